@@ -1,0 +1,102 @@
+import * as z from 'zod/mini';
+import {
+  end,
+  icePoint,
+  idOf,
+  instant,
+  line,
+  listOf,
+  rank,
+  ratio,
+  shortWords,
+  side,
+  words,
+} from './fields.ts';
+import { rinkChoice } from './team.ts';
+
+const spotId = idOf<'spot'>();
+
+const cue = z.discriminatedUnion('on', [
+  z.object({ on: z.literal('whistle') }),
+  z.object({ on: z.literal('after'), seconds: z.number().check(z.minimum(0), z.maximum(120)) }),
+  z.object({ on: z.enum(['receive', 'shot']), spot: spotId }),
+  z.object({ on: z.literal('spotCrosses'), spot: spotId, line }),
+  z.object({ on: z.literal('puckCrosses'), line }),
+]);
+
+const common = { rank, cue: z.exactOptional(cue) };
+const speed = z.number().check(z.minimum(1), z.maximum(50));
+
+export const act = z.discriminatedUnion('kind', [
+  z.object({
+    ...common,
+    kind: z.enum(['skate', 'carry']),
+    throughM: z.array(icePoint).check(z.minLength(1), z.maxLength(64)),
+    facing: z.enum(['forward', 'backward']),
+    effortRatio: ratio,
+    stops: z.boolean(),
+  }),
+  z.object({
+    ...common,
+    kind: z.literal('pass'),
+    toSpot: spotId,
+    way: z.enum(['direct', 'bank']),
+    speedMps: speed,
+  }),
+  z.object({ ...common, kind: z.literal('shoot'), atEnd: end, speedMps: speed }),
+  z.object({ ...common, kind: z.literal('hold'), seconds: z.number().check(z.minimum(0), z.maximum(120)) }),
+  z.object({ ...common, kind: z.literal('chase'), whom: spotId, effortRatio: ratio }),
+  z.object({
+    ...common,
+    kind: z.literal('gap'),
+    whom: spotId,
+    distanceM: z.number().check(z.minimum(0), z.maximum(30)),
+  }),
+]);
+
+export const spot = z.object({
+  rank,
+  side,
+  kind: z.enum(['skater', 'goalie', 'coach']),
+  role: shortWords,
+  atM: icePoint,
+  facingRad: z.number(),
+  waitingCount: z.int().check(z.minimum(0), z.maximum(30)),
+  acts: listOf(idOf<'act'>(), act),
+});
+
+/** A link that keeps its way back: to the freeze a drill was made from. */
+export const freezeLink = z.object({
+  kind: z.literal('freeze'),
+  game: idOf<'document'>(),
+  freeze: idOf<'freeze'>(),
+  said: shortWords,
+});
+
+export const drill = z.object({
+  kind: z.literal('drill'),
+  schema: z.literal(1),
+  title: shortWords,
+  says: shortWords,
+  /** One key point a line. */
+  keyPoints: words,
+  habits: z.array(idOf<'habit'>()),
+  level: z.enum(['u10', 'u14', 'u18', 'collegeWomen', 'collegeMen', 'pro']),
+  rink: rinkChoice,
+  from: z.exactOptional(freezeLink),
+  minutes: z.number().check(z.minimum(1), z.maximum(60)),
+  spots: listOf(spotId, spot),
+  pucks: listOf(
+    idOf<'puck'>(),
+    z.object({ atM: icePoint, ownerSpot: z.exactOptional(spotId), count: z.int() }),
+  ),
+  gear: listOf(
+    idOf<'gear'>(),
+    z.object({ kind: z.enum(['pylon', 'net', 'divider']), atM: icePoint, facingRad: z.number() }),
+  ),
+  madeAt: instant,
+});
+
+export type Drill = z.infer<typeof drill>;
+export type DrillSpot = z.infer<typeof spot>;
+export type DrillAct = z.infer<typeof act>;

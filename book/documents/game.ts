@@ -1,0 +1,89 @@
+import * as z from 'zod/mini';
+import {
+  day,
+  end,
+  filmPoint,
+  icePoint,
+  idOf,
+  instant,
+  listOf,
+  rank,
+  shortWords,
+  side,
+  words,
+} from './fields.ts';
+
+/** One film file of a game. The bytes are never in here: `hash` finds them on this machine or on the server. */
+export const filmPart = z.object({
+  rank,
+  /** `sampled-sha256:…`, see `filmHashOf`. */
+  hash: z.string(),
+  fileName: z.string(),
+  byteCount: z.number(),
+  durationS: z.number(),
+  frameCount: z.int(),
+  label: shortWords,
+});
+
+export const moment = z.object({
+  habit: idOf<'habit'>(),
+  verdict: z.enum(['done', 'missed', 'cannotSee']),
+  skater: z.exactOptional(idOf<'skater'>()),
+  film: idOf<'film'>(),
+  /** Presentation time in the film, and the index of the frame shown then. */
+  filmTimeS: z.number(),
+  frameIndex: z.int(),
+  /** Goals this one was thought to cost, 0 to 5; height on the pulse. */
+  costGoals: z.number(),
+  note: words,
+  by: shortWords,
+  taggedAt: instant,
+  freeze: z.exactOptional(idOf<'freeze'>()),
+});
+
+export const placed = z.object({
+  side,
+  kind: z.enum(['skater', 'goalie']),
+  role: shortWords,
+  skater: z.exactOptional(idOf<'skater'>()),
+  /** Midway between the skates, on the ice. Feet are pinned, not heads. */
+  feet: filmPoint,
+  /** Where this skater should have been. */
+  ghostM: z.exactOptional(icePoint),
+});
+
+export const freeze = z.object({
+  film: idOf<'film'>(),
+  frameIndex: z.int(),
+  filmTimeS: z.number(),
+  picture: z.object({ widthPx: z.number(), heightPx: z.number() }),
+  title: shortWords,
+  habit: z.exactOptional(idOf<'habit'>()),
+  /** The end we attack in this picture. */
+  attacks: end,
+  pins: listOf(idOf<'pin'>(), z.object({ landmark: z.string(), at: filmPoint, leftOut: z.boolean() })),
+  /** How well a click hits its mark, pixels (standard deviation). */
+  clickSdPx: z.number(),
+  skaters: listOf(idOf<'placed'>(), placed),
+  puck: z.exactOptional(z.object({ at: filmPoint, carrier: z.exactOptional(idOf<'placed'>()) })),
+  madeAt: instant,
+});
+
+export const game = z.object({
+  kind: z.literal('game'),
+  schema: z.literal(1),
+  opponent: shortWords,
+  day,
+  place: z.enum(['home', 'away', 'neutral']),
+  score: z.exactOptional(z.object({ us: z.int(), them: z.int() })),
+  note: words,
+  films: listOf(idOf<'film'>(), filmPart),
+  moments: listOf(idOf<'moment'>(), moment),
+  freezes: listOf(idOf<'freeze'>(), freeze),
+});
+
+export type Game = z.infer<typeof game>;
+export type FilmPart = z.infer<typeof filmPart>;
+export type Moment = z.infer<typeof moment>;
+export type Freeze = z.infer<typeof freeze>;
+export type Placed = z.infer<typeof placed>;

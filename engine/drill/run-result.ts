@@ -1,0 +1,82 @@
+import type { LineId } from '../rink/lines.ts';
+import type { ActId, SpotId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
+import type { Status } from '../units/provenance.ts';
+
+/** One computed rep. Sample i of every track is at `i / stepHz` seconds after the whistle. */
+export interface Run {
+  readonly stepHz: number;
+  readonly sampleCount: number;
+  readonly durationS: number;
+  readonly tracks: readonly Track[];
+  readonly puck: PuckTrack;
+  /** In order of time. */
+  readonly events: readonly RunEvent[];
+  readonly findings: readonly Finding[];
+}
+
+/** What one spot does. Metres, metres a second, radians. */
+export interface Track {
+  readonly spot: SpotId;
+  readonly xM: Float64Array;
+  readonly yM: Float64Array;
+  readonly xMps: Float64Array;
+  readonly yMps: Float64Array;
+  readonly facingRad: Float64Array;
+  /** Index into `acts`, −1 while waiting. */
+  readonly actIndex: Int16Array;
+  readonly acts: readonly ActId[];
+  readonly distanceM: number;
+}
+
+export interface PuckTrack {
+  readonly xM: Float64Array;
+  readonly yM: Float64Array;
+  /** Index into `tracks`, −1 while the puck is free, −2 while there is no puck. */
+  readonly owner: Int16Array;
+}
+
+export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
+  | { readonly kind: 'actStarts' | 'actEnds'; readonly spot: SpotId; readonly act: ActId }
+  | {
+      readonly kind: 'pass';
+      readonly spot: SpotId;
+      readonly to: SpotId;
+      readonly act: ActId;
+      readonly speedMps: number;
+    }
+  | { readonly kind: 'bounce' }
+  | { readonly kind: 'receive'; readonly spot: SpotId; readonly from: SpotId }
+  | { readonly kind: 'intercept'; readonly spot: SpotId; readonly from: SpotId }
+  | { readonly kind: 'shot'; readonly spot: SpotId; readonly speedMps: number }
+  | { readonly kind: 'spotCrosses'; readonly spot: SpotId; readonly line: LineId }
+  | { readonly kind: 'puckCrosses'; readonly line: LineId }
+  | { readonly kind: 'caught'; readonly spot: SpotId; readonly by: SpotId }
+);
+
+export type FindingKind =
+  | 'receiverCannotGetThere'
+  | 'laneShut'
+  | 'noBankPass'
+  | 'cueNeverFires'
+  | 'twoActsAtOnce'
+  | 'noPuckToPlay'
+  | 'pathsCrossTooFast'
+  | 'tooFastIntoBoards'
+  | 'offTheIce';
+
+/** Something the coach must know before the whistle: where, when, how much against what. */
+export interface Finding {
+  readonly kind: FindingKind;
+  /** `look`: change the drill or accept it knowingly. `know`: worth knowing. */
+  readonly weight: 'look' | 'know';
+  readonly timeS: number;
+  readonly atM: IcePoint;
+  readonly spots: readonly SpotId[];
+  readonly act?: ActId;
+  readonly value: number;
+  readonly threshold: number;
+  readonly unit: string;
+  readonly status: Status;
+  readonly source: string;
+}

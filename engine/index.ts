@@ -1,0 +1,9 @@
+// The face of the engine for the other rooms. Nothing inside the engine imports it.
+export * from './drill/drill.ts';
+export * from './drill/run-result.ts';
+export * from './habit/standard.ts';
+export * from './rink/lines.ts';
+export * from './units/ends.ts';
+export * from './units/ids.ts';
+export * from './units/points.ts';
+export * from './units/provenance.ts';
