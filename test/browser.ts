@@ -1,0 +1,51 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { startServer } from '@icewright/server';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+
+/** The workbench running on its own data folder, with a real browser beside it. */
+export interface RunningApp {
+  readonly url: string;
+  readonly dataFolder: string;
+  newPage(
+    size?: { width: number; height: number },
+    touch?: boolean,
+  ): Promise<{ page: Page; context: BrowserContext }>;
+  close(): Promise<void>;
+}
+
+const BROWSER = process.env.ICEWRIGHT_BROWSER ?? '/usr/bin/chromium';
+
+/** Starts server and browser. The data folder is new and is removed at the end. */
+export async function startApp(): Promise<RunningApp> {
+  const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
+  const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
+  const browser: Browser = await chromium.launch({
+    executablePath: BROWSER,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+  const url = `http://localhost:${server.port}`;
+  return {
+    url,
+    dataFolder,
+    async newPage(size = { width: 1440, height: 900 }, touch = false) {
+      const context = await browser.newContext({ viewport: size, hasTouch: touch, reducedMotion: 'reduce' });
+      const page = await context.newPage();
+      return { page, context };
+    },
+    async close() {
+      await browser.close();
+      await server.close();
+      rmSync(dataFolder, { recursive: true, force: true });
+    },
+  };
+}

@@ -1,0 +1,34 @@
+/** Which room may import which: the one place that says so. `test/house/arrows.test.ts` reads it. */
+export const ROOM_ARROWS: Readonly<Record<string, readonly string[]>> = {
+  engine: [],
+  picture: ['engine'],
+  book: ['engine'],
+  server: ['book', 'engine'],
+  app: ['book', 'picture', 'engine'],
+  checks: ['engine'],
+  cli: ['checks', 'server', 'book', 'picture', 'engine'],
+};
+
+/** Inside the engine: what each part may import of the others. */
+export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  random: ['units'],
+  statistics: ['units'],
+  rink: ['units'],
+  skater: ['rink', 'statistics', 'units'],
+  puck: ['rink', 'units'],
+  pass: ['puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  control: ['puck', 'skater', 'rink', 'statistics', 'units'],
+  drill: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  practice: ['habit', 'film', 'drill', 'statistics', 'units'],
+};
+
+/** Libraries a room may lean on when it runs. A room that is not listed may use what its package.json names. */
+export const ROOM_LIBRARIES: Readonly<Record<string, readonly string[]>> = {
+  engine: [],
+  picture: ['d3-path'],
+  book: ['yjs', 'zod'],
+  checks: [],
+};
