@@ -1,0 +1,54 @@
+/**
+ * The presentation order of a film's pictures. The number of a frame is the rank of its time stamp, never time × rate:
+ * phones record at a varying rate, and containers shift and round.
+ */
+export interface FrameIndex {
+  /** Presentation times in seconds, sorted. */
+  readonly timesS: Float64Array;
+  /** When the last frame ends. */
+  readonly endS: number;
+  readonly frameCount: number;
+}
+
+export const frameIndexOf = (timesS: Iterable<number>, lastDurationS: number): FrameIndex => {
+  const sorted = Float64Array.from(timesS).sort();
+  const last = sorted[sorted.length - 1] ?? 0;
+  return { timesS: sorted, endS: last + lastDurationS, frameCount: sorted.length };
+};
+
+/** The frame on screen at a time: the last one that has begun. Times before the first frame show the first. */
+export const frameAtTime = (index: FrameIndex, timeS: number): number => {
+  let low = 0;
+  let high = index.frameCount - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (index.timesS[middle]! <= timeS + TIME_SLACK_S) low = middle;
+    else high = middle - 1;
+  }
+  return Math.max(0, low);
+};
+
+/** The frame whose time stamp lies nearest: for times that were rounded on the way (micro- or milliseconds). */
+export const nearestFrame = (index: FrameIndex, timeS: number): number => {
+  const at = frameAtTime(index, timeS);
+  const next = at + 1;
+  if (next >= index.frameCount) return at;
+  return timeS - index.timesS[at]! <= index.timesS[next]! - timeS ? at : next;
+};
+
+export const timeOfFrame = (index: FrameIndex, frameIndex: number): number =>
+  index.timesS[clampFrame(index, frameIndex)] ?? 0;
+
+/** A time inside the frame: players asked for a frame's very start may show the one before. */
+export const middleOfFrame = (index: FrameIndex, frameIndex: number): number => {
+  const at = clampFrame(index, frameIndex);
+  const start = index.timesS[at] ?? 0;
+  const end = at + 1 < index.frameCount ? index.timesS[at + 1]! : Math.max(index.endS, start);
+  return (start + end) / 2;
+};
+
+export const clampFrame = (index: FrameIndex, frameIndex: number): number =>
+  Math.max(0, Math.min(index.frameCount - 1, Math.round(frameIndex)));
+
+/** Time stamps travel as whole microseconds through the decoder. */
+const TIME_SLACK_S = 1e-6;
