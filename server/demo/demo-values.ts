@@ -1,0 +1,78 @@
+import type { Drill, Game, Practice, Team } from '@icewright/book';
+import { drillOf } from './drills/drill-of.ts';
+import { fiveTogether } from './drills/five-together.ts';
+import { fourCorners } from './drills/four-corners.ts';
+import { gapLadder } from './drills/gap-ladder.ts';
+import { middleFirst } from './drills/middle-first.ts';
+import { offTheBoards } from './drills/off-the-boards.ts';
+import { secondPuck } from './drills/second-puck.ts';
+import { startWithThePass } from './drills/start-with-the-pass.ts';
+import { threeOnTheHeels } from './drills/three-on-the-heels.ts';
+import { type DemoFilm, huntGame, joinGame } from './games.ts';
+import { demoPractices } from './practices.ts';
+import { demoTeam } from './team.ts';
+
+/** One document of the demo as plain values, with the id it is kept under. */
+export interface DemoValue {
+  readonly id: string;
+  readonly value: Team | Game | Drill | Practice;
+}
+
+export const DEMO_TEAM_ID = 'team-lanterns';
+
+const DRILLS = {
+  'drill-middle-first': middleFirst,
+  'drill-three-on-the-heels': threeOnTheHeels,
+  'drill-gap-ladder': gapLadder,
+  'drill-off-the-boards': offTheBoards,
+  'drill-start-with-the-pass': startWithThePass,
+  'drill-second-puck': secondPuck,
+  'drill-four-corners': fourCorners,
+  'drill-five-together': fiveTogether,
+};
+
+/**
+ * The whole demo: a team, two games on film, eight drills, three practices.
+ * Days lie around `today` (`2026-11-25`), so that the demo always has a next practice; `at` is an instant in UTC.
+ */
+export function demoValues(
+  films: { readonly hunt: DemoFilm; readonly join: DemoFilm },
+  now: { readonly today: string; readonly at: string },
+): DemoValue[] {
+  const day = (offset: number): string => dayAfter(now.today, offset);
+  const games = {
+    'game-hunt': huntGame(films.hunt, day(-18), now.at),
+    'game-join': joinGame(films.join, day(-4), now.at),
+  };
+  const drills = Object.fromEntries(Object.entries(DRILLS).map(([id, said]) => [id, drillOf(said, now.at)]));
+  const practices = demoPractices({ first: day(-15), second: day(-8), next: day(1) });
+  const contents = {
+    ...entries(games, value => ({
+      kind: 'game',
+      title: `Quillback Bay, ${value.place === 'home' ? 'at home' : 'away'}`,
+      day: value.day,
+    })),
+    ...entries(drills, value => ({ kind: 'drill', title: value.title, day: day(-20) })),
+    ...entries(practices, value => ({ kind: 'practice', title: value.title, day: value.day })),
+  };
+  const team = demoTeam({ at: now.at, contents: contents as Team['contents'] });
+  return [
+    { id: DEMO_TEAM_ID, value: team },
+    ...Object.entries({ ...games, ...drills, ...practices }).map(([id, value]) => ({ id, value })),
+  ];
+}
+
+function entries<Value>(
+  of: Record<string, Value>,
+  entryOf: (value: Value) => object,
+): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(of).map(([id, value]) => [id, { ...entryOf(value), removed: false }]),
+  );
+}
+
+function dayAfter(today: string, days: number): string {
+  const then = new Date(`${today}T12:00:00Z`);
+  then.setUTCDate(then.getUTCDate() + days);
+  return then.toISOString().slice(0, 10);
+}

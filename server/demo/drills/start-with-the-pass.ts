@@ -1,0 +1,80 @@
+import { along, type DemoDrill, pass, received, shoot, whistle } from './drill-of.ts';
+
+/** The far defender leaves with the first pass and is level at the red line. */
+export const startWithThePass: DemoDrill = {
+  title: 'Start with the pass',
+  says: 'start with the pass',
+  keyPoints: [
+    'D2 leaves as the first pass leaves',
+    'Level with the puck at the red line',
+    'Drive the middle, stop in the house',
+  ],
+  habits: ['lateDefender', 'five'],
+  minutes: 12,
+  from: { game: 'game-join', freeze: 'redLine', said: 'At the red line' },
+  spots: {
+    D1: {
+      side: 'us',
+      at: [-24.5, -6.2],
+      facingRad: 0,
+      waiting: 3,
+      acts: [pass('F1', 14, { cue: whistle })],
+    },
+    D2: {
+      side: 'us',
+      at: [-22.6, 2.4],
+      facingRad: 0,
+      waiting: 3,
+      acts: [
+        along(
+          'skate',
+          [
+            [-12, 2],
+            [0, 1.6],
+            [12, 1.8],
+            [21, 1.6],
+          ],
+          { cue: whistle, stops: true },
+        ),
+      ],
+    },
+    F1: {
+      side: 'us',
+      at: [-16.8, -10.2],
+      facingRad: 0,
+      waiting: 3,
+      acts: [
+        pass('F2', 13, { cue: received('F1') }),
+        along(
+          'skate',
+          [
+            [-8, -10],
+            [4, -9.4],
+            [14, -7.5],
+          ],
+          { effortRatio: 0.85, stops: true },
+        ),
+      ],
+    },
+    F2: {
+      side: 'us',
+      at: [-15.5, -3.4],
+      facingRad: 0,
+      waiting: 3,
+      acts: [
+        along(
+          'carry',
+          [
+            [-6, -4.8],
+            [4, -5.4],
+            [15, -4.6],
+          ],
+          { cue: received('F2'), effortRatio: 0.9 },
+        ),
+        shoot('plusX'),
+      ],
+    },
+    G: { side: 'them', kind: 'goalie', at: [26.2, 0], facingRad: Math.PI },
+  },
+  pucks: [{ at: [-25, -6.8], owner: 'D1', count: 8 }],
+};

@@ -1,0 +1,54 @@
+import { along, chase, type DemoDrill, gap, whistle } from './drill-of.ts';
+
+/** Three hunt one carrier who has a short lead; two keep the gap. Won before our line, or go again. */
+export const threeOnTheHeels: DemoDrill = {
+  title: 'Three on the heels',
+  says: 'go at once',
+  keyPoints: [
+    'First stride on the whistle, no look',
+    'Two close, one cuts the middle',
+    'D: hold the gap, do not back in',
+  ],
+  habits: ['hunt', 'firstBack'],
+  minutes: 10,
+  from: { game: 'game-hunt', freeze: 'turnover', said: 'The puck is lost above their circles' },
+  spots: {
+    X1: {
+      side: 'them',
+      at: [13, -2.7],
+      facingRad: Math.PI,
+      waiting: 4,
+      acts: [
+        along(
+          'carry',
+          [
+            [6, -4.6],
+            [0, -5.4],
+            [-8, -6.6],
+            [-19, -5.2],
+          ],
+          { cue: whistle, effortRatio: 0.95 },
+        ),
+      ],
+    },
+    F1: {
+      side: 'us',
+      at: [14.3, 2.3],
+      facingRad: Math.PI,
+      waiting: 4,
+      acts: [chase('X1', { cue: whistle })],
+    },
+    F2: { side: 'us', at: [17.5, -5], facingRad: Math.PI, waiting: 4, acts: [chase('X1', { cue: whistle })] },
+    F3: {
+      side: 'us',
+      at: [16.6, 6.1],
+      facingRad: Math.PI,
+      waiting: 4,
+      acts: [chase('X1', { cue: whistle })],
+    },
+    D1: { side: 'us', at: [7.4, -3.6], facingRad: 0, waiting: 2, acts: [gap('X1', 2.2, { cue: whistle })] },
+    D2: { side: 'us', at: [7.2, 3.4], facingRad: 0, waiting: 2, acts: [gap('X1', 6, { cue: whistle })] },
+    G: { side: 'us', kind: 'goalie', at: [-26.2, 0] },
+  },
+  pucks: [{ at: [12.3, -2.7], owner: 'X1', count: 6 }],
+};
