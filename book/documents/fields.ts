@@ -1,6 +1,9 @@
 import type { Id } from '@icewright/engine';
 import * as z from 'zod/mini';
 
+// Compiled validators need `eval`, which the page's content policy forbids; plain ones are as fast here.
+z.config({ jitless: true });
+
 /** Small field schemas that every document uses. A value is checked once, where it enters, and typed from there on. */
 
 export const idOf = <Kind extends string>() =>
@@ -9,7 +12,10 @@ export const idOf = <Kind extends string>() =>
 /** Order within a list: a number on the item, so that two people can move items at the same time. */
 export const rank = z.number();
 
-export const words = z.string().check(z.maxLength(4000));
+/** Characters that a long text may hold. Generous, because texts merge: two people's additions are both kept. */
+export const longTextLimit = 20_000;
+/** A long text, merged as text; each stands in `long-texts.ts`. */
+export const words = z.string().check(z.maxLength(longTextLimit));
 export const shortWords = z.string().check(z.maxLength(200));
 
 /** Metres; a sheet of ice is never over 100 m, and a point may be dragged a little outside it. */

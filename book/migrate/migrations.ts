@@ -1,0 +1,23 @@
+import type { DocumentKind } from '../documents/kinds.ts';
+import type { Plain } from '../ydoc/build.ts';
+
+/** Brings a document of schema version n to n + 1; gets a copy, returns the new value without `schema`. */
+export type Migration = (document: Plain) => Plain;
+
+/** For each kind the steps from version 1 on: the first brings 1 to 2. Empty while version 1 is the only one. */
+export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = {
+  team: [],
+  game: [],
+  drill: [],
+  practice: [],
+};
+
+/** An older document brought to the newest version the table knows. The value given is not changed. */
+export function migrated(kind: DocumentKind, document: Plain, table = migrations): Plain {
+  const steps = table[kind];
+  let value = structuredClone(document);
+  for (let schema = document.schema as number; schema <= steps.length; schema += 1) {
+    value = { ...steps[schema - 1]!(value), schema: schema + 1 };
+  }
+  return value;
+}

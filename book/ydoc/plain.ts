@@ -1,0 +1,50 @@
+import * as Y from 'yjs';
+import type { Plain } from './build.ts';
+
+/** A Y.Map as plain values, keeping the identity of every part that equals the same part of `previous`. */
+export function plainOf(map: Y.Map<unknown>, previous: unknown): Plain {
+  const before = isPlain(previous) ? previous : null;
+  const out: Plain = {};
+  let same = before !== null;
+  let count = 0;
+  map.forEach((value, key) => {
+    // Written by nobody's screen; as a key of a plain object it would change what the object is.
+    if (key === '__proto__') return;
+    const was = before !== null && Object.hasOwn(before, key) ? before[key] : undefined;
+    const now = plainValue(value, was);
+    if (now !== was) same = false;
+    out[key] = now;
+    count += 1;
+  });
+  return same && Object.keys(before!).length === count ? before! : out;
+}
+
+function plainValue(value: unknown, was: unknown): unknown {
+  if (value instanceof Y.Map) return plainOf(value, was);
+  if (value instanceof Y.Text) return value.toString();
+  if (value instanceof Y.AbstractType) return value.toJSON();
+  return shared(value, was);
+}
+
+/** `previous` when it equals `value`, part by part. */
+export function shared(value: unknown, previous: unknown): unknown {
+  return isSame(value, previous) ? previous : value;
+}
+
+export function isSame(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every(key => Object.hasOwn(b, key) && isSame((a as Plain)[key], (b as Plain)[key]))
+  );
+}
+
+/** A copy of our own, with fields that are `undefined` left away; a value of a caller may be changed later by it. */
+export const ownCopy = <Value>(value: Value): Value =>
+  value === undefined ? value : (JSON.parse(JSON.stringify(value)) as Value);
+
+export const isPlain = (value: unknown): value is Plain =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
