@@ -1,0 +1,18 @@
+import '@fontsource-variable/encode-sans/standard.css';
+import '@fontsource-variable/newsreader/wght.css';
+import '@fontsource-variable/newsreader/wght-italic.css';
+import './parts/tokens.css';
+import './parts/look.css';
+import './parts/parts.css';
+import './shell/shell.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Frame } from './shell/frame.tsx';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('index.html has no element with the id "root"');
+createRoot(root).render(
+  <StrictMode>
+    <Frame />
+  </StrictMode>,
+);

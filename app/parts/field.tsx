@@ -1,0 +1,131 @@
+import { type HTMLInputTypeAttribute, useEffect, useId, useState } from 'react';
+
+interface Common {
+  readonly label: string;
+  /** Seen only by those who hear the page. */
+  readonly labelHidden?: boolean;
+  readonly hint?: string;
+}
+
+/** Words. Every stroke goes into the document, so that two people can write in one field and nothing waits to be kept. */
+export function WordsField(
+  props: Common & {
+    readonly value: string;
+    readonly onChange: (words: string) => void;
+    readonly rows?: number;
+    readonly voice?: 'words' | 'figures';
+    readonly maxLength?: number;
+    readonly placeholder?: string;
+  },
+) {
+  const id = useId();
+  const common = {
+    id,
+    value: props.value,
+    maxLength: props.maxLength ?? (props.rows === undefined ? 200 : 4000),
+    placeholder: props.placeholder,
+    'data-book': 'words',
+    className: props.voice === 'words' ? 'entry w' : 'entry',
+    onChange: (event: { target: { value: string } }) => props.onChange(event.target.value),
+  };
+  return (
+    <div className="field">
+      <FieldLabel id={id} {...props} />
+      {props.rows === undefined ? (
+        <input type="text" {...common} />
+      ) : (
+        <textarea rows={props.rows} {...common} />
+      )}
+    </div>
+  );
+}
+
+/** A number, a day or a clock time: goes into the document when it is whole and allowed; else says what is allowed. */
+export function ValueField(
+  props: Common & {
+    readonly type: HTMLInputTypeAttribute & ('number' | 'date' | 'time');
+    readonly value: string;
+    readonly onChange: (value: string) => void;
+    readonly min?: number;
+    readonly max?: number;
+    readonly step?: number;
+    readonly unit?: string;
+  },
+) {
+  const id = useId();
+  const [draft, setDraft] = useState(props.value);
+  const [wrong, setWrong] = useState(false);
+  useEffect(() => setDraft(props.value), [props.value]);
+  return (
+    <div className="field">
+      <FieldLabel id={id} {...props} />
+      <span className="entry-unit">
+        <input
+          id={id}
+          className={`entry ${props.type}`}
+          type={props.type}
+          value={draft}
+          min={props.min}
+          max={props.max}
+          step={props.step ?? 'any'}
+          aria-invalid={wrong || undefined}
+          onChange={event => {
+            const { value, validity } = event.target;
+            setDraft(value);
+            const isWhole = validity.valid && value !== '';
+            setWrong(!isWhole && value !== '');
+            if (isWhole && value !== props.value) props.onChange(value);
+          }}
+          onBlur={() => {
+            setDraft(props.value);
+            setWrong(false);
+          }}
+        />
+        {props.unit !== undefined && <span className="q3"> {props.unit}</span>}
+      </span>
+      {wrong && (
+        <span className="cap warm" role="alert">
+          {props.min !== undefined && props.max !== undefined
+            ? `From ${props.min} to ${props.max}.`
+            : 'Not a value that can be kept.'}
+        </span>
+      )}
+    </div>
+  );
+}
+
+export function ChoiceField<Value extends string>(
+  props: Common & {
+    readonly value: Value;
+    readonly choices: readonly { readonly value: Value; readonly said: string }[];
+    readonly onChange: (value: Value) => void;
+  },
+) {
+  const id = useId();
+  return (
+    <div className="field">
+      <FieldLabel id={id} {...props} />
+      <select
+        id={id}
+        className="entry"
+        value={props.value}
+        onChange={event => props.onChange(event.target.value as Value)}
+      >
+        {props.choices.map(choice => (
+          <option key={choice.value} value={choice.value}>
+            {choice.said}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+function FieldLabel({ id, label, labelHidden, hint }: Common & { readonly id: string }) {
+  return (
+    <label htmlFor={id} className={labelHidden ? 'vh' : 'label'}>
+      {label}
+      {hint !== undefined && <span className="cap"> {hint}</span>}
+    </label>
+  );
+}

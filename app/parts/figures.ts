@@ -1,0 +1,79 @@
+/** How figures are written: one place, so that a length or a clock time reads the same on every screen. */
+
+export type Lengths = 'metres' | 'feet';
+export type ClockFace = '24' | '12';
+
+const FEET_IN_A_METRE = 1 / 0.3048; // exact by definition of the foot
+
+const MINUS = '\u2212';
+
+export function lengthSaid(lengthM: number, lengths: Lengths, digits = 1): string {
+  const value = lengths === 'metres' ? lengthM : lengthM * FEET_IN_A_METRE;
+  return `${numberSaid(value, lengths === 'metres' ? digits : Math.max(0, digits - 1))}\u2009${lengths === 'metres' ? 'm' : 'ft'}`;
+}
+
+export const plusMinusSaid = (halfM: number, lengths: Lengths) => `± ${lengthSaid(halfM, lengths)}`;
+
+export function numberSaid(value: number, digits = 1): string {
+  const written = Math.abs(value).toFixed(digits);
+  return value < 0 && Number(written) !== 0 ? `${MINUS}${written}` : written;
+}
+
+export const percentSaid = (ratio: number) => `${Math.round(ratio * 100)}\u2009%`;
+
+/** +23, −4, 0: a change in points of a percentage. */
+export function pointsSaid(ratio: number): string {
+  const points = Math.round(ratio * 100);
+  return points > 0 ? `+${points}` : points < 0 ? `${MINUS}${-points}` : '0';
+}
+
+/** `clock` is 19:40 as documents hold it. */
+export function clockSaid(clock: string, face: ClockFace): string {
+  if (face === '24') return clock;
+  const [hours = 0, minutes = 0] = clock.split(':').map(Number);
+  return `${((hours + 11) % 12) + 1}:${String(minutes).padStart(2, '0')}\u2009${hours < 12 ? 'am' : 'pm'}`;
+}
+
+export function clockAfter(clock: string, minutes: number): string {
+  const [hours = 0, start = 0] = clock.split(':').map(Number);
+  const total = (((hours * 60 + start + Math.round(minutes)) % 1440) + 1440) % 1440;
+  return `${String(Math.floor(total / 60)).padStart(2, '0')}:${String(total % 60).padStart(2, '0')}`;
+}
+
+/** Thu 12 Nov; a day is a day wherever it is read, so it is formatted as UTC. */
+export function daySaid(day: string, length: 'short' | 'long' = 'short'): string {
+  const parts = new Intl.DateTimeFormat('en-GB', {
+    weekday: length,
+    day: 'numeric',
+    month: length === 'short' ? 'short' : 'long',
+    timeZone: 'UTC',
+  }).formatToParts(new Date(`${day}T00:00:00Z`));
+  const part = (type: string) => parts.find(one => one.type === type)?.value ?? '';
+  return `${part('weekday')} ${part('day')} ${part('month').replace('Sept', 'Sep')}`;
+}
+
+/** 12 Nov. */
+export const dayInMonth = (day: string) => daySaid(day).split(' ').slice(1).join(' ');
+
+/** Today as the person at the desk has it. */
+export function today(): string {
+  const now = new Date();
+  return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+}
+
+export function daysBetween(from: string, to: string): number {
+  return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
+}
+
+/** in 3 days, today, 9 days ago. */
+export function fromToday(day: string): string {
+  const days = daysBetween(today(), day);
+  if (days === 0) return 'today';
+  if (days === 1) return 'tomorrow';
+  if (days === -1) return 'yesterday';
+  return days > 0 ? `in ${days} days` : `${-days} days ago`;
+}
+
+/** 1 game, 3 games. */
+export const countSaid = (count: number, one: string, many = `${one}s`) =>
+  `${count} ${count === 1 ? one : many}`;

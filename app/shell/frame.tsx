@@ -1,0 +1,113 @@
+import { lazy, Suspense, useEffect, useLayoutEffect } from 'react';
+import { Redirect, Route, Switch, useLocation } from 'wouter';
+import { Act, ActLink } from '../parts/act.tsx';
+import { Empty, Failure } from '../parts/empty.tsx';
+import { openedId, redo, undo, useTeam } from './book.ts';
+import { FirstStart } from './first-start.tsx';
+import { listenForKeys, useKeys } from './keys.ts';
+import { PLACES } from './places.ts';
+import { Strip } from './strip.tsx';
+import { loadTeams, renameTeam, useTeams } from './teams.ts';
+import { TroubleCatcher } from './trouble-catcher.tsx';
+
+const FilmPlace = lazy(async () => ({ default: (await import('../film/film-place.tsx')).FilmPlace }));
+const HabitsPlace = lazy(async () => ({ default: (await import('../habits/habits-place.tsx')).HabitsPlace }));
+const DrillsPlace = lazy(async () => ({ default: (await import('../drills/drills-place.tsx')).DrillsPlace }));
+const PracticesPlace = lazy(async () => ({
+  default: (await import('../practices/practices-place.tsx')).PracticesPlace,
+}));
+const LedgerPlace = lazy(async () => ({ default: (await import('../ledger/ledger-place.tsx')).LedgerPlace }));
+const TeamPage = lazy(async () => ({ default: (await import('./team-page.tsx')).TeamPage }));
+
+export function Frame() {
+  const { state, teamId } = useTeams();
+  useEffect(() => {
+    void loadTeams();
+  }, []);
+  useEffect(listenForKeys, []);
+  if (teamId !== null) return <Places key={teamId} />;
+  return state === 'loading' ? <p className="vh">Opening</p> : <FirstStart />;
+}
+
+function Places() {
+  const [path, go] = useLocation();
+  const { state, value: team } = useTeam();
+  const teamId = useTeams(teams => teams.teamId);
+  useLayoutEffect(() => {
+    document.documentElement.dataset.theme = path.startsWith('/film') ? 'film' : 'ice';
+  }, [path]);
+  useEffect(() => {
+    if (team !== undefined && teamId !== null) renameTeam(teamId, team.name);
+  }, [team, teamId]);
+  useKeys([
+    ...PLACES.map(place => ({
+      keys: `g ${place.key}`,
+      says: `go to ${place.name}`,
+      act: () => go(place.path),
+    })),
+    { keys: 'Mod+z', says: 'undo, here', act: () => undo(openedId(path)) },
+    { keys: 'Shift+Mod+z', says: 'redo', act: () => redo(openedId(path)) },
+  ]);
+  return (
+    <>
+      <a className="skip" href="#work">
+        To the work
+      </a>
+      <Strip team={team ?? null} />
+      <div id="work" tabIndex={-1}>
+        <TroubleCatcher key={path}>
+          <Suspense fallback={<p className="vh">Opening</p>}>
+            {state === 'ready' && <Pages />}
+            {state === 'missing' && <TeamIsMissing />}
+            {state === 'refused' && (
+              <Failure
+                where="Team"
+                what="This team cannot be read by this Icewright."
+                lost="It was written by a newer one, or is damaged. Nothing in it was changed."
+              />
+            )}
+          </Suspense>
+        </TroubleCatcher>
+      </div>
+    </>
+  );
+}
+
+function Pages() {
+  return (
+    <Switch>
+      <Route path="/film">{() => <FilmPlace />}</Route>
+      <Route path="/film/:game">{({ game }) => <FilmPlace key={game} gameId={game} />}</Route>
+      <Route path="/habits">{() => <HabitsPlace />}</Route>
+      <Route path="/habits/:id">{({ id }) => <HabitsPlace key={id} habitId={id} />}</Route>
+      <Route path="/drills">{() => <DrillsPlace />}</Route>
+      <Route path="/drills/:id">{({ id }) => <DrillsPlace key={id} drillId={id} />}</Route>
+      <Route path="/practices">{() => <PracticesPlace />}</Route>
+      <Route path="/practices/:id">{({ id }) => <PracticesPlace key={id} practiceId={id} />}</Route>
+      <Route path="/ledger">{() => <LedgerPlace />}</Route>
+      <Route path="/team">{() => <TeamPage />}</Route>
+      <Route path="/">
+        <Redirect to="/film" replace />
+      </Route>
+      <Route>
+        <Empty says="There is no such page here.">
+          <ActLink lead to="/film">
+            To the film
+          </ActLink>
+        </Empty>
+      </Route>
+    </Switch>
+  );
+}
+
+function TeamIsMissing() {
+  return (
+    <Failure
+      where="Team"
+      what="This team is not on this machine, and the server cannot be reached."
+      lost="Start the server again; this page then opens by itself."
+    >
+      <Act onPress={() => location.reload()}>Try again</Act>
+    </Failure>
+  );
+}

@@ -1,0 +1,69 @@
+/** The one module that speaks HTTP to the server. Documents go another way: see `connection.ts`. */
+
+export interface TeamLine {
+  readonly id: string;
+  readonly name: string;
+  readonly demo: boolean;
+}
+
+export type Answer<T> =
+  | { readonly kind: 'ok'; readonly value: T }
+  /** `said` is a sentence that can be shown as it stands. */
+  | { readonly kind: 'none'; readonly reason: 'notReached' | 'refused'; readonly said: string };
+
+export const findTeams = () => ask<readonly TeamLine[]>('/api/teams');
+
+export const makeTeam = (name: string) =>
+  ask<TeamLine>('/api/teams', { method: 'POST', body: JSON.stringify({ name }) });
+
+/** Gives the invented team, made on the server if it is not there yet. */
+export const openDemo = () => ask<TeamLine>('/api/demo', { method: 'POST', body: '{}' });
+
+/** Where the bytes of a film lie; a range can be asked for. */
+export const filmAddressOf = (hash: string) => `/film/${hash}`;
+
+export async function isFilmThere(hash: string): Promise<boolean> {
+  try {
+    return (await fetch(filmAddressOf(hash), { method: 'HEAD' })).ok;
+  } catch {
+    return false;
+  }
+}
+
+/** Puts a film's bytes into the server's film folder. */
+export async function keepFilm(hash: string, bytes: Blob): Promise<Answer<null>> {
+  try {
+    const answer = await fetch(filmAddressOf(hash), { method: 'PUT', body: bytes });
+    return answer.ok ? { kind: 'ok', value: null } : refusal(await saidBy(answer));
+  } catch {
+    return notReached();
+  }
+}
+
+async function ask<T>(address: string, init?: RequestInit): Promise<Answer<T>> {
+  try {
+    const answer = await fetch(address, {
+      ...init,
+      headers: { accept: 'application/json', ...(init?.body ? { 'content-type': 'application/json' } : {}) },
+    });
+    if (!answer.ok) return refusal(await saidBy(answer));
+    return { kind: 'ok', value: (await answer.json()) as T };
+  } catch {
+    return notReached();
+  }
+}
+
+async function saidBy(answer: Response): Promise<string> {
+  const given = (await answer.json().catch(() => null)) as { said?: string; message?: string } | null;
+  return (
+    given?.said ?? given?.message ?? `The server refused this (${answer.status}). Nothing here was changed.`
+  );
+}
+
+const refusal = (said: string) => ({ kind: 'none', reason: 'refused', said }) as const;
+const notReached = () =>
+  ({
+    kind: 'none',
+    reason: 'notReached',
+    said: 'The server cannot be reached. What is already on this machine can be used; nothing is lost.',
+  }) as const;

@@ -1,0 +1,85 @@
+import type { Team } from '@icewright/book';
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { dayInMonth, daySaid, fromToday, today } from '../parts/figures.ts';
+import { KeptWords } from './kept-words.tsx';
+import { KeysSlip } from './keys-slip.tsx';
+import { findPlace, PLACES } from './places.ts';
+import { SettingsSlip } from './settings-slip.tsx';
+
+/** The five places on one graduated rule; the place one is in is the full segment. */
+export function Strip({ team }: { readonly team: Team | null }) {
+  const [path] = useLocation();
+  const [slip, setSlip] = useState<'keys' | 'settings' | null>(null);
+  const here = findPlace(path);
+  const toggle = (which: 'keys' | 'settings') => setSlip(slip === which ? null : which);
+  return (
+    <header>
+      <div className="strip">
+        <span className="name">Icewright</span>
+        <nav aria-label="Places">
+          <ol>
+            {PLACES.map(place => (
+              <li key={place.path}>
+                <Link href={place.path} aria-current={place === here ? 'page' : undefined}>
+                  {place.name}
+                  {place === here && team !== null && <CountOf team={team} path={place.path} />}
+                </Link>
+              </li>
+            ))}
+          </ol>
+        </nav>
+        <div className="who">
+          {team !== null && (
+            <Link href="/team" className="team-name" aria-label={`Team: ${team.name}`}>
+              {team.name}
+            </Link>
+          )}
+          {team !== null && <NextGame team={team} />}
+          <KeptWords />
+          <button
+            type="button"
+            className="quiet"
+            aria-expanded={slip === 'keys'}
+            onClick={() => toggle('keys')}
+          >
+            Keys
+          </button>
+          <button
+            type="button"
+            className="quiet"
+            aria-expanded={slip === 'settings'}
+            onClick={() => toggle('settings')}
+          >
+            Settings
+          </button>
+        </div>
+      </div>
+      {slip === 'keys' && <KeysSlip onClose={() => setSlip(null)} />}
+      {slip === 'settings' && <SettingsSlip team={team} onClose={() => setSlip(null)} />}
+    </header>
+  );
+}
+
+function CountOf({ team, path }: { readonly team: Team; readonly path: string }) {
+  const count = countAt(team, path);
+  return count === 0 ? null : <span className="nn">{count}</span>;
+}
+
+function countAt(team: Team, path: string): number {
+  if (path === '/habits') return Object.values(team.habits).filter(habit => habit.kept).length;
+  const kind = ({ '/film': 'game', '/drills': 'drill', '/practices': 'practice' } as const)[path as '/film'];
+  return Object.values(team.contents).filter(entry => entry.kind === kind && !entry.removed).length;
+}
+
+function NextGame({ team }: { readonly team: Team }) {
+  const next = Object.values(team.contents)
+    .filter(entry => entry.kind === 'game' && !entry.removed && entry.day >= today())
+    .sort((a, b) => a.day.localeCompare(b.day))[0];
+  if (next === undefined) return null;
+  return (
+    <span className="next-game" title={`${dayInMonth(next.day)}`}>
+      <b>{next.title}</b> {daySaid(next.day)}, {fromToday(next.day)}
+    </span>
+  );
+}
