@@ -1,6 +1,14 @@
 // The face of the engine for the other rooms. Nothing inside the engine imports it.
 export * from './drill/drill.ts';
 export * from './drill/run-result.ts';
+export * from './film/ellipse.ts';
+export * from './film/fit-pins.ts';
+export * from './film/frozen-scene.ts';
+export * from './film/ice-from-film.ts';
+export * from './film/measure.ts';
+export * from './film/picture-on-ice.ts';
+export * from './film/pins.ts';
+export * from './film/scene-from-freeze.ts';
 export * from './habit/standard.ts';
 export * from './pass/pass-parts.ts';
 export * from './puck/bounce.ts';

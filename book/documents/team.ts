@@ -8,7 +8,7 @@ const trigger = z.discriminatedUnion('at', [
 
 export const standard = z.discriminatedUnion('kind', [
   z.object({
-    kind: z.enum(['levelWith', 'within', 'goalSide']),
+    kind: z.enum(['levelWith', 'upWith', 'within', 'goalSide']),
     who: z.enum([
       'firstForwardBack',
       'everyForward',

@@ -1,0 +1,140 @@
+import type { FilmPoint, IceCovariance, IcePoint } from '../units/points.ts';
+import type { Row } from '../units/provenance.ts';
+import { FOOT_SD, type PinFit } from './pins.ts';
+
+/** A click placed on the ice. `covM2` holds both the tie's ± and the click's own. */
+export type Placement =
+  | {
+      readonly kind: 'placed';
+      readonly atM: IcePoint;
+      readonly covM2: IceCovariance;
+      readonly by: Sensitivity;
+    }
+  | { readonly kind: 'none'; readonly reason: 'aboveHorizon' | 'nearHorizon' };
+
+/**
+ * What a placed point hangs on, metres: rows x and y of ∂ice/∂coefficient (8 each), and of ∂ice/∂click. Points of
+ * one fit share its error through `byCoefficients`, so differences between them are better known than each of them.
+ */
+export interface Sensitivity {
+  readonly byCoefficients: readonly number[];
+  readonly byClick: readonly [xByX: number, xByY: number, yByX: number, yByY: number];
+  readonly clickSdPx: number;
+}
+
+export const NEAREST_HORIZON: Row = {
+  name: 'relative ± of the depth at which a point is too near the horizon',
+  value: 0.25,
+  unit: '',
+  range: [0.1, 0.3],
+  source: 'our choice: beyond it the first-order ± cannot be believed',
+  status: 'estimate',
+};
+
+/**
+ * Where a point of the picture lies on the ice, metres, with its covariance to first order (m²). The point is taken
+ * to touch the ice: feet, not heads; it may lie outside the boards, which the caller can ask the rink. `footSdPx` is
+ * how well the click hits it (`FOOT_SD` by default, 0 for a point known exactly). `none` for a point above the
+ * horizon, or so near to it that the ± cannot be believed.
+ */
+export const iceFromFilm = (
+  fit: PinFit,
+  px: FilmPoint,
+  { footSdPx = FOOT_SD.value }: { readonly footSdPx?: number } = {},
+): Placement => {
+  const m = fit.iceFromFilm;
+  const t = m[6] * px.xPx + m[7] * px.yPx + m[8];
+  if (!(t > 0)) return { kind: 'none', reason: 'aboveHorizon' };
+  const atM = {
+    xM: (m[0] * px.xPx + m[1] * px.yPx + m[2]) / t,
+    yM: (m[3] * px.xPx + m[4] * px.yPx + m[5]) / t,
+  };
+  const by = sensitivityAt(fit, atM, footSdPx);
+  if (by === null) return { kind: 'none', reason: 'nearHorizon' };
+  return { kind: 'placed', atM, covM2: covarianceBetween(fit, by, by, true), by };
+};
+
+/** Where a point of the ice is drawn in the picture, pixels; it may lie outside it. Null behind the camera. */
+export const filmFromIce = (fit: PinFit, { xM, yM }: IcePoint): FilmPoint | null => {
+  const m = fit.filmFromIce;
+  const w = m[6] * xM + m[7] * yM + m[8];
+  if (!(w > 0)) return null;
+  return { xPx: (m[0] * xM + m[1] * yM + m[2]) / w, yPx: (m[3] * xM + m[4] * yM + m[5]) / w };
+};
+
+/**
+ * Covariance of two placed points of one fit: G_a Cov(h) G_bᵀ, and the click's own part when both are one point.
+ * For two different points the matrix is not symmetric; `xyM2` is then the mean of its two sides.
+ */
+export const covarianceBetween = (
+  fit: PinFit,
+  a: Sensitivity,
+  b: Sensitivity,
+  isSamePoint: boolean,
+): IceCovariance => {
+  const [xx, xy, yx, yy] = crossCovarianceOf(fit, a, b, isSamePoint);
+  return { xxM2: xx, xyM2: (xy + yx) / 2, yyM2: yy };
+};
+
+/** The four entries xx, xy, yx, yy of the covariance of point a (rows) with point b (columns), m². */
+export const crossCovarianceOf = (
+  fit: PinFit,
+  a: Sensitivity,
+  b: Sensitivity,
+  isSamePoint: boolean,
+): [number, number, number, number] => {
+  const result: [number, number, number, number] = [0, 0, 0, 0];
+  const { covariance } = fit;
+  for (let i = 0; i < 8; i++) {
+    let byX = 0;
+    let byY = 0;
+    for (let j = 0; j < 8; j++) {
+      const entry = covariance[8 * i + j]!;
+      byX += entry * b.byCoefficients[j]!;
+      byY += entry * b.byCoefficients[8 + j]!;
+    }
+    result[0] += a.byCoefficients[i]! * byX;
+    result[1] += a.byCoefficients[i]! * byY;
+    result[2] += a.byCoefficients[8 + i]! * byX;
+    result[3] += a.byCoefficients[8 + i]! * byY;
+  }
+  if (isSamePoint) {
+    const [xByX, xByY, yByX, yByY] = a.byClick;
+    const variance = a.clickSdPx * a.clickSdPx;
+    result[0] += variance * (xByX * xByX + xByY * xByY);
+    result[1] += variance * (xByX * yByX + xByY * yByY);
+    result[2] += variance * (xByX * yByX + xByY * yByY);
+    result[3] += variance * (yByX * yByX + yByY * yByY);
+  }
+  return result;
+};
+
+const sensitivityAt = (fit: PinFit, atM: IcePoint, clickSdPx: number): Sensitivity | null => {
+  const { iceXM, iceYM, icePerM, filmPerPx } = fit.scaling;
+  const h = fit.coefficients;
+  const x = (atM.xM - iceXM) * icePerM;
+  const y = (atM.yM - iceYM) * icePerM;
+  const w = h[6]! * x + h[7]! * y + 1;
+  const cov = fit.covariance;
+  const depthVariance = x * x * cov[54]! + 2 * x * y * cov[55]! + y * y * cov[63]!;
+  if (!(Math.sqrt(depthVariance) < NEAREST_HORIZON.value * w)) return null;
+  const u = (h[0]! * x + h[1]! * y + h[2]!) / w;
+  const v = (h[3]! * x + h[4]! * y + h[5]!) / w;
+  // A = ∂film/∂ice in the scaled planes; its inverse turns pixels into metres.
+  const a = (h[0]! - h[6]! * u) / w;
+  const b = (h[1]! - h[7]! * u) / w;
+  const c = (h[3]! - h[6]! * v) / w;
+  const d = (h[4]! - h[7]! * v) / w;
+  const determinant = a * d - b * c;
+  const inverse = [d / determinant, -b / determinant, -c / determinant, a / determinant] as const;
+  const [p, q, r] = [x / w, y / w, 1 / w];
+  const byU = [p, q, r, 0, 0, 0, -p * u, -q * u];
+  const byV = [0, 0, 0, p, q, r, -p * v, -q * v];
+  const byCoefficients = [
+    ...byU.map((value, i) => -(inverse[0] * value + inverse[1] * byV[i]!) / icePerM),
+    ...byU.map((value, i) => -(inverse[2] * value + inverse[3] * byV[i]!) / icePerM),
+  ];
+  const perPx = filmPerPx / icePerM;
+  const byClick = [inverse[0] * perPx, inverse[1] * perPx, inverse[2] * perPx, inverse[3] * perPx] as const;
+  return { byCoefficients, byClick, clickSdPx };
+};

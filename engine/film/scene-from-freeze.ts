@@ -1,0 +1,102 @@
+import { boardsDistance } from '../rink/boards.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { End, Side } from '../units/ends.ts';
+import type { FilmPoint } from '../units/points.ts';
+import type { Row } from '../units/provenance.ts';
+import { ellipseOf } from './ellipse.ts';
+import type { FrozenScene } from './frozen-scene.ts';
+import { crossCovarianceOf, iceFromFilm, type Placement } from './ice-from-film.ts';
+import { FOOT_SD, type PinFit } from './pins.ts';
+
+/** Skaters of a freeze by their feet in the picture, and the puck where it touches the ice. */
+export interface FreezePlaces {
+  readonly fit: PinFit;
+  readonly rink: Rink;
+  readonly attacks: End;
+  readonly skaters: readonly {
+    readonly id: string;
+    readonly side: Side;
+    readonly kind: 'skater' | 'goalie';
+    readonly role: string;
+    readonly feetPx: FilmPoint;
+  }[];
+  readonly puck?: { readonly atPx: FilmPoint; readonly carrierId?: string };
+  /** `FOOT_SD` by default. */
+  readonly footSdPx?: number;
+  readonly isEveryonePlaced?: boolean;
+}
+
+export interface SceneOfFreeze {
+  readonly scene: FrozenScene;
+  /** Those whose feet have no place on the ice; `id` is 'puck' for the puck. */
+  readonly unplaced: readonly {
+    readonly id: string;
+    readonly reason: 'aboveHorizon' | 'nearHorizon' | 'offTheIce';
+  }[];
+}
+
+export const OFF_THE_ICE: Row = {
+  name: 'how far outside the boards, beyond its ellipse, a place is off the ice',
+  value: 1,
+  unit: 'm',
+  range: [0.3, 3],
+  source: 'our choice: a body leaning over the boards is still on the ice',
+  status: 'estimate',
+};
+
+/**
+ * The frozen scene, metres, with the ± of all places together: what the pins got wrong moves everybody alike, what a
+ * click got wrong moves one. Feet that have no place on the ice are left out and named with the reason.
+ */
+export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
+  const { fit, rink, attacks, footSdPx = FOOT_SD.value } = freeze;
+  const unplaced: { id: string; reason: 'aboveHorizon' | 'nearHorizon' | 'offTheIce' }[] = [];
+  const placedAt = (id: string, px: FilmPoint): Placed | null => {
+    const placement = iceFromFilm(fit, px, { footSdPx });
+    if (placement.kind === 'none') {
+      unplaced.push({ id, reason: placement.reason });
+      return null;
+    }
+    const slackM = OFF_THE_ICE.value + ellipseOf(placement.covM2).semiMajorM;
+    if (boardsDistance(rink.boards, placement.atM) < -slackM) {
+      unplaced.push({ id, reason: 'offTheIce' });
+      return null;
+    }
+    return placement;
+  };
+  const skaters = freeze.skaters.flatMap(({ feetPx, ...who }) => {
+    const placed = placedAt(who.id, feetPx);
+    return placed === null ? [] : [{ who, placed }];
+  });
+  const puck = freeze.puck === undefined ? null : placedAt('puck', freeze.puck.atPx);
+  const carrierId = freeze.puck?.carrierId;
+  const scene: FrozenScene = {
+    rink,
+    attacks,
+    skaters: skaters.map(({ who, placed }) => ({ ...who, atM: placed.atM, covM2: placed.covM2 })),
+    ...(puck === null
+      ? {}
+      : { puck: { atM: puck.atM, covM2: puck.covM2, ...(carrierId === undefined ? {} : { carrierId }) } }),
+    jointM2: jointOf(fit, [...skaters.map(({ placed }) => placed), ...(puck === null ? [] : [puck])]),
+    ...(freeze.isEveryonePlaced === undefined ? {} : { isEveryonePlaced: freeze.isEveryonePlaced }),
+  };
+  return { scene, unplaced };
+};
+
+type Placed = Extract<Placement, { kind: 'placed' }>;
+
+const jointOf = (fit: PinFit, places: readonly Placed[]): number[] => {
+  const size = 2 * places.length;
+  const joint = new Array<number>(size * size).fill(0);
+  places.forEach((a, i) => {
+    places.forEach((b, j) => {
+      const [xx, xy, yx, yy] = crossCovarianceOf(fit, a.by, b.by, i === j);
+      const first = size * 2 * i + 2 * j;
+      joint[first] = xx;
+      joint[first + 1] = xy;
+      joint[first + size] = yx;
+      joint[first + size + 1] = yy;
+    });
+  });
+  return joint;
+};
