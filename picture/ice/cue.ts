@@ -1,0 +1,23 @@
+import type { Pen } from '../pen/pen.ts';
+import type { SheetPoint } from './sheet-point.ts';
+
+/** Half the diagonal of a lozenge at k = 1, ice metres. */
+export const CUE_HALF_M = 0.72;
+
+/** A lozenge: full where the cue fires, open where its letter is waited for. */
+export const drawCue = (pen: Pen, at: SheetPoint, letter: string, way: 'fires' | 'waits'): void =>
+  pen.group('cue', { way }, () => {
+    const half = CUE_HALF_M * pen.k;
+    pen.path(way === 'fires' ? 'cueFull' : 'cueOpen', sink => {
+      sink.moveTo(at.x, at.y - half);
+      sink.lineTo(at.x + half, at.y);
+      sink.lineTo(at.x, at.y + half);
+      sink.lineTo(at.x - half, at.y);
+      sink.closePath();
+    });
+    pen.text(way === 'fires' ? 'cueFull' : 'cueOpen', letter, at.x, at.y, {
+      anchor: 'middle',
+      drop: 0.28 * pen.k,
+      ...(letter.length > 1 ? { size: (1.1 * pen.k) / letter.length } : {}),
+    });
+  });

@@ -1,0 +1,60 @@
+import type { IcePoint } from '@icewright/engine';
+import type { Pen } from '../pen/pen.ts';
+import { sheetPoint } from './sheet-point.ts';
+
+const PUCK_M = 0.24;
+const HEAP_PUCK_M = 0.16;
+/** Where the pucks of a heap lie about its place, ice metres at k = 1. */
+const HEAP: readonly (readonly [number, number])[] = [
+  [0, -0.13],
+  [0.36, -0.21],
+  [-0.34, -0.05],
+  [0.08, 0.31],
+  [0.46, 0.25],
+  [-0.3, 0.41],
+  [0.2, -0.51],
+];
+
+/** One dot for a puck, a heap for several. */
+export const drawPucks = (pen: Pen, atM: IcePoint, count: number): void => {
+  const { x, y } = sheetPoint(atM);
+  if (count <= 1) {
+    pen.circle('puck', x, y, PUCK_M * pen.k);
+    return;
+  }
+  for (const [dx, dy] of HEAP.slice(0, Math.min(count, HEAP.length))) {
+    pen.circle('puck', x + dx * pen.k, y + dy * pen.k, HEAP_PUCK_M * pen.k);
+  }
+};
+
+/** A small filled triangle, upright. */
+export const drawPylon = (pen: Pen, atM: IcePoint): void => {
+  const { x, y } = sheetPoint(atM);
+  const k = pen.k;
+  pen.path('pylon', sink => {
+    sink.moveTo(x, y - 0.41 * k);
+    sink.lineTo(x + 0.42 * k, y + 0.35 * k);
+    sink.lineTo(x - 0.42 * k, y + 0.35 * k);
+    sink.closePath();
+  });
+};
+
+/** A finding on the ice: a numbered flag on a pole that stands at its place. */
+export const drawFlag = (pen: Pen, atM: IcePoint, number: number, weight: 'look' | 'know'): void => {
+  const { x, y } = sheetPoint(atM);
+  const k = pen.k;
+  const size = { width: 1.5 * k, height: 1.35 * k, pole: 2.1 * k };
+  pen.group('flag', { number: `${number}`, weight }, () => {
+    pen.path(weight === 'look' ? 'flagLook' : 'flag', sink => {
+      sink.moveTo(x, y);
+      sink.lineTo(x, y - size.pole);
+      sink.lineTo(x + size.width, y - size.pole);
+      sink.lineTo(x + size.width, y - size.pole + size.height);
+      sink.lineTo(x, y - size.pole + size.height);
+    });
+    pen.text(weight === 'look' ? 'flagLook' : 'flag', `${number}`, x + size.width / 2, y - size.pole, {
+      anchor: 'middle',
+      drop: 1.0 * k,
+    });
+  });
+};

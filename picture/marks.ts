@@ -1,0 +1,147 @@
+import type { Ink } from './inks.ts';
+
+/**
+ * The one table of marks. Widths of marks on the ice are ice metres, those of charts are px; `byK` marks grow on small
+ * drawings. Every pen reads this table; the style sheet of the screens is written from it.
+ */
+export interface Mark {
+  readonly stroke?: Ink;
+  readonly fill?: Ink;
+  readonly width?: number;
+  readonly byK?: true;
+  /** Painted line of true width that must stay visible on small drawings. */
+  readonly paint?: true;
+  readonly dash?: readonly [number, number];
+  readonly cap?: 'round';
+  readonly join?: 'round';
+  readonly opacity?: number;
+}
+
+const markTable = <const T extends Record<string, Mark>>(table: T): T => table;
+
+export const MARKS = markTable({
+  // the sheet
+  ice: { fill: 'ice' },
+  boards: { stroke: 'rink-board', width: 0.12 },
+  blueLine: { stroke: 'rink-blue', width: 0.305 },
+  centreLine: { stroke: 'rink-red', width: 0.305 },
+  centreBreak: { stroke: 'ice', width: 0.16, dash: [0.45, 0.75] },
+  redPaint: { stroke: 'rink-red', width: 0.051, paint: true },
+  bluePaint: { stroke: 'rink-blue', width: 0.051, paint: true },
+  redSpot: { fill: 'rink-red' },
+  blueSpot: { fill: 'rink-blue' },
+  crease: { fill: 'rink-crease' },
+  net: { fill: 'ice', stroke: 'ink-3', width: 0.09 },
+  dotLine: { stroke: 'ink-3', width: 0.07, dash: [0.07, 0.4], cap: 'round', opacity: 0.8 },
+  limit: { stroke: 'ink-3', width: 0.06, dash: [0.06, 0.26], cap: 'round' },
+  zone: { stroke: 'ink', width: 0.1, dash: [0.1, 0.3], cap: 'round' },
+  dimension: { stroke: 'ink-2', width: 0.045 },
+  scaleFull: { fill: 'ink', stroke: 'ink', width: 0.06 },
+  scaleOpen: { fill: 'ice', stroke: 'ink', width: 0.06 },
+
+  // what skaters do
+  casing: { stroke: 'ice', width: 0.46, byK: true, opacity: 0.86 },
+  skate: { stroke: 'ink', width: 0.16, byK: true, join: 'round' },
+  chase: { stroke: 'ink', width: 0.16, byK: true, join: 'round', dash: [0.5, 0.3] },
+  back: { stroke: 'ink', width: 0.13, byK: true, cap: 'round' },
+  pass: { stroke: 'ink', width: 0.15, byK: true, dash: [0.8, 0.52] },
+  passHead: { stroke: 'ink', width: 0.15, byK: true },
+  shot: { stroke: 'ink', width: 0.11, byK: true },
+  stop: { stroke: 'ink', width: 0.19, byK: true },
+  head: { fill: 'ink' },
+  pivot: { fill: 'ice', stroke: 'ink', width: 0.13, byK: true },
+  tick: { stroke: 'ink-2', width: 0.08, byK: true },
+  thin: { stroke: 'ink', width: 0.08, byK: true },
+  stick: { stroke: 'ink', width: 0.16, byK: true },
+  bounce: { fill: 'ink' },
+  wedge: { fill: 'wash' },
+
+  // who and what
+  halo: { fill: 'ice' },
+  discUs: { fill: 'ink' },
+  discThem: { fill: 'ice', stroke: 'ink', width: 0.17, byK: true },
+  queueUs: { fill: 'ink', stroke: 'ice', width: 0.11, byK: true },
+  queueThem: { fill: 'ice', stroke: 'ink', width: 0.11, byK: true },
+  discGhost: { fill: 'ice', stroke: 'ink', width: 0.11, byK: true, dash: [0.34, 0.26] },
+  ghostWarm: { fill: 'ice', stroke: 'warm', width: 0.14, byK: true, dash: [0.4, 0.28] },
+  unseen: { stroke: 'ink-2', width: 0.12, byK: true, dash: [0.02, 0.3], cap: 'round' },
+  selected: { stroke: 'cool', width: 0.2, byK: true },
+  handle: { fill: 'ice', stroke: 'cool', width: 0.16, byK: true },
+  now: { fill: 'cool', stroke: 'ice', width: 0.16, byK: true },
+  puck: { fill: 'ink' },
+  pylon: { fill: 'ink' },
+  netMoved: { fill: 'ice', stroke: 'ink', width: 0.13 },
+  divider: { stroke: 'ink', width: 0.25, dash: [1.2, 0.7] },
+
+  // when
+  cueFull: { fill: 'ink', stroke: 'ink', width: 0.12, byK: true },
+  cueOpen: { fill: 'ice', stroke: 'ink', width: 0.12, byK: true },
+
+  // on a freeze
+  link: { stroke: 'ink', width: 0.08, byK: true },
+  level: { stroke: 'ink', width: 0.08, byK: true, dash: [0.3, 0.2] },
+  ellipse: { fill: 'ink', stroke: 'ink-2', width: 0.06, opacity: 0.1 },
+  ellipseEdge: { stroke: 'ink-2', width: 0.06 },
+  way: { stroke: 'warm', width: 0.14, byK: true, dash: [0.14, 0.3], cap: 'round' },
+  wayHead: { fill: 'warm' },
+  laneGround: { fill: 'ice' },
+  laneEdge: { stroke: 'ink-2', width: 0.06, byK: true },
+  ruling: { stroke: 'ink', width: 0.06, byK: true },
+  pin: { stroke: 'cool', width: 0.12, byK: true },
+  pinBad: { stroke: 'warm', width: 0.12, byK: true },
+  pictureEdge: { stroke: 'ink-3', width: 0.07, dash: [0.5, 0.3] },
+  flag: { fill: 'ice', stroke: 'ink', width: 0.1, byK: true, join: 'round' },
+  flagLook: { fill: 'warm', stroke: 'warm', width: 0.1, byK: true, join: 'round' },
+
+  // charts, px
+  ruleFull: { fill: 'ink', stroke: 'ink', width: 1 },
+  ruleOpen: { fill: 'paper', stroke: 'ink', width: 1 },
+  hair: { stroke: 'hair', width: 1 },
+  axisLine: { stroke: 'edge', width: 1 },
+  baseLine: { stroke: 'ink-2', width: 1 },
+  playLine: { stroke: 'cool', width: 2 },
+  todayLine: { stroke: 'cool', width: 1.5 },
+  staveLine: { stroke: 'hair', width: 1 },
+  staveZero: { stroke: 'edge', width: 1 },
+  barLine: { stroke: 'ink-2', width: 1 },
+  rest: { stroke: 'ink', width: 1.4, dash: [1.8, 4.4] },
+  cueTie: { stroke: 'ink-3', width: 1, dash: [1.2, 3.8], cap: 'round' },
+  scoreLine: { stroke: 'ink', width: 2.2, join: 'round' },
+  scoreChosen: { stroke: 'ink', width: 3.2, join: 'round' },
+  scoreBack: { stroke: 'ink', width: 1.7, cap: 'round' },
+  scoreChase: { stroke: 'ink', width: 2.2, join: 'round', dash: [7, 4] },
+  scorePass: { stroke: 'ink', width: 2, dash: [9, 6] },
+  scoreShot: { stroke: 'ink', width: 1.5 },
+  scoreStop: { stroke: 'ink', width: 2.5 },
+  pulseDone: { fill: 'ink' },
+  pulseMissed: { fill: 'warm' },
+  pulseOther: { fill: 'edge', opacity: 0.55 },
+  pulseUnseen: { fill: 'paper', stroke: 'ink', width: 1.5 },
+  pulseOtherUnseen: { fill: 'paper', stroke: 'edge', width: 1 },
+  band: { fill: 'ink', opacity: 0.1 },
+  pooled: { stroke: 'ink', width: 2.2 },
+  whisker: { stroke: 'ink-3', width: 1 },
+  gameDot: { fill: 'paper', stroke: 'ink', width: 1.5 },
+  minutes: { fill: 'ink-2' },
+  wanted: { stroke: 'ink-3', width: 1.3, dash: [1, 4], cap: 'round' },
+  practisedFrom: { stroke: 'ink-2', width: 1, dash: [3, 3] },
+  changeMoved: { stroke: 'ink', width: 1.8 },
+  changeMovedDot: { fill: 'ink' },
+  changeDown: { stroke: 'warm', width: 1.8 },
+  changeDownDot: { fill: 'warm' },
+  changeNone: { stroke: 'ink-2', width: 1.8 },
+  changeNoneDot: { fill: 'paper', stroke: 'ink', width: 1.8 },
+  changeUnknown: { stroke: 'ink-2', width: 1.8, dash: [3, 3] },
+  changeUnknownDot: { fill: 'paper', stroke: 'ink-2', width: 1.6, dash: [2, 2] },
+
+  // the card, points
+  cardRule: { stroke: 'ink', width: 0.85 },
+  cardBox: { stroke: 'ink', width: 1.4 },
+  cardFull: { fill: 'ink', stroke: 'ink', width: 0.7 },
+  cardOpen: { fill: 'paper', stroke: 'ink', width: 0.7 },
+  cardDash: { stroke: 'ink', width: 1.05 },
+});
+
+export type MarkName = keyof typeof MARKS;
+
+export const markOf = (name: MarkName): Mark => MARKS[name];
