@@ -1,0 +1,180 @@
+import type { IcePoint } from '../units/points.ts';
+import { type CubicPiece, speedOnPiece, splinePieces } from './route-spline.ts';
+
+/**
+ * A drawn route: the smooth curve through its points, sampled evenly along its length. All arrays have the same length,
+ * sample i lies at `i · stepM` along the curve. `headingRad` is continuous (it may leave (−π, π]); `curvaturePerM` is
+ * positive for a turn to the left.
+ */
+export interface RouteCurve {
+  readonly lengthM: number;
+  readonly stepM: number;
+  readonly xM: Float64Array;
+  readonly yM: Float64Array;
+  readonly headingRad: Float64Array;
+  readonly curvaturePerM: Float64Array;
+  /** The same curve for drawing. */
+  readonly beziers: readonly RouteBezier[];
+}
+
+export interface RouteBezier {
+  readonly fromM: IcePoint;
+  readonly control1M: IcePoint;
+  readonly control2M: IcePoint;
+  readonly toM: IcePoint;
+}
+
+export interface RoutePlace {
+  readonly atM: IcePoint;
+  readonly headingRad: number;
+  readonly curvaturePerM: number;
+}
+
+export interface RouteCurveOptions {
+  /** Direction of motion at the first point, when it is given by what came before. */
+  readonly startHeadingRad?: number;
+  /** Wanted distance between samples, metres. */
+  readonly stepM?: number;
+}
+
+/** Fine enough that a profile on it is within 0.5 % of one on a grid 40 times finer. */
+const DEFAULT_STEP_M = 0.15;
+const FEWEST_SAMPLES = 16;
+const SLICES_PER_PIECE = 16;
+
+/**
+ * The curve through these ice points (metres) in their order: a cubic spline with continuous curvature over centripetal
+ * knots, straight at a free end. Points on top of each other count once; one point gives a route of length 0.
+ */
+export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOptions = {}): RouteCurve => {
+  const pieces = splinePieces(pointsM, options.startHeadingRad);
+  if (pieces.length === 0) return standingCurve(pointsM[0] ?? { xM: 0, yM: 0 }, options.startHeadingRad ?? 0);
+  const lengths = cumulativeLengths(pieces);
+  const lengthM = lengths[lengths.length - 1]!;
+  const count = Math.max(FEWEST_SAMPLES, Math.ceil(lengthM / (options.stepM ?? DEFAULT_STEP_M)) + 1);
+  const curve = {
+    lengthM,
+    stepM: lengthM / (count - 1),
+    xM: new Float64Array(count),
+    yM: new Float64Array(count),
+    headingRad: new Float64Array(count),
+    curvaturePerM: new Float64Array(count),
+    beziers: pieces.map(bezierOf),
+  };
+  let slice = 0;
+  for (let i = 0; i < count; i++) {
+    const sM = i === count - 1 ? lengthM : i * curve.stepM;
+    while (slice < lengths.length - 2 && lengths[slice + 1]! < sM) slice++;
+    const piece = pieces[Math.floor(slice / SLICES_PER_PIECE)]!;
+    const from = (slice % SLICES_PER_PIECE) / SLICES_PER_PIECE;
+    writeSample(curve, i, piece, parameterAt(piece, from, sM - lengths[slice]!));
+  }
+  return curve;
+};
+
+/** Place at `sM` along the route (clamped to it): Hermite between samples, error about (step · curvature)⁴. */
+export const routePlaceAt = (curve: RouteCurve, sM: number): RoutePlace => {
+  const last = curve.xM.length - 1;
+  if (curve.lengthM <= 0 || last < 1) {
+    return {
+      atM: { xM: curve.xM[0]!, yM: curve.yM[0]! },
+      headingRad: curve.headingRad[0]!,
+      curvaturePerM: 0,
+    };
+  }
+  const at = Math.min(Math.max(sM / curve.stepM, 0), last);
+  const i = Math.min(Math.floor(at), last - 1);
+  const t = at - i;
+  const heading0 = curve.headingRad[i]!;
+  const heading1 = curve.headingRad[i + 1]!;
+  const h01 = t * t * (3 - 2 * t);
+  const h10 = t * (1 - t) * (1 - t) * curve.stepM;
+  const h11 = -t * t * (1 - t) * curve.stepM;
+  const between = (from: number, to: number, slope0: number, slope1: number): number =>
+    from + (to - from) * h01 + slope0 * h10 + slope1 * h11;
+  return {
+    atM: {
+      xM: between(curve.xM[i]!, curve.xM[i + 1]!, Math.cos(heading0), Math.cos(heading1)),
+      yM: between(curve.yM[i]!, curve.yM[i + 1]!, Math.sin(heading0), Math.sin(heading1)),
+    },
+    headingRad: between(heading0, heading1, curve.curvaturePerM[i]!, curve.curvaturePerM[i + 1]!),
+    curvaturePerM: curve.curvaturePerM[i]! * (1 - t) + curve.curvaturePerM[i + 1]! * t,
+  };
+};
+
+const standingCurve = (atM: IcePoint, headingRad: number): RouteCurve => ({
+  lengthM: 0,
+  stepM: 0,
+  xM: Float64Array.of(atM.xM),
+  yM: Float64Array.of(atM.yM),
+  headingRad: Float64Array.of(headingRad),
+  curvaturePerM: Float64Array.of(0),
+  beziers: [],
+});
+
+const bezierOf = (piece: CubicPiece): RouteBezier => {
+  const x = bernstein(piece.ax, piece.bx, piece.cx, piece.dx);
+  const y = bernstein(piece.ay, piece.by, piece.cy, piece.dy);
+  const at = (k: 0 | 1 | 2 | 3): IcePoint => ({ xM: x[k], yM: y[k] });
+  return { fromM: at(0), control1M: at(1), control2M: at(2), toM: at(3) };
+};
+
+const bernstein = (a: number, b: number, c: number, d: number): readonly [number, number, number, number] => [
+  a,
+  a + b / 3,
+  a + (2 * b + c) / 3,
+  a + b + c + d,
+];
+
+/** Three-point Gauss–Legendre nodes and weights on [0, 1]. */
+const GAUSS_NODES = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const;
+const GAUSS_WEIGHTS = [5 / 18, 8 / 18, 5 / 18] as const;
+
+const lengthBetween = (piece: CubicPiece, from: number, to: number): number => {
+  let sum = 0;
+  for (let k = 0; k < 3; k++)
+    sum += GAUSS_WEIGHTS[k]! * speedOnPiece(piece, from + (to - from) * GAUSS_NODES[k]!);
+  return sum * (to - from);
+};
+
+const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array => {
+  const lengths = new Float64Array(pieces.length * SLICES_PER_PIECE + 1);
+  for (let i = 0; i < lengths.length - 1; i++) {
+    const from = (i % SLICES_PER_PIECE) / SLICES_PER_PIECE;
+    const piece = pieces[Math.floor(i / SLICES_PER_PIECE)]!;
+    lengths[i + 1] = lengths[i]! + lengthBetween(piece, from, from + 1 / SLICES_PER_PIECE);
+  }
+  return lengths;
+};
+
+/** Parameter at which the piece has gone `restM` past `from`; Newton, kept inside the slice. */
+const parameterAt = (piece: CubicPiece, from: number, restM: number): number => {
+  const to = from + 1 / SLICES_PER_PIECE;
+  let u = from;
+  for (let step = 0; step < 6; step++) {
+    const speed = speedOnPiece(piece, u);
+    if (speed < 1e-9) break;
+    const next = Math.min(to, Math.max(from, u + (restM - lengthBetween(piece, from, u)) / speed));
+    const done = Math.abs(next - u) < 1e-12;
+    u = next;
+    if (done) break;
+  }
+  return u;
+};
+
+type SampleArrays = Pick<RouteCurve, 'xM' | 'yM' | 'headingRad' | 'curvaturePerM'>;
+
+const writeSample = (into: SampleArrays, i: number, piece: CubicPiece, u: number): void => {
+  const x1 = piece.bx + u * (2 * piece.cx + 3 * piece.dx * u);
+  const y1 = piece.by + u * (2 * piece.cy + 3 * piece.dy * u);
+  const x2 = 2 * piece.cx + 6 * piece.dx * u;
+  const y2 = 2 * piece.cy + 6 * piece.dy * u;
+  const speed = Math.sqrt(x1 * x1 + y1 * y1);
+  into.xM[i] = piece.ax + u * (piece.bx + u * (piece.cx + u * piece.dx));
+  into.yM[i] = piece.ay + u * (piece.by + u * (piece.cy + u * piece.dy));
+  into.headingRad[i] = nearestTurn(Math.atan2(y1, x1), i > 0 ? into.headingRad[i - 1]! : 0);
+  into.curvaturePerM[i] = speed > 1e-9 ? (x1 * y2 - y1 * x2) / (speed * speed * speed) : 0;
+};
+
+const nearestTurn = (headingRad: number, beforeRad: number): number =>
+  headingRad + 2 * Math.PI * Math.round((beforeRad - headingRad) / (2 * Math.PI));
