@@ -28,6 +28,9 @@ export interface FrozenScene {
   readonly isEveryonePlaced?: boolean;
 }
 
+/** Two-sided 95 % of a normal spread, in standard deviations. */
+export const SURELY_SDS = 1.96;
+
 /** A place of the scene: the index of a skater, or the puck. */
 export type PlaceIndex = number | 'puck';
 

@@ -1,0 +1,72 @@
+import type { FrozenScene } from '../film/frozen-scene.ts';
+import { type Group, groupOf } from './group-of.ts';
+import type { Judgement, JudgeReason } from './judgement.ts';
+import { agreed, idOf, type PlaceStandard, verdictOf } from './place-verdict.ts';
+import type { StandardAnswer, Whom } from './standard.ts';
+import { carrierIndex, theirsOf } from './who.ts';
+
+/** Judges where one, every or any of us is; see `judgeStandard`. */
+export const judgePlaces = (scene: FrozenScene, standard: PlaceStandard): Judgement => {
+  const base = { threshold: standard.withinM, unit: 'm' as const };
+  const nothing = (why: JudgeReason): Judgement => ({
+    ...base,
+    answer: 'cannotTell',
+    why,
+    who: [],
+    whom: [],
+  });
+  const lacking = whatLacks(scene, standard.whom);
+  if (lacking !== null) return nothing(lacking);
+  const group = groupOf(scene, standard.who, standard.whom);
+  if (group === 'noCarrier') return nothing('noCarrier');
+  if (group.places.length === 0) return nothing('nobodyOfWho');
+
+  const verdicts = group.places.map(place => verdictOf(scene, standard, place));
+  const isAny = group.rule === 'any';
+  const ordered = verdicts
+    .map((verdict, index) => ({ verdict, place: group.places[index]! }))
+    .sort((a, b) => (b.verdict.reading.value - a.verdict.reading.value) * (isAny ? -1 : 1));
+  const [deciding] = ordered;
+  if (deciding === undefined) throw new Error(`nobody decides among ${group.places.length}`);
+  const { answer, why } = combined(
+    group.rule,
+    verdicts.map(verdict => verdict.answer),
+    group.isWhole,
+  );
+  const reason = why === 'straddles' ? deciding.verdict.why : why;
+  return {
+    ...base,
+    answer,
+    why: reason,
+    who: ordered.map(({ place }) => idOf(scene, place)),
+    whom: deciding.verdict.whom,
+    reading: deciding.verdict.reading,
+  };
+};
+
+const whatLacks = (scene: FrozenScene, whom: Whom): JudgeReason | null => {
+  if (whom === 'puck' && scene.puck === undefined) return 'noPuck';
+  if (whom === 'carrier' && carrierIndex(scene) < 0) return scene.puck === undefined ? 'noPuck' : 'noCarrier';
+  if ((whom === 'nearestOfThem' || whom === 'lastOfThem') && theirsOf(scene).length === 0)
+    return 'nobodyOfThem';
+  return null;
+};
+
+const combined = (
+  rule: Group['rule'],
+  answers: readonly StandardAnswer[],
+  isWhole: boolean,
+): { answer: StandardAnswer; why: JudgeReason } => {
+  const clear = (answer: StandardAnswer) => ({ answer, why: 'clear' as const });
+  const missing = { answer: 'cannotTell' as const, why: 'notEveryonePlaced' as const };
+  if (rule === 'one') {
+    const answer = agreed(answers);
+    if (answer !== 'cannotTell') return clear(answer);
+    return { answer, why: answers.includes('cannotTell') ? 'straddles' : 'whoIsUnsure' };
+  }
+  // What settles it at once, and what all must be for the other answer.
+  const [settles, other] = rule === 'every' ? (['no', 'yes'] as const) : (['yes', 'no'] as const);
+  if (answers.includes(settles)) return clear(settles);
+  if (answers.includes('cannotTell')) return { answer: 'cannotTell', why: 'straddles' };
+  return isWhole ? clear(other) : missing;
+};
