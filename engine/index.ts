@@ -14,6 +14,8 @@ export * from './habit/judge-standard.ts';
 export * from './habit/judgement.ts';
 export * from './habit/standard.ts';
 export * from './habit/zone-area.ts';
+export * from './pass/bank-pass.ts';
+export * from './pass/blade.ts';
 export * from './pass/pass-parts.ts';
 export * from './practice/block-times.ts';
 export * from './puck/bounce.ts';

@@ -33,7 +33,8 @@ const MOST_BOUNCES = 60;
  * Where a puck goes: straight slides between bounces, the puck's centre turning back on the boards inset by its radius,
  * spin carried, a rim where bounces would crowd together in a corner (rows `rimIncidenceRad`, `rimBounceGapS`; the part
  * of the speed that led into the boards is lost then). `startM` metres, `launchRad` 0 along +x anticlockwise,
- * `speedMps` ≥ 0. A start nearer to the boards than the puck's radius is moved in. Ends when the puck stops, at
+ * `speedMps` ≥ 0. A start nearer to the boards than the puck's radius is moved in. A puck of
+ * radius 0 is the limit of a small disc: its edge speed Rω is carried, its spin has no figure. Ends when the puck stops, at
  * `maxTimeS`, or at the bounce after `maxBounces`.
  */
 export const puckPath = (
@@ -109,7 +110,7 @@ export const puckPath = (
       becomesRim ? { ...model, restitutionRatio: 0 } : model,
     );
     const speedAfterMps = Math.hypot(after.normalMps, after.alongMps);
-    edge = model.puckRadiusM > 0 ? after.edgeMps : 0;
+    edge = after.edgeMps;
     bounces.push({
       timeS,
       centreM: at,

@@ -1,0 +1,349 @@
+import type { PuckModel } from '../puck/puck-model.ts';
+import { PUCK_ROWS } from '../puck/puck-rows.ts';
+import { BOARDS_PARTS, type Boards } from '../rink/boards.ts';
+import type { IcePoint } from '../units/points.ts';
+import { Meeting, SLOTS } from './bank-meeting.ts';
+import { BankShot } from './bank-shot.ts';
+import { bladeAt, receiverVelocityAt } from './blade.ts';
+import type { BankBounce, BankPass, Receiver } from './pass-parts.ts';
+
+export interface BankOptions {
+  /** Exactly this many bounces before the blade. */
+  readonly bounceCount?: 1 | 2;
+  readonly maxTimeS?: number;
+}
+
+const LONGEST_PASS_S = 6;
+
+/** One look at the boards: the slots there, and which way the puck leaves. */
+interface Look {
+  readonly arcM: number;
+  readonly valid: boolean;
+  readonly outX: number;
+  readonly outY: number;
+  readonly lastX: number;
+  readonly lastY: number;
+  readonly capS: number;
+  readonly has: readonly boolean[];
+  readonly afterS: readonly number[];
+  readonly missM: readonly number[];
+}
+
+/** Looks at the boards at least this often: a cell turns the puck's way out by less than this, and is no longer than this. */
+const CELL_TURN_COS = Math.cos(0.3);
+const CELL_SIDE_M = 3;
+const CELL_CORNER_M = 1.7;
+/** Near the passer, where a small step is a large angle, a cell is this share of the distance. */
+const CELL_PER_DISTANCE = 0.35;
+/** How far the place of the last bounce may move within a cell when there are two. */
+const CELL_LAST_BOUNCE_M = 2;
+/** A cell in which slots come and go is halved down to this. */
+const SMALLEST_CELL_M = 1e-4;
+const ARC_TOLERANCE_M = 1e-12;
+const MISS_TOLERANCE_M = 1e-6;
+
+/**
+ * All passes off the boards that meet the receiver's blade after exactly `bounceCount` bounces, sorted by launch
+ * direction; empty when there are none. Metres, m/s, seconds; the passer inside the boards; launch speed > 0; bounces
+ * follow the impact law alone (a flat meeting with a corner is marked `followsBoards`).
+ *
+ * The signed miss of each slot (`Meeting`) is continuous along the boards. Looks are placed so that between two of them the
+ * way out turns by less than 0.3 rad; every change of sign is refined to 1e-12 m of arc, every dip of |miss| that does
+ * not change sign is followed to its bottom (it may hold two passes), and where slots appear or vanish the cell is halved.
+ * Checked against checks/data/bank_reference.json and, on random cases, against dense shooting in bank.reference.ts.
+ */
+export const bankPasses = (
+  boards: Boards,
+  model: PuckModel,
+  passerM: IcePoint,
+  launchSpeedMps: number,
+  receiver: Receiver,
+  options: BankOptions = {},
+): readonly BankPass[] => {
+  const bounceCount = options.bounceCount ?? 1;
+  const maxTimeS = options.maxTimeS ?? LONGEST_PASS_S;
+  if (!(launchSpeedMps > 0)) return [];
+  const shot = new BankShot(boards, model, passerM, launchSpeedMps);
+  const meeting = new Meeting(shot, receiver, maxTimeS);
+  const found: BankPass[] = [];
+
+  const trace = (arcM: number): boolean => {
+    if (!shot.first(arcM)) return false;
+    for (let bounce = 1; bounce < bounceCount; bounce++) if (!shot.next()) return false;
+    return shot.timeS < maxTimeS;
+  };
+  const look = (arcM: number): Look => {
+    const valid = trace(arcM);
+    if (valid) meeting.find();
+    return {
+      arcM,
+      valid,
+      outX: shot.outX,
+      outY: shot.outY,
+      lastX: shot.xM,
+      lastY: shot.yM,
+      capS: meeting.capS,
+      has: valid ? [meeting.has[0]!, meeting.has[1]!, meeting.has[2]!] : NO_SLOTS,
+      afterS: valid ? [meeting.afterS[0]!, meeting.afterS[1]!, meeting.afterS[2]!] : NO_TIMES,
+      missM: valid ? [meeting.missM[0]!, meeting.missM[1]!, meeting.missM[2]!] : NO_TIMES,
+    };
+  };
+  const missAt = (arcM: number, slot: number): number => {
+    if (!trace(arcM)) return Number.NaN;
+    meeting.find();
+    return meeting.has[slot] ? meeting.missM[slot]! : Number.NaN;
+  };
+
+  const refine = (fromM: number, toM: number, missFrom: number, missTo: number, slot: number): void => {
+    const arcM = rootBetween(arc => missAt(arc, slot), fromM, toM, missFrom, missTo);
+    const miss = missAt(arcM, slot);
+    if (!(Math.abs(miss) < MISS_TOLERANCE_M)) return;
+    const afterS = meeting.afterS[slot]!;
+    if (!(afterS > 0 && afterS < meeting.capS)) return;
+    shot.slide.after(shot.speedMps, afterS);
+    if (shot.slide.distanceM > shot.freeWayM() + MISS_TOLERANCE_M) return;
+    const pass = passOf(shot, receiver, launchSpeedMps, bounceCount, arcM, afterS);
+    if (!found.some(other => Math.abs(other.launchRad - pass.launchRad) < 1e-9)) found.push(pass);
+  };
+  const dip = (left: Look, middle: Look, right: Look, slot: number): void => {
+    const sign = middle.missM[slot]! >= 0 ? 1 : -1;
+    const bottomM = dipBottom(
+      arc => sign * missAt(arc, slot),
+      [left.arcM, middle.arcM, right.arcM],
+      [sign * left.missM[slot]!, sign * middle.missM[slot]!, sign * right.missM[slot]!],
+    );
+    if (bottomM === undefined) return;
+    const miss = missAt(bottomM, slot);
+    refine(left.arcM, bottomM, left.missM[slot]!, miss, slot);
+    refine(bottomM, right.arcM, miss, right.missM[slot]!, slot);
+  };
+
+  let before: Look | undefined;
+  let last: Look | undefined;
+  const checkDips = (left: Look, middle: Look, right: Look): void => {
+    for (let slot = 0; slot < SLOTS; slot++) {
+      if (!(left.has[slot] && middle.has[slot] && right.has[slot])) continue;
+      const at = middle.missM[slot]!;
+      const sign = at >= 0 ? 1 : -1;
+      const a = sign * left.missM[slot]!;
+      const b = sign * right.missM[slot]!;
+      if (a >= 0 && b >= 0 && sign * at <= a && sign * at <= b) dip(left, middle, right, slot);
+    }
+  };
+  const take = (next: Look): void => {
+    if (last) {
+      for (let slot = 0; slot < SLOTS; slot++) {
+        if (!(last.has[slot] && next.has[slot])) continue;
+        const from = last.missM[slot]!;
+        const to = next.missM[slot]!;
+        if (from >= 0 !== to >= 0) refine(last.arcM, next.arcM, from, to, slot);
+      }
+      if (before) checkDips(before, last, next);
+    }
+    before = last;
+    last = next;
+  };
+  /** Hands on the looks from the one after `from` up to `to`, halving where too much happens in between. */
+  const walk = (from: Look, to: Look): void => {
+    const widthM = to.arcM - from.arcM;
+    if (widthM > SMALLEST_CELL_M && needsHalving(from, to, widthM, bounceCount)) {
+      const middle = look((from.arcM + to.arcM) / 2);
+      walk(from, middle);
+      walk(middle, to);
+    } else take(to);
+  };
+
+  const arcs = looksAlong(shot, launchSpeedMps);
+  const start = look(arcs[0]!);
+  take(start);
+  let from = start;
+  for (let index = 1; index < arcs.length; index++) {
+    const to = look(arcs[index]!);
+    walk(from, to);
+    from = to;
+  }
+  return found.sort((one, other) => one.launchRad - other.launchRad);
+};
+
+const NO_SLOTS = [false, false, false];
+const NO_TIMES = [0, 0, 0];
+
+/** Arc lengths to look at first: every junction, and cells that shrink towards the passer. */
+const looksAlong = (shot: BankShot, launchSpeedMps: number): readonly number[] => {
+  const starts = shot.partStartsM;
+  const arcs: number[] = [0];
+  for (let part = 0; part < 8; part++) {
+    const end = starts[part + 1]!;
+    const most = part % 2 === 0 ? CELL_SIDE_M : CELL_CORNER_M;
+    let arcM = starts[part]!;
+    while (arcM < end) {
+      shot.first(arcM);
+      const apart = Math.hypot(shot.xM - shot.fromM.xM, shot.yM - shot.fromM.yM);
+      arcM += Math.min(most, Math.max(SMALLEST_CELL_M * 10, apart * CELL_PER_DISTANCE));
+      arcs.push(Math.min(arcM, end));
+    }
+  }
+  if (!(launchSpeedMps > 0)) throw new RangeError(`a pass of ${launchSpeedMps} m/s`);
+  return arcs;
+};
+
+const needsHalving = (from: Look, to: Look, widthM: number, bounceCount: number): boolean => {
+  if (from.valid !== to.valid) return true;
+  if (!from.valid) return false;
+  if (from.outX * to.outX + from.outY * to.outY < CELL_TURN_COS) return widthM > SMALLEST_CELL_M * 10;
+  if (bounceCount > 1) {
+    const moved = Math.abs(from.lastX - to.lastX) + Math.abs(from.lastY - to.lastY);
+    if (moved > CELL_LAST_BOUNCE_M) return widthM > SMALLEST_CELL_M * 10;
+  }
+  for (let slot = 0; slot < SLOTS; slot++) {
+    if (from.has[slot] === to.has[slot]) continue;
+    const there = from.has[slot] ? from : to;
+    const afterS = there.afterS[slot]!;
+    const other = from.has[slot] ? to : from;
+    if (afterS > 0 && afterS < Math.max(there.capS, other.capS) * 1.05 + 0.05) return true;
+  }
+  return false;
+};
+
+const passOf = (
+  shot: BankShot,
+  receiver: Receiver,
+  launchSpeedMps: number,
+  bounceCount: number,
+  arcM: number,
+  afterS: number,
+): BankPass => {
+  const bounces: BankBounce[] = [];
+  shot.first(arcM);
+  const launchRad = Math.atan2(shot.yM - shot.fromM.yM, shot.xM - shot.fromM.xM);
+  let followsBoards = false;
+  for (let bounce = 1; ; bounce++) {
+    const { xM, yM, normalX, normalY } = shot;
+    const radius = shot.puckRadiusM;
+    const angleInRad = Math.atan2(shot.intoMps, Math.abs(shot.alongMps));
+    if (shot.part % 2 === 1 && angleInRad < PUCK_ROWS.rimIncidenceRad.value) followsBoards = true;
+    bounces.push({
+      timeS: shot.timeS,
+      centreM: { xM, yM },
+      boardsPointM: { xM: xM - radius * normalX, yM: yM - radius * normalY },
+      part: BOARDS_PARTS[shot.part]!,
+      angleInRad,
+      angleOutRad: Math.atan2(shot.awayMps, Math.abs(shot.alongOutMps)),
+    });
+    if (bounce === bounceCount) break;
+    shot.next();
+  }
+  const arrivalS = shot.timeS + afterS;
+  shot.slide.after(shot.speedMps, afterS);
+  const arrivalSpeedMps = shot.slide.speedMps;
+  const relative = receiverVelocityAt(receiver, arrivalS);
+  const closingX = shot.outX * arrivalSpeedMps - relative.xMps;
+  const closingY = shot.outY * arrivalSpeedMps - relative.yMps;
+  return {
+    kind: 'bank',
+    launchRad,
+    launchSpeedMps,
+    bounces,
+    arrivalS,
+    arrivalSpeedMps,
+    meetM: bladeAt(receiver, arrivalS),
+    missPerRadM: missPerRad(shot, bounceCount, arcM, arrivalS, closingX, closingY),
+    followsBoards,
+  };
+};
+
+const AIM_STEP_M = 1e-5;
+
+/** How far the nearest approach moves per radian of aim: the puck's shift at the meeting time, square to the closing velocity. */
+const missPerRad = (
+  shot: BankShot,
+  bounceCount: number,
+  arcM: number,
+  arrivalS: number,
+  closingX: number,
+  closingY: number,
+): number => {
+  const at = (arc: number) => {
+    const once = (arc + shot.perimeterM) % shot.perimeterM;
+    shot.first(once);
+    const aimRad = Math.atan2(shot.yM - shot.fromM.yM, shot.xM - shot.fromM.xM);
+    for (let bounce = 1; bounce < bounceCount; bounce++) shot.next();
+    shot.slide.after(shot.speedMps, Math.max(0, arrivalS - shot.timeS));
+    const distance = shot.slide.distanceM;
+    return { aimRad, xM: shot.xM + shot.outX * distance, yM: shot.yM + shot.outY * distance };
+  };
+  const low = at(arcM - AIM_STEP_M);
+  const high = at(arcM + AIM_STEP_M);
+  const closing = Math.hypot(closingX, closingY);
+  const across = Math.abs((high.xM - low.xM) * closingY - (high.yM - low.yM) * closingX) / closing;
+  const turned = Math.abs(Math.atan2(Math.sin(high.aimRad - low.aimRad), Math.cos(high.aimRad - low.aimRad)));
+  return across / turned;
+};
+
+/** Root of a continuous function between two arguments of different sign: false position with the Illinois weight. */
+const rootBetween = (
+  valueAt: (at: number) => number,
+  from: number,
+  to: number,
+  valueFrom: number,
+  valueTo: number,
+): number => {
+  let a = from;
+  let b = to;
+  let fa = valueFrom;
+  let fb = valueTo;
+  for (let step = 0; step < 80 && Math.abs(b - a) > ARC_TOLERANCE_M; step++) {
+    let at = step % 8 === 7 ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
+    if (!(at > Math.min(a, b) && at < Math.max(a, b))) at = (a + b) / 2;
+    const value = valueAt(at);
+    if (value === 0) return at;
+    // Where the slot is missing inside the bracket nothing can be said: halve towards the side that has it.
+    if (Number.isNaN(value)) return Number.NaN;
+    if (value >= 0 === fb >= 0) {
+      fa *= 0.5;
+    } else {
+      a = b;
+      fa = fb;
+    }
+    b = at;
+    fb = value;
+    if (Math.abs(fb) < 1e-13) return b;
+  }
+  return b;
+};
+
+/**
+ * Follows a dip of a positive function below its neighbours: an argument at which it is negative, or nothing. Stops as soon
+ * as the bottom is plainly above zero.
+ */
+const dipBottom = (
+  valueAt: (at: number) => number,
+  arcs: readonly [number, number, number],
+  values: readonly [number, number, number],
+): number | undefined => {
+  let [a, m, b] = arcs;
+  let [fa, fm, fb] = values;
+  for (let step = 0; step < 40; step++) {
+    const left = (m - a) * (fm - fb);
+    const right = (m - b) * (fm - fa);
+    let at = m - ((m - a) * left - (m - b) * right) / (2 * (left - right));
+    const edge = 0.02 * (b - a);
+    if (!(at > a + edge && at < b - edge) || Math.abs(at - m) < edge / 4) {
+      at = b - m > m - a ? m + 0.38 * (b - m) : m - 0.38 * (m - a);
+    }
+    const value = valueAt(at);
+    if (Number.isNaN(value)) return undefined;
+    if (value < 0) return at;
+    const gained = fm - value;
+    if (value < fm) {
+      if (at < m) [b, fb] = [m, fm];
+      else [a, fa] = [m, fm];
+      [m, fm] = [at, value];
+    } else if (at < m) [a, fa] = [at, value];
+    else [b, fb] = [at, value];
+    // A parabola through three points that lies this far above zero does not hide a root.
+    if (step >= 2 && Math.abs(gained) < 0.05 * fm && Math.max(fa, fb) - fm < fm) return undefined;
+    if (b - a < 1e-7) return undefined;
+  }
+  return undefined;
+};
