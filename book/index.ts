@@ -8,6 +8,7 @@ export * from './documents/kinds.ts';
 export * from './documents/order.ts';
 export * from './documents/practice.ts';
 export * from './documents/team.ts';
+export * from './film/film-hash.ts';
 export * from './ydoc/change.ts';
 export * from './ydoc/move-item.ts';
 export * from './ydoc/new-document.ts';

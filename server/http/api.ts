@@ -1,0 +1,110 @@
+import {
+  emptyTeam,
+  newDocument,
+  newId,
+  type RinkChoice,
+  readDocument,
+  type Team,
+  team as teamSchema,
+} from '@icewright/book';
+import { Hono } from 'hono';
+import * as Y from 'yjs';
+import { createDemo } from '../demo/create-demo.ts';
+import type { FilmFolder } from '../films/film-folder.ts';
+import { Refusal } from '../refusal.ts';
+import type { DocumentStore } from '../store/document-store.ts';
+import type { SyncLine } from '../sync/sync-line.ts';
+
+export interface Kept {
+  readonly store: DocumentStore;
+  readonly films: FilmFolder;
+  readonly line: SyncLine;
+  readonly dataFolder: string;
+  readonly version: string;
+  readonly filmFixtures: string;
+}
+
+const bodyLimitBytes = 64 * 1024;
+
+/** What the app asks over HTTP; everything inside documents goes over the sync line instead. */
+export function apiOf(kept: Kept): Hono {
+  const { store, films, line } = kept;
+  const api = new Hono().basePath('/api');
+  api.onError((error, context) => {
+    if (error instanceof Refusal) return context.json({ sentence: error.message }, error.status as 400);
+    console.error(error);
+    return context.json({ sentence: 'Something went wrong in the server; its window says what.' }, 500);
+  });
+  api.notFound(context => context.json({ sentence: 'There is nothing at this address.' }, 404));
+
+  api.get('/about', context =>
+    context.json({ name: 'Icewright', version: kept.version, dataFolder: kept.dataFolder }),
+  );
+  api.get('/teams', context =>
+    context.json(teamsIn(kept).map(({ id, team }) => ({ id, name: team.name, demo: team.demo }))),
+  );
+  api.post('/teams', async context => {
+    const start = teamStartFrom(await jsonOf(context.req.raw));
+    const id = newId();
+    const ydoc = newDocument('team', id, emptyTeam({ ...start, madeAt: new Date().toISOString() }));
+    store.append(id, 'team', Y.encodeStateAsUpdate(ydoc));
+    return context.json({ id }, 201);
+  });
+  api.post('/demo', async context => {
+    const there = teamsIn(kept).find(({ team }) => team.demo);
+    const id = there?.id ?? (await createDemo(store, films, kept.filmFixtures, new Date()));
+    return context.json({ id }, there === undefined ? 201 : 200);
+  });
+  api.delete('/teams/:id', context => {
+    const found = teamsIn(kept).find(({ id }) => id === context.req.param('id'));
+    if (found === undefined) throw new Refusal('There is no such team.', { status: 404 });
+    if (!found.team.demo) throw new Refusal('Only the demo team can be put away here.', { status: 409 });
+    const ids = [found.id, ...Object.keys(found.team.contents)];
+    store.erase(ids);
+    line.letGo(ids);
+    return context.body(null, 204);
+  });
+  api.get('/films', async context => context.json(await films.list()));
+  return api;
+}
+
+function teamsIn({ store, line }: Kept): { id: string; team: Team }[] {
+  return store.list().flatMap(({ id, kind }) => {
+    if (kind !== 'team') return [];
+    const read = readDocument(line.current(id));
+    return read.kind === 'ok' && read.value.kind === 'team' ? [{ id, team: read.value }] : [];
+  });
+}
+
+async function jsonOf(request: Request): Promise<Record<string, unknown>> {
+  if (!request.headers.get('content-type')?.startsWith('application/json')) {
+    throw new Refusal('This address takes JSON.', { status: 415 });
+  }
+  if (Number(request.headers.get('content-length') ?? Number.POSITIVE_INFINITY) > bodyLimitBytes) {
+    throw new Refusal('This is too long.', { status: 413 });
+  }
+  try {
+    const value: unknown = await request.json();
+    if (typeof value === 'object' && value !== null) return value as Record<string, unknown>;
+  } catch {
+    // Said below, the same for both.
+  }
+  throw new Refusal('This is not a JSON object.');
+}
+
+function teamStartFrom(body: Record<string, unknown>): {
+  name: string;
+  level: Team['level'];
+  rink: RinkChoice;
+} {
+  const { shape } = teamSchema;
+  const name = typeof body.name === 'string' ? body.name.trim() : '';
+  if (name === '' || !shape.name.safeParse(name).success) {
+    throw new Refusal('name: a team needs a name of 1 to 200 characters.');
+  }
+  const level = shape.level.safeParse(body.level);
+  if (!level.success) throw new Refusal('level: one of u10, u14, u18, collegeWomen, collegeMen, pro.');
+  const rink = shape.rink.safeParse(body.rink);
+  if (!rink.success) throw new Refusal('rink: a preset, or an own size of 15 to 75 by 10 to 40 metres.');
+  return { name, level: level.data, rink: rink.data };
+}

@@ -1,0 +1,127 @@
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { getRequestListener } from '@hono/node-server';
+import { createDemo } from './demo/create-demo.ts';
+import { filmFolderAt } from './films/film-folder.ts';
+import { apiOf } from './http/api.ts';
+import { sendAppFile } from './http/app-files.ts';
+import { answerFilm } from './http/film-address.ts';
+import { findIntrusion, isLoopback, isWrite, setSecurityHeaders } from './http/guard.ts';
+import manifest from './package.json' with { type: 'json' };
+import { Refusal } from './refusal.ts';
+import { documentStoreOn } from './store/document-store.ts';
+import { openDatabase } from './store/open-database.ts';
+import { syncLineOn } from './sync/sync-line.ts';
+
+export interface ServerOptions {
+  readonly dataFolder: string;
+  /** 0 takes any free port. */
+  readonly port: number;
+  /** A loopback address; anything else is refused until there are accounts. */
+  readonly host?: string;
+  readonly appFolder?: string;
+  /** Where the demo's films come from; null starts an empty data folder without the demo. */
+  readonly filmFixtures?: string | null;
+}
+
+export interface RunningServer {
+  readonly port: number;
+  close(): Promise<void>;
+}
+
+const fromRoot = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
+
+/** Starts the server on a data folder. Throws a `Refusal`, one clear sentence, when it cannot. */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { dataFolder, port, host = '127.0.0.1' } = options;
+  const appFolder = options.appFolder ?? fromRoot('app/dist');
+  const filmFixtures = options.filmFixtures === undefined ? fromRoot('fixtures/film') : options.filmFixtures;
+  if (!isLoopback(host)) {
+    throw new Refusal(
+      `Icewright listens on this machine only; ${host} is open to others, and there are no accounts yet.`,
+    );
+  }
+  const db = openDatabase(dataFolder);
+  const store = documentStoreOn(db);
+  const films = filmFolderAt(join(dataFolder, 'films'), db);
+  const line = syncLineOn(store);
+  const api = apiOf({
+    store,
+    films,
+    line,
+    dataFolder,
+    version: manifest.version,
+    filmFixtures: filmFixtures ?? fromRoot('fixtures/film'),
+  });
+  const answerApi = getRequestListener(request => api.fetch(request), { overrideGlobalObjects: false });
+
+  const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    setSecurityHeaders(response);
+    const intrusion = findIntrusion(request, isWrite(request.method));
+    if (intrusion !== null) throw new Refusal(intrusion, { status: 403 });
+    const url = new URL(request.url ?? '/', 'http://localhost');
+    if (url.pathname === '/api' || url.pathname.startsWith('/api/')) await answerApi(request, response);
+    else if (url.pathname.startsWith('/film/')) await answerFilm(films, request, response, url);
+    else if (isWrite(request.method))
+      throw new Refusal('Nothing can be changed at this address.', { status: 405 });
+    else sendAppFile(appFolder, request, response, url.pathname);
+  };
+  const server = createServer({ maxHeaderSize: 16 * 1024, requestTimeout: 0 }, (request, response) => {
+    answer(request, response).catch(error => sayRefusal(error, request, response));
+  });
+  server.on('upgrade', (request, socket, head) => {
+    const intrusion = findIntrusion(request, true);
+    if (intrusion !== null) socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
+    else if (request.url?.split('?')[0] !== '/sync')
+      socket.end('HTTP/1.1 404 Not Found\r\nConnection: close\r\n\r\n');
+    else line.handleUpgrade(request, socket, head);
+  });
+
+  try {
+    if (store.list().length === 0 && filmFixtures !== null)
+      await createDemo(store, films, filmFixtures, new Date());
+    await listen(server, port, host);
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+  return {
+    port: (server.address() as AddressInfo).port,
+    async close() {
+      line.close();
+      const closed = new Promise(done => server.close(done));
+      server.closeAllConnections();
+      await closed;
+      db.close();
+    },
+  };
+}
+
+function listen(server: ReturnType<typeof createServer>, port: number, host: string): Promise<void> {
+  return new Promise((done, fail) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE') {
+        fail(new Refusal(`Port ${port} is taken by another program. Choose another one with --port.`));
+      } else if (error.code === 'EACCES')
+        fail(new Refusal(`Port ${port} may not be used here. Choose one above 1023.`));
+      else fail(error);
+    });
+    server.listen(port, host, done);
+  });
+}
+
+function sayRefusal(error: unknown, request: IncomingMessage, response: ServerResponse): void {
+  const isKnown = error instanceof Refusal;
+  if (!isKnown) console.error(error);
+  if (response.headersSent || response.destroyed) {
+    response.destroy();
+    return;
+  }
+  // What is still coming in is not read any more.
+  if (!request.complete) response.setHeader('Connection', 'close');
+  response.writeHead(isKnown ? error.status : 500, { 'Content-Type': 'application/json; charset=utf-8' });
+  const sentence = isKnown ? error.message : 'Something went wrong in the server; its window says what.';
+  response.end(JSON.stringify({ sentence }));
+}

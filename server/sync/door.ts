@@ -1,0 +1,82 @@
+import { currentSchema, isDocumentKind, rootOf } from '@icewright/book';
+import * as Y from 'yjs';
+import { Refusal } from '../refusal.ts';
+
+/** Bytes of one change, and of a whole document; a season's game is well under one megabyte. */
+export const updateLimitBytes = 4 * 2 ** 20;
+export const documentLimitBytes = 32 * 2 ** 20;
+
+/**
+ * The door of one open document. A change is first made on a copy; only if the copy is still a document of ours, of
+ * the same kind and of no newer version, may it be made on the document itself.
+ */
+export class Door {
+  private copy: Y.Doc;
+  private byteCount: number;
+
+  constructor(private readonly ydoc: Y.Doc) {
+    const state = Y.encodeStateAsUpdate(ydoc);
+    this.byteCount = state.length;
+    this.copy = copyFrom(state);
+  }
+
+  /** Throws a refusal, and the document stays as it was. */
+  check(update: Uint8Array): void {
+    if (update.length > updateLimitBytes) {
+      throw new Refusal(`A change of ${update.length} bytes is too large; ${updateLimitBytes} are allowed.`, {
+        code: 4413,
+      });
+    }
+    if (this.byteCount + update.length > documentLimitBytes) this.weigh(update);
+    const kindBefore = rootOf(this.ydoc).get('kind');
+    try {
+      Y.applyUpdate(this.copy, update);
+      const reason = findFault(this.copy, kindBefore);
+      if (reason !== null) throw reason;
+      this.byteCount += update.length;
+    } catch (error) {
+      this.copy = copyFrom(Y.encodeStateAsUpdate(this.ydoc));
+      if (error instanceof Refusal) throw error;
+      throw new Refusal('This is not a change of a document: its bytes cannot be read.');
+    }
+  }
+
+  private weigh(update: Uint8Array): void {
+    this.byteCount = Y.encodeStateAsUpdate(this.ydoc).length;
+    if (this.byteCount + update.length > documentLimitBytes) {
+      throw new Refusal(`The document would be over ${documentLimitBytes / 2 ** 20} megabytes.`, {
+        code: 4413,
+      });
+    }
+  }
+}
+
+function findFault(ydoc: Y.Doc, kindBefore: unknown): Refusal | null {
+  const root = rootOf(ydoc);
+  for (const name of ydoc.share.keys()) {
+    if (name !== 'doc') return new Refusal('This is not a document of Icewright.');
+  }
+  // A device that opens a document it has not seen yet says first that it has nothing.
+  if (root.size === 0 && kindBefore === undefined) return null;
+  const [kind, schema] = [root.get('kind'), root.get('schema')];
+  if (!isDocumentKind(kind)) return new Refusal('This is not a document of Icewright.');
+  if (kindBefore !== undefined && kind !== kindBefore) {
+    return new Refusal(`A ${String(kindBefore)} cannot become a ${kind}.`);
+  }
+  if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1) {
+    return new Refusal('The document does not say which version it is.');
+  }
+  if (schema > currentSchema[kind]) {
+    return new Refusal(
+      `Made by a newer Icewright: version ${schema}, this one reads up to ${currentSchema[kind]}. Nothing was changed.`,
+      { code: 4426 },
+    );
+  }
+  return null;
+}
+
+function copyFrom(state: Uint8Array): Y.Doc {
+  const copy = new Y.Doc();
+  Y.applyUpdate(copy, state);
+  return copy;
+}
