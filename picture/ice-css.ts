@@ -10,24 +10,25 @@ export const iceCss = (): string => {
   const lines = [
     '/* Written from picture/marks.ts and picture/lettering.ts: change those, then UPDATE_GOLDEN=1 npx vitest run picture. */',
     `/* Needs the variables ${INKS.map(ink => `--${ink}`).join(', ')}, --words and --figures. */`,
-    ...Object.entries(MARKS).map(([name, mark]) => `.mk-${name} { ${markRules(mark)} }`),
-    ...Object.entries(LETTERINGS).map(([name, lettering]) => `.tx-${name} { ${letterRules(lettering)} }`),
+    ...Object.entries(MARKS).map(([name, mark]) => ruleOf(`mk-${name}`, markRules(mark))),
+    ...Object.entries(LETTERINGS).map(([name, lettering]) => ruleOf(`tx-${name}`, letterRules(lettering))),
   ];
   return `${lines.join('\n')}\n`;
 };
 
-const markRules = (mark: Mark): string =>
+const ruleOf = (name: string, rules: readonly string[]): string =>
+  `.${name} {\n${rules.map(rule => `  ${rule}\n`).join('')}}`;
+
+const markRules = (mark: Mark): readonly string[] =>
   [
     `fill: ${mark.fill ? `var(--${mark.fill})` : 'none'};`,
     mark.stroke ? `stroke: var(--${mark.stroke});` : '',
     mark.cap ? `stroke-linecap: ${mark.cap};` : '',
     mark.join ? `stroke-linejoin: ${mark.join};` : '',
     mark.opacity !== undefined ? `opacity: ${mark.opacity};` : '',
-  ]
-    .filter(rule => rule !== '')
-    .join(' ');
+  ].filter(rule => rule !== '');
 
-const letterRules = (lettering: Lettering): string =>
+const letterRules = (lettering: Lettering): readonly string[] =>
   [
     `font-family: var(--${lettering.voice});`,
     `font-weight: ${lettering.weight};`,
@@ -36,8 +37,6 @@ const letterRules = (lettering: Lettering): string =>
     'font-variant-numeric: tabular-nums lining-nums;',
     `fill: var(--${lettering.ink});`,
     lettering.casing
-      ? `stroke: var(--${lettering.casing.ink}); stroke-linejoin: round; paint-order: stroke;`
+      ? `stroke: var(--${lettering.casing.ink});\n  stroke-linejoin: round;\n  paint-order: stroke;`
       : '',
-  ]
-    .filter(rule => rule !== '')
-    .join(' ');
+  ].filter(rule => rule !== '');

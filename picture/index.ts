@@ -1,4 +1,8 @@
 // The face of the pictures for the other rooms. Nothing inside the room imports it.
+export * from './drill/cue-letters.ts';
+export * from './drill/draw-drill.ts';
+export * from './drill/draw-lines.ts';
+export * from './drill/drill-lines.ts';
 export * from './ice/cue.ts';
 export * from './ice/freeze-marks.ts';
 export * from './ice/lane.ts';

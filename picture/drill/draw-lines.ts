@@ -1,0 +1,113 @@
+import type { DrillPlan, SpotId } from '@icewright/engine';
+import { drawBackward, drawCarry, drawForward, drawPassLine, drawShotLine } from '../ice/line-marks.ts';
+import { drawLink } from '../ice/link.ts';
+import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from '../ice/polyline.ts';
+import { along, beside, directionRad, distanceOf, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import { spotRadiusM } from '../ice/spot.ts';
+import type { Pen } from '../pen/pen.ts';
+import type { DrillLine } from './drill-lines.ts';
+
+const PIVOT_M = 0.36;
+const TICK_HALF_M = 0.42;
+const NEAR_M = 0.4;
+
+type RouteLine = Extract<DrillLine, { kind: 'route' }>;
+
+/** One act's line; it begins and ends at the rims of the spots it touches. */
+export const drawDrillLine = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
+  pen.group('act', { spot: line.spot, act: line.act, kind: line.kind }, () => {
+    if (line.kind === 'route') drawRouteLine(pen, line, plan);
+    else if (line.kind === 'pass') drawPass(pen, line, plan);
+    else if (line.kind === 'shot') {
+      const turnRad = directionRad(line.from, line.to);
+      const clear = clearAt(pen, plan, line.from, line.spot);
+      drawShotLine(pen, along(line.from, turnRad, clear), line.to);
+    } else if (line.kind === 'gap') {
+      drawLink(pen, line.from, line.to, line.words, { fromM: 1.05 * pen.k, toM: 1.05 * pen.k });
+    } else drawChase(pen, line);
+  });
+
+/** Ticks lie above all routes, so that a crossing does not eat a second. */
+export const drawTicks = (pen: Pen, line: RouteLine): void => {
+  if (line.ticks.length === 0) return;
+  const route = polylineOf(line.points);
+  pen.path('tick', sink => {
+    for (const tick of line.ticks) {
+      const turnRad = pointAt(route, lengthNearest(route, tick)).turnRad;
+      tracePoints(sink, [
+        beside(tick, turnRad, TICK_HALF_M * pen.k),
+        beside(tick, turnRad, -TICK_HALF_M * pen.k),
+      ]);
+    }
+  });
+};
+
+const drawRouteLine = (pen: Pen, line: RouteLine, plan: DrillPlan): void => {
+  const whole = polylineOf(line.points);
+  const first = line.points[0];
+  if (!first || whole.length < 0.3) return;
+  const pivotM = line.pivot ? PIVOT_M * pen.k : 0;
+  const clear = Math.max(pivotM, clearAt(pen, plan, first, line.spot));
+  const route = pieceOf(whole, Math.min(clear, whole.length * 0.5), whole.length);
+  if (line.backward) drawBackward(pen, route, line.end);
+  else if (line.style === 'carry') drawCarry(pen, route, line.end);
+  else drawForward(pen, route, line.end, line.style === 'chase' ? 'chase' : 'skate');
+  if (line.pivot) pen.circle('pivot', first.x, first.y, pivotM);
+  if (line.words !== '') {
+    const { at, turnRad } = pointAt(route, Math.min(route.length / 2, 6 * pen.k));
+    const place = beside(at, turnRad, (Math.cos(turnRad) >= 0 ? -1 : 1) * 0.7 * pen.k);
+    pen.text('labelWord', line.words, place.x, place.y, { anchor: 'middle' });
+  }
+};
+
+const drawPass = (pen: Pen, line: Extract<DrillLine, { kind: 'pass' }>, plan: DrillPlan): void => {
+  const way = polylineOf(line.legs);
+  const from = line.legs[0];
+  const to = line.legs[line.legs.length - 1];
+  if (!from || !to || way.length < 0.5) return;
+  const start = clearAt(pen, plan, from, line.spot);
+  const end = way.length - Math.max(0.3 * pen.k, clearAt(pen, plan, to, null));
+  if (end - start < 0.6) return;
+  drawPassLine(pen, pieceOf(way, start, end).points);
+  const bounce = line.legs[1];
+  if (line.way === 'bank' && bounce && line.legs.length > 2) {
+    pen.text('labelWord', 'bank', bounce.x, bounce.y, {
+      anchor: 'middle',
+      drop: bounce.y < 0 ? 1.5 * pen.k : -0.9 * pen.k,
+    });
+  }
+};
+
+/** Before it is run a chase has no line of its own: a solid start, then the chaser's choice, broken. */
+const drawChase = (pen: Pen, line: Extract<DrillLine, { kind: 'chaseSign' }>): void => {
+  const turnRad = directionRad(line.from, line.to);
+  const span = Math.max(2.4 * pen.k, Math.min(7 * pen.k, distanceOf(line.from, line.to) - 1.2 * pen.k));
+  const start = along(line.from, turnRad, 1.02 * pen.k);
+  const choice = along(line.from, turnRad, span * 0.45);
+  drawForward(pen, polylineOf([start, choice]), 'open');
+  drawForward(pen, polylineOf([choice, along(line.from, turnRad, span)]), 'head', 'chase');
+  const word = beside(choice, turnRad, (Math.cos(turnRad) >= 0 ? -1 : 1) * 0.9 * pen.k);
+  pen.text('labelWord', line.words, word.x, word.y, { anchor: 'middle' });
+};
+
+/** How far a line must keep from this point, because a spot's mark stands there. */
+const clearAt = (pen: Pen, plan: DrillPlan, point: SheetPoint, own: SpotId | null): number => {
+  for (const [id, spot] of Object.entries(plan.spots)) {
+    if (own !== null && id !== own) continue;
+    if (distanceOf(sheetPoint(spot.atM), point) < NEAR_M * pen.k) return spotRadiusM(spot, pen.k);
+  }
+  return 0;
+};
+
+const lengthNearest = (route: Polyline, point: SheetPoint): number => {
+  let best = 0;
+  let bestSpan = Number.POSITIVE_INFINITY;
+  route.points.forEach((each, index) => {
+    const span = distanceOf(each, point);
+    if (span < bestSpan) {
+      bestSpan = span;
+      best = route.lengthTo[index] ?? 0;
+    }
+  });
+  return best;
+};

@@ -1,0 +1,201 @@
+import type { Act, ActId, DrillPlan, IcePoint, LevelId, Rink, Run, Side, SpotId } from '@icewright/engine';
+import type { LineEnd } from '../ice/line-marks.ts';
+import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import { byRank } from './by-rank.ts';
+import { mirrorBounce, type SpotPlaces, spotPlacesOf, takingPlaceOf } from './pass-places.ts';
+import { type RouteBefore, routeOf } from './route.ts';
+import { actTimes, passWay, placeOnTrack, trackOf } from './run-reading.ts';
+
+/** One act as a line on the ice, ready to be drawn by any pen. */
+export type DrillLine = { readonly spot: SpotId; readonly act: ActId } & (
+  | {
+      readonly kind: 'route';
+      readonly style: 'skate' | 'carry' | 'chase';
+      readonly backward: boolean;
+      readonly points: readonly SheetPoint[];
+      readonly end: LineEnd;
+      /** A ring where the line changes between forward and backward. */
+      readonly pivot: boolean;
+      /** Where it is one, two, … seconds after the act began, from the speed profile; empty when none is known. */
+      readonly ticks: readonly SheetPoint[];
+      /** A word that goes with it: whom it chases, what gap it keeps. */
+      readonly words: string;
+    }
+  | { readonly kind: 'pass'; readonly legs: readonly SheetPoint[]; readonly way: 'direct' | 'bank' }
+  | { readonly kind: 'shot'; readonly from: SheetPoint; readonly to: SheetPoint }
+  | { readonly kind: 'gap'; readonly from: SheetPoint; readonly to: SheetPoint; readonly words: string }
+  | {
+      readonly kind: 'chaseSign';
+      readonly from: SheetPoint;
+      readonly to: SheetPoint;
+      readonly words: string;
+      readonly side: Side;
+    }
+);
+
+interface Walk {
+  readonly plan: DrillPlan;
+  readonly rink: Rink;
+  readonly run: Run | undefined;
+  readonly level: LevelId | undefined;
+  readonly places: ReadonlyMap<SpotId, SpotPlaces>;
+  readonly passesTo: Map<SpotId, number>;
+}
+
+const STANDING: RouteBefore = { speedMps: 0 };
+const TRACK_EVERY_S = 0.1;
+const SHOT_SHORT_OF_GOAL_M = 0.6;
+
+/** Every act of a drill as a line. With a run, passes and reactive acts lie where they were played. */
+export const drillLinesOf = (
+  plan: DrillPlan,
+  rink: Rink,
+  known: { readonly run?: Run; readonly level?: LevelId } = {},
+): readonly DrillLine[] => {
+  const walk: Walk = {
+    plan,
+    rink,
+    run: known.run,
+    level: known.level,
+    places: spotPlacesOf(plan),
+    passesTo: new Map(),
+  };
+  return byRank(plan.spots).flatMap(([spot]) => spotLines(walk, spot));
+};
+
+const spotLines = (walk: Walk, spotId: SpotId): DrillLine[] => {
+  const spot = walk.plan.spots[spotId];
+  if (!spot) return [];
+  const acts = byRank(spot.acts);
+  const lines: DrillLine[] = [];
+  let at = spot.atM;
+  let backwardBefore: boolean | null = null;
+  let before: RouteBefore = STANDING;
+  acts.forEach(([actId, act], index) => {
+    const times = actTimes(walk.run, spotId, actId);
+    const track = trackOf(walk.run, spotId);
+    if (times && track && walk.run) at = placeOnTrack(walk.run, track, times.startS);
+    const of = { spot: spotId, act: actId };
+    if (act.kind === 'skate' || act.kind === 'carry') {
+      const backward = act.facing === 'backward';
+      const route = routeOf(at, act, before, walk.level);
+      lines.push({
+        ...of,
+        kind: 'route',
+        style: act.kind,
+        backward,
+        points: route.points.map(sheetPoint),
+        end: endOf(act, acts.slice(index + 1)),
+        pivot: backwardBefore !== null && backwardBefore !== backward,
+        ticks: (playedTicks(walk, spotId, times) ?? route.ticksM).map(sheetPoint),
+        words: '',
+      });
+      at = route.points[route.points.length - 1] ?? at;
+      backwardBefore = backward;
+      before = act.stops ? STANDING : { headingRad: route.endHeadingRad, speedMps: route.endSpeedMps };
+    } else if (act.kind === 'pass') {
+      const line = passLine(walk, of, at, act);
+      if (line) lines.push(line);
+    } else if (act.kind === 'shoot') {
+      lines.push({
+        ...of,
+        kind: 'shot',
+        from: sheetPoint(at),
+        to: sheetPoint(netOf(walk.rink, at, act.atEnd)),
+      });
+    } else if (act.kind === 'chase' || act.kind === 'gap') {
+      lines.push(...reactiveLines(walk, of, at, act, times));
+    }
+  });
+  return lines;
+};
+
+const endOf = (
+  act: Extract<Act, { kind: 'skate' | 'carry' }>,
+  later: readonly (readonly [ActId, Act])[],
+): LineEnd => {
+  if (act.stops) return 'stop';
+  const next = later.find(([, each]) => each.kind !== 'pass' && each.kind !== 'hold')?.[1];
+  return next && (next.kind === 'skate' || next.kind === 'carry') ? 'open' : 'head';
+};
+
+const passLine = (
+  walk: Walk,
+  of: { readonly spot: SpotId; readonly act: ActId },
+  at: IcePoint,
+  act: Extract<Act, { kind: 'pass' }>,
+): DrillLine | null => {
+  const number = walk.passesTo.get(act.toSpot) ?? 0;
+  walk.passesTo.set(act.toSpot, number + 1);
+  const played = walk.run ? passWay(walk.run, of.act) : null;
+  if (played) return { ...of, kind: 'pass', legs: played.map(sheetPoint), way: act.way };
+  const to = takingPlaceOf(walk.plan, walk.places, act.toSpot, number);
+  if (!to) return null;
+  const legs = act.way === 'bank' ? [at, mirrorBounce(at, to, walk.rink), to] : [at, to];
+  return { ...of, kind: 'pass', legs: legs.map(sheetPoint), way: act.way };
+};
+
+/** The net at that end, or on small ice the one that lies farther that way; the shot ends before its goal line. */
+const netOf = (rink: Rink, from: IcePoint, end: 'minusX' | 'plusX'): IcePoint => {
+  const nets = [...rink.nets].sort((one, other) => one.atM.xM - other.atM.xM || one.atM.yM - other.atM.yM);
+  const net = (end === 'plusX' ? nets[nets.length - 1] : nets[0])?.atM ?? from;
+  const span = Math.hypot(net.xM - from.xM, net.yM - from.yM);
+  const share = span > 0 ? Math.max(0, span - SHOT_SHORT_OF_GOAL_M) / span : 1;
+  return { xM: from.xM + (net.xM - from.xM) * share, yM: from.yM + (net.yM - from.yM) * share };
+};
+
+const reactiveLines = (
+  walk: Walk,
+  of: { readonly spot: SpotId; readonly act: ActId },
+  at: IcePoint,
+  act: Extract<Act, { kind: 'chase' | 'gap' }>,
+  times: { readonly startS: number; readonly endS: number } | null,
+): readonly DrillLine[] => {
+  const whom = walk.plan.spots[act.whom];
+  if (!whom) return [];
+  const words = act.kind === 'chase' ? `chases ${whom.role}` : `gap ${act.distanceM.toFixed(1)} m`;
+  const track = trackOf(walk.run, of.spot);
+  if (walk.run && track && times && times.endS > times.startS) {
+    const run = walk.run;
+    const points: SheetPoint[] = [];
+    for (let timeS = times.startS; timeS < times.endS; timeS += TRACK_EVERY_S) {
+      points.push(sheetPoint(placeOnTrack(run, track, timeS)));
+    }
+    points.push(sheetPoint(placeOnTrack(run, track, times.endS)));
+    const middle = Math.round(((times.startS + times.endS) / 2) * run.stepHz);
+    const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
+    const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
+    return [
+      {
+        ...of,
+        kind: 'route',
+        style: 'chase',
+        backward: going + across < 0,
+        points,
+        end: 'head',
+        pivot: false,
+        ticks: (playedTicks(walk, of.spot, times) ?? []).map(sheetPoint),
+        words,
+      },
+    ];
+  }
+  const from = sheetPoint(at);
+  if (act.kind === 'gap') return [{ ...of, kind: 'gap', from, to: sheetPoint(whom.atM), words }];
+  const target = walk.places.get(act.whom);
+  const to = sheetPoint(target ? target.endM : whom.atM);
+  return [{ ...of, kind: 'chaseSign', from, to, words, side: whom.side }];
+};
+
+const playedTicks = (
+  walk: Walk,
+  spot: SpotId,
+  times: { readonly startS: number; readonly endS: number } | null,
+): readonly IcePoint[] | null => {
+  const track = trackOf(walk.run, spot);
+  if (!walk.run || !track || !times) return null;
+  const ticks: IcePoint[] = [];
+  for (let timeS = times.startS + 1; timeS < times.endS - 0.05; timeS += 1) {
+    ticks.push(placeOnTrack(walk.run, track, timeS));
+  }
+  return ticks;
+};

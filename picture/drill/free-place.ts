@@ -1,0 +1,45 @@
+import { distanceOf, type SheetPoint } from '../ice/sheet-point.ts';
+
+/** Something that a label should not cover. */
+export interface Obstacle {
+  readonly at: SheetPoint;
+  readonly radius: number;
+}
+
+const WAYS = 16;
+
+/**
+ * A place for a small mark beside an anchor: the freest of a ring of places, and among equally free ones the first in
+ * order, so that a drawing is the same each time. `isOnSheet` keeps it inside the picture.
+ */
+export const freePlace = (
+  anchor: SheetPoint,
+  reaches: readonly number[],
+  radius: number,
+  obstacles: readonly Obstacle[],
+  isOnSheet: (point: SheetPoint) => boolean,
+): SheetPoint => {
+  let best: SheetPoint = { x: anchor.x, y: anchor.y - (reaches[0] ?? 0) };
+  let bestRoom = Number.NEGATIVE_INFINITY;
+  reaches.forEach((reach, ring) => {
+    for (let way = 0; way < WAYS; way++) {
+      const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAYS);
+      const place = { x: anchor.x + Math.cos(turnRad) * reach, y: anchor.y + Math.sin(turnRad) * reach };
+      if (!isOnSheet(place)) continue;
+      const room = roomAt(place, radius, obstacles) - ring * 0.25 * radius;
+      if (room > bestRoom + 1e-6) {
+        bestRoom = room;
+        best = place;
+      }
+    }
+  });
+  return best;
+};
+
+const roomAt = (place: SheetPoint, radius: number, obstacles: readonly Obstacle[]): number => {
+  let room = 0.5 * radius;
+  for (const obstacle of obstacles) {
+    room = Math.min(room, distanceOf(place, obstacle.at) - obstacle.radius - radius);
+  }
+  return room;
+};
