@@ -18,7 +18,7 @@ import { chiSquareTail } from './tails.ts';
 
 /** Above this the first-order ± of the tie can no longer be believed: the sheet itself may be turned. */
 export const LOOSEST_DEPTH: Row = {
-  name: 'relative ± of the depth of a pin at which pins are refused',
+  name: 'relative ± of the depth among the pins at which they are refused',
   value: 0.2,
   unit: '',
   range: [0.1, 0.3],
@@ -98,13 +98,16 @@ const fitOf = (
   };
 };
 
-/** Largest sd(w)/w over the pins, for a click of 1 in the scaled picture. */
+/**
+ * Largest sd(w)/w for a click of 1 in the scaled picture: over the pins, and at a pin's mean distance from their
+ * middle in the direction in which they tell least, which is across the line when they lie nearly on one.
+ */
 const loosestDepthOf = ({ count, x, y }: ScaledPins, h: Float64Array, unit: Float64Array): number => {
-  let loosest = 0;
+  const [gg, gh, hh] = [unit[54]!, unit[55]!, unit[63]!];
+  let loosest = Math.sqrt(gg + hh + Math.hypot(gg - hh, 2 * gh));
   for (let i = 0; i < count; i++) {
-    const xi = x[i]!;
-    const yi = y[i]!;
-    const variance = xi * xi * unit[54]! + 2 * xi * yi * unit[55]! + yi * yi * unit[63]!;
+    const [xi, yi] = [x[i]!, y[i]!];
+    const variance = xi * xi * gg + 2 * xi * yi * gh + yi * yi * hh;
     loosest = Math.max(loosest, Math.sqrt(variance) / (h[6]! * xi + h[7]! * yi + 1));
   }
   return loosest;

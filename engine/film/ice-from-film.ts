@@ -115,9 +115,6 @@ const sensitivityAt = (fit: PinFit, atM: IcePoint, clickSdPx: number): Sensitivi
   const x = (atM.xM - iceXM) * icePerM;
   const y = (atM.yM - iceYM) * icePerM;
   const w = h[6]! * x + h[7]! * y + 1;
-  const cov = fit.covariance;
-  const depthVariance = x * x * cov[54]! + 2 * x * y * cov[55]! + y * y * cov[63]!;
-  if (!(Math.sqrt(depthVariance) < NEAREST_HORIZON.value * w)) return null;
   const u = (h[0]! * x + h[1]! * y + h[2]!) / w;
   const v = (h[3]! * x + h[4]! * y + h[5]!) / w;
   // A = ∂film/∂ice in the scaled planes; its inverse turns pixels into metres.
@@ -130,11 +127,34 @@ const sensitivityAt = (fit: PinFit, atM: IcePoint, clickSdPx: number): Sensitivi
   const [p, q, r] = [x / w, y / w, 1 / w];
   const byU = [p, q, r, 0, 0, 0, -p * u, -q * u];
   const byV = [0, 0, 0, p, q, r, -p * v, -q * v];
-  const byCoefficients = [
-    ...byU.map((value, i) => -(inverse[0] * value + inverse[1] * byV[i]!) / icePerM),
-    ...byU.map((value, i) => -(inverse[2] * value + inverse[3] * byV[i]!) / icePerM),
-  ];
+  const byX = byU.map((value, i) => -(inverse[0] * value + inverse[1] * byV[i]!));
+  const byY = byU.map((value, i) => -(inverse[2] * value + inverse[3] * byV[i]!));
+  if (!(relativeDepthSd(fit, x, y, w, byX, byY, inverse, clickSdPx * filmPerPx) < NEAREST_HORIZON.value)) {
+    return null;
+  }
+  const byCoefficients = [...byX, ...byY].map(value => value / icePerM);
   const perPx = filmPerPx / icePerM;
   const byClick = [inverse[0] * perPx, inverse[1] * perPx, inverse[2] * perPx, inverse[3] * perPx] as const;
   return { byCoefficients, byClick, clickSdPx };
+};
+
+/** sd(w)/w of a point that is fixed in the picture: w moves with the tie, and with the place that the tie gives. */
+const relativeDepthSd = (
+  fit: PinFit,
+  x: number,
+  y: number,
+  w: number,
+  byX: readonly number[],
+  byY: readonly number[],
+  inverse: readonly [number, number, number, number],
+  clickSd: number,
+): number => {
+  const [g, h] = [fit.coefficients[6]!, fit.coefficients[7]!];
+  const pull = byX.map((value, i) => g * value + h * byY[i]! + (i === 6 ? x : i === 7 ? y : 0));
+  let variance =
+    (clickSd * Math.hypot(g * inverse[0] + h * inverse[2], g * inverse[1] + h * inverse[3])) ** 2;
+  for (let i = 0; i < 8; i++) {
+    for (let j = 0; j < 8; j++) variance += pull[i]! * pull[j]! * fit.covariance[8 * i + j]!;
+  }
+  return Math.sqrt(variance) / w;
 };
