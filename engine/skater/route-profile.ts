@@ -171,7 +171,7 @@ const pushPass = (
       nextSq += gain * halfLack * (lack < 0 ? 1 : half < 1 ? Math.sqrt(1 - half * half) : 0);
     }
     const allowed = speedSq[i]!;
-    sq = nextSq < allowed ? nextSq : allowed;
+    sq = Math.min(nextSq, allowed);
     const next = sq > 0 ? Math.sqrt(sq) : 0;
     if (!(speed + next > 0)) return false;
     time += (2 * step) / (speed + next);

@@ -1,0 +1,13 @@
+import type { Kind } from './kind.ts';
+import { GATE_FIT_KINDS } from './kinds/gate-fit.ts';
+import { RINK_KINDS } from './kinds/rink.ts';
+import { SPRINT_KINDS } from './kinds/sprint.ts';
+import { STATISTICS_KINDS } from './kinds/statistics.ts';
+
+/** Every kind of case that can be computed. */
+export const KINDS: readonly Kind[] = [
+  ...GATE_FIT_KINDS,
+  ...RINK_KINDS,
+  ...SPRINT_KINDS,
+  ...STATISTICS_KINDS,
+];
