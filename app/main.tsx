@@ -3,6 +3,7 @@ import '@fontsource-variable/newsreader/wght.css';
 import '@fontsource-variable/newsreader/wght-italic.css';
 import './parts/tokens.css';
 import './parts/look.css';
+import './parts/ice.css';
 import './parts/parts.css';
 import './shell/shell.css';
 import { StrictMode } from 'react';

@@ -1,5 +1,20 @@
-import { RunningHead } from '../shell/running-head.tsx';
+import { useTeam } from '../shell/book.ts';
+import { PracticeList } from './practice-list.tsx';
+import { PracticePage } from './practice-page.tsx';
+import './practices.css';
 
-export function PracticesPlace(_: { readonly practiceId?: string }) {
-  return <RunningHead title="Practices" titleWords="Practices" />;
+export function PracticesPlace({
+  practiceId,
+  card,
+}: {
+  readonly practiceId?: string;
+  readonly card?: boolean;
+}) {
+  const { value: team, id } = useTeam();
+  if (team === undefined) return null;
+  return practiceId === undefined ? (
+    <PracticeList team={team} />
+  ) : (
+    <PracticePage team={team} teamId={id} practiceId={practiceId} asCard={card === true} />
+  );
 }

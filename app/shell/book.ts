@@ -147,12 +147,15 @@ export function useUndo(id: string | null): { readonly canUndo: boolean; readonl
 function entryOf(value: DocumentOf<Entry['kind']>): Entry {
   const [title, day] =
     value.kind === 'game'
-      ? [value.opponent, value.day]
+      ? [gameTitle(value), value.day]
       : value.kind === 'practice'
         ? [value.title, value.day]
         : [value.title, value.madeAt.slice(0, 10)];
   return { kind: value.kind, title, day: day === '' ? today() : day, removed: false };
 }
+
+const gameTitle = ({ opponent, place }: DocumentOf<'game'>) =>
+  `${opponent}${{ home: ', at home', away: ', away', neutral: '' }[place]}`;
 
 /** The team's list shows titles and days without opening each document, so a change made here is written there too. */
 function watchEntry(one: OpenDocument): void {

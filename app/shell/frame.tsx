@@ -84,6 +84,7 @@ function Pages() {
       <Route path="/drills/:id">{({ id }) => <DrillsPlace key={id} drillId={id} />}</Route>
       <Route path="/practices">{() => <PracticesPlace />}</Route>
       <Route path="/practices/:id">{({ id }) => <PracticesPlace key={id} practiceId={id} />}</Route>
+      <Route path="/practices/:id/card">{({ id }) => <PracticesPlace key={id} practiceId={id} card />}</Route>
       <Route path="/ledger">{() => <LedgerPlace />}</Route>
       <Route path="/team">{() => <TeamPage />}</Route>
       <Route path="/">

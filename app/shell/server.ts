@@ -1,3 +1,5 @@
+import type { Team } from '@icewright/book';
+
 /** The one module that speaks HTTP to the server. Documents go another way: see `connection.ts`. */
 
 export interface TeamLine {
@@ -13,11 +15,11 @@ export type Answer<T> =
 
 export const findTeams = () => ask<readonly TeamLine[]>('/api/teams');
 
-export const makeTeam = (name: string) =>
-  ask<TeamLine>('/api/teams', { method: 'POST', body: JSON.stringify({ name }) });
+export const makeTeam = (start: Pick<Team, 'name' | 'level' | 'rink'>) =>
+  ask<{ readonly id: string }>('/api/teams', { method: 'POST', body: JSON.stringify(start) });
 
 /** Gives the invented team, made on the server if it is not there yet. */
-export const openDemo = () => ask<TeamLine>('/api/demo', { method: 'POST', body: '{}' });
+export const openDemo = () => ask<{ readonly id: string }>('/api/demo', { method: 'POST', body: '{}' });
 
 /** Where the bytes of a film lie; a range can be asked for. */
 export const filmAddressOf = (hash: string) => `/film/${hash}`;
@@ -31,9 +33,10 @@ export async function isFilmThere(hash: string): Promise<boolean> {
 }
 
 /** Puts a film's bytes into the server's film folder. */
-export async function keepFilm(hash: string, bytes: Blob): Promise<Answer<null>> {
+export async function keepFilm(hash: string, fileName: string, bytes: Blob): Promise<Answer<null>> {
   try {
-    const answer = await fetch(filmAddressOf(hash), { method: 'PUT', body: bytes });
+    const address = `${filmAddressOf(hash)}?name=${encodeURIComponent(fileName)}`;
+    const answer = await fetch(address, { method: 'PUT', body: bytes });
     return answer.ok ? { kind: 'ok', value: null } : refusal(await saidBy(answer));
   } catch {
     return notReached();
@@ -54,10 +57,8 @@ async function ask<T>(address: string, init?: RequestInit): Promise<Answer<T>> {
 }
 
 async function saidBy(answer: Response): Promise<string> {
-  const given = (await answer.json().catch(() => null)) as { said?: string; message?: string } | null;
-  return (
-    given?.said ?? given?.message ?? `The server refused this (${answer.status}). Nothing here was changed.`
-  );
+  const given = (await answer.json().catch(() => null)) as { sentence?: string } | null;
+  return given?.sentence ?? `The server refused this (${answer.status}). Nothing here was changed.`;
 }
 
 const refusal = (said: string) => ({ kind: 'none', reason: 'refused', said }) as const;

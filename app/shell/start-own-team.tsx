@@ -1,10 +1,17 @@
 import { useId, useState } from 'react';
+import { ChoiceField } from '../parts/field.tsx';
+import { LEVELS, RINKS } from './rinks.ts';
 import { startOwnTeam } from './teams.ts';
+
+/** An own size is set later, in Settings. */
+const NAMED_RINKS = RINKS.filter(rink => rink.value !== 'own');
 
 /** Names a team and opens it. The demo stays where it is. */
 export function StartOwnTeam({ onDone }: { readonly onDone?: () => void }) {
   const id = useId();
   const [name, setName] = useState('');
+  const [level, setLevel] = useState<(typeof LEVELS)[number]['value']>('u18');
+  const [preset, setPreset] = useState<(typeof NAMED_RINKS)[number]['value']>('60x30m');
   const [isWorking, setWorking] = useState(false);
   return (
     <form
@@ -13,7 +20,7 @@ export function StartOwnTeam({ onDone }: { readonly onDone?: () => void }) {
         event.preventDefault();
         if (name.trim() === '' || isWorking) return;
         setWorking(true);
-        const isOpen = await startOwnTeam(name.trim());
+        const isOpen = await startOwnTeam({ name: name.trim(), level, rink: { preset } });
         setWorking(false);
         if (isOpen) onDone?.();
       }}
@@ -21,7 +28,7 @@ export function StartOwnTeam({ onDone }: { readonly onDone?: () => void }) {
       <label htmlFor={id} className="label">
         The team's name
       </label>
-      <span>
+      <span className="own-team-line">
         <input
           id={id}
           className="entry w"
@@ -31,7 +38,15 @@ export function StartOwnTeam({ onDone }: { readonly onDone?: () => void }) {
           required
           value={name}
           onChange={event => setName(event.target.value)}
-        />{' '}
+        />
+        <ChoiceField label="Level" labelHidden value={level} choices={LEVELS} onChange={setLevel} />
+        <ChoiceField
+          label="Our sheet"
+          labelHidden
+          value={preset}
+          choices={NAMED_RINKS}
+          onChange={setPreset}
+        />
         <button type="submit" className={isWorking ? 'act lead working' : 'act lead'}>
           Start
         </button>

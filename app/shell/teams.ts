@@ -1,3 +1,4 @@
+import type { Team } from '@icewright/book';
 import { create } from 'zustand';
 import { type Answer, findTeams, makeTeam, openDemo, type TeamLine } from './server.ts';
 
@@ -23,12 +24,23 @@ export async function loadTeams(): Promise<void> {
   }
   const { teamId } = useTeams.getState();
   const stillThere = answer.value.some(team => team.id === teamId);
-  keep({ teams: answer.value, teamId: stillThere ? teamId : (answer.value[0]?.id ?? null) });
+  keep({ teams: answer.value, teamId: stillThere ? teamId : findFirst(answer.value) });
 }
 
-export const startOwnTeam = (name: string) => open(makeTeam(name));
+/**
+ * The team to open in a browser that has not chosen yet: the first own one. The invented team is opened by itself only
+ * by an address that leads into it; at the front door the first page asks.
+ */
+function findFirst(teams: readonly TeamLine[]): string | null {
+  const own = teams.find(team => !team.demo);
+  const demo = location.pathname === '/' ? undefined : teams.find(team => team.demo);
+  return (own ?? demo)?.id ?? null;
+}
 
-export const lookRound = () => open(openDemo());
+export const startOwnTeam = (start: Pick<Team, 'name' | 'level' | 'rink'>) =>
+  open(makeTeam(start), { name: start.name, demo: false });
+
+export const lookRound = () => open(openDemo(), { name: 'Tern Harbour Lanterns', demo: true });
 
 export function changeTeam(teamId: string): void {
   keep({ teams: useTeams.getState().teams, teamId });
@@ -42,13 +54,13 @@ export function renameTeam(teamId: string, name: string): void {
   }
 }
 
-async function open(asked: Promise<Answer<TeamLine>>): Promise<boolean> {
+async function open(asked: Promise<Answer<{ id: string }>>, named: Omit<TeamLine, 'id'>): Promise<boolean> {
   const answer = await asked;
   if (answer.kind === 'none') {
     useTeams.setState({ failed: answer.said });
     return false;
   }
-  const team = answer.value;
+  const team = { ...named, id: answer.value.id };
   const others = useTeams.getState().teams.filter(other => other.id !== team.id);
   keep({ teams: [...others, team], teamId: team.id });
   return true;

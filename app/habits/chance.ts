@@ -1,0 +1,68 @@
+import type { Freeze, Game, Habit, Moment } from '@icewright/book';
+import { type FrozenScene, type Judgement, judgeStandard, type Rink } from '@icewright/engine';
+import { findSceneOf } from './find-scene.ts';
+
+export const CHANCE_VERDICTS = ['done', 'missed', 'cannotTell', 'cannotSee'] as const;
+export type ChanceVerdict = (typeof CHANCE_VERDICTS)[number];
+
+export const VERDICT_SAID: Readonly<Record<ChanceVerdict, string>> = {
+  done: 'done',
+  missed: 'missed',
+  cannotTell: 'cannot tell',
+  cannotSee: 'cannot see',
+};
+
+/** One time the habit could have been done: a moment of a game, with what its freeze says when it has one. */
+export interface Chance {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly momentId: string;
+  readonly moment: Moment;
+  readonly verdict: ChanceVerdict;
+  readonly measured?: { readonly scene: FrozenScene; readonly judgement: Judgement };
+}
+
+/**
+ * Every chance of a habit, the oldest first. Where a freeze was made and its pins hold, the standard judges it: the eye
+ * cannot overrule the ±. Without a freeze the word of the person who tagged it stands.
+ */
+export function chancesOf(
+  habitId: string,
+  habit: Pick<Habit, 'standard'>,
+  games: readonly (readonly [string, Game])[],
+  rink: Rink,
+): Chance[] {
+  return games.flatMap(([gameId, game]) =>
+    Object.entries(game.moments)
+      .filter(([, moment]) => moment.habit === habitId)
+      .sort(([, a], [, b]) => a.filmTimeS - b.filmTimeS)
+      .map(([momentId, moment]) => {
+        const measured = measuredBy(freezeOf(game, moment), habit, rink);
+        const verdict = verdictOf(moment, measured?.judgement);
+        return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
+      }),
+  );
+}
+
+const freezeOf = (game: Game, moment: Moment): Freeze | undefined =>
+  moment.freeze === undefined ? undefined : game.freezes[moment.freeze];
+
+function measuredBy(
+  freeze: Freeze | undefined,
+  habit: Pick<Habit, 'standard'>,
+  rink: Rink,
+): Chance['measured'] {
+  const scene = freeze === undefined ? undefined : findSceneOf(freeze, rink);
+  return scene === undefined ? undefined : { scene, judgement: judgeStandard(scene, habit.standard) };
+}
+
+function verdictOf(moment: Moment, judgement: Judgement | undefined): ChanceVerdict {
+  if (judgement === undefined || moment.verdict === 'cannotSee') return moment.verdict;
+  return ({ yes: 'done', no: 'missed', cannotTell: 'cannotTell' } as const)[judgement.answer];
+}
+
+export function countsOf(chances: readonly Chance[]): Readonly<Record<ChanceVerdict, number>> {
+  const counts = { done: 0, missed: 0, cannotTell: 0, cannotSee: 0 };
+  for (const { verdict } of chances) counts[verdict] += 1;
+  return counts;
+}

@@ -1,0 +1,168 @@
+import type { Drill, Practice, Team } from '@icewright/book';
+import { Act } from '../parts/act.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { clockAfter, clockSaid } from '../parts/figures.ts';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { DrillPicture } from './drill-picture.tsx';
+import type { Schedule, TimedBlock } from './schedule.ts';
+import { useReorder } from './use-reorder.ts';
+
+/** The practice over time: minutes across on the graduated rule, the sheet upright. On a phone the time runs down. */
+export function PlanOverTime(props: {
+  readonly team: Team;
+  readonly practice: Practice;
+  readonly schedule: Schedule;
+  readonly drills: ReadonlyMap<string, Drill>;
+  readonly chosen: string | null;
+  readonly onChoose: (id: string) => void;
+  readonly onMove: (id: string, toIndex: number) => void;
+  readonly onMinutes: (id: string, minutes: number) => void;
+  readonly onAdd: () => void;
+}) {
+  const { team, practice, schedule, drills, chosen, onChoose, onMinutes } = props;
+  const isNarrow = useIsNarrow(760);
+  const ids = schedule.blocks.map(({ id }) => id);
+  const { hand, handle, onKeyDown } = useReorder(ids, isNarrow ? 'down' : 'across', props.onMove);
+  if (ids.length === 0) {
+    return (
+      <Empty says="An empty sheet of ice. Put the drill of the habit that needs it most first.">
+        <Act onPress={props.onAdd}>Add a block</Act>
+      </Empty>
+    );
+  }
+  const span = Math.max(schedule.iceMinutes, schedule.usedMinutes);
+  const clockOf = (minute: number) => clockSaid(clockAfter(practice.starts, minute), team.clockFace);
+  return (
+    <>
+      {!isNarrow && <Axis span={span} iceMinutes={schedule.iceMinutes} clockOf={clockOf} />}
+      <ol className={isNarrow ? 'plan-down' : 'plan'} data-list>
+        {schedule.blocks.map((timed, index) => (
+          <li
+            key={timed.id}
+            data-item={timed.id}
+            className={classOf(timed, chosen, hand, index, ids)}
+            style={isNarrow ? undefined : placeOf(timed, span, hand?.id === timed.id ? hand.byPx : 0)}
+          >
+            <button
+              type="button"
+              className="block-head"
+              aria-pressed={chosen === timed.id}
+              aria-describedby="plan-keys"
+              onClick={() => onChoose(timed.id)}
+              onKeyDown={event => {
+                onKeyDown(timed.id)(event);
+                const by = event.key === '+' ? 1 : event.key === '-' ? -1 : 0;
+                if (by !== 0) onMinutes(timed.id, timed.block.minutes + by);
+              }}
+              {...handle(timed.id)}
+            >
+              <span className="block-time">
+                <b className="b">{clockSaid(timed.startsClock, team.clockFace)}</b>{' '}
+                <span className="q3">{timed.block.minutes} min</span>
+              </span>
+              <span className="block-title w">
+                {timed.block.title === '' ? 'Without a name' : timed.block.title}
+              </span>
+            </button>
+            <BlockPicture timed={timed} drills={drills} isNarrow={isNarrow} onChoose={onChoose} />
+            <div className="block-words">
+              {timed.block.leads !== '' && <p className="q2">{timed.block.leads}</p>}
+              {timed.block.says !== '' && <p className="w block-says">{timed.block.says}</p>}
+              {timed.block.pucks !== '' && <p className="q3">{timed.block.pucks}</p>}
+            </div>
+          </li>
+        ))}
+      </ol>
+      <p className="cap" id="plan-keys">
+        Drag a block by its head, or <kbd>Alt</kbd> with the arrows, to move it; <kbd>+</kbd> and <kbd>-</kbd>{' '}
+        for its minutes.
+      </p>
+    </>
+  );
+}
+
+function BlockPicture(props: {
+  readonly timed: TimedBlock;
+  readonly drills: ReadonlyMap<string, Drill>;
+  readonly isNarrow: boolean;
+  readonly onChoose: (id: string) => void;
+}) {
+  const { timed, drills } = props;
+  const { drill: drillId } = timed.block;
+  const drill = drillId === undefined ? undefined : drills.get(drillId);
+  if (drillId === undefined) return <div className="block-picture none" />;
+  if (drill === undefined) {
+    return (
+      <div className="block-picture none">
+        <p className="cap">The drill is not here.</p>
+      </div>
+    );
+  }
+  return (
+    <div className="block-picture">
+      <DrillPicture drill={drill} upright={!props.isNarrow} idPrefix={`plan-${timed.id}`} />
+    </div>
+  );
+}
+
+function Axis(props: {
+  readonly span: number;
+  readonly iceMinutes: number;
+  readonly clockOf: (minute: number) => string;
+}) {
+  const { span, iceMinutes } = props;
+  const step = span > 100 ? 10 : 5;
+  const marks = Array.from({ length: Math.floor(span / step) + 1 }, (_, index) => index * step);
+  const isCrowded = (minute: number) => minute !== 0 && iceMinutes - minute < step && minute !== iceMinutes;
+  const shown = [...new Set([...marks, iceMinutes])].filter(minute => !isCrowded(minute));
+  return (
+    <div className="axis" aria-hidden="true">
+      {shown.map(minute => (
+        <span
+          key={minute}
+          className={minute === 0 || minute === iceMinutes ? 'b' : minute % (2 * step) === 0 ? 'even' : 'odd'}
+          style={{ left: `${(minute / span) * 100}%` }}
+        >
+          {props.clockOf(minute)}
+        </span>
+      ))}
+      {marks.map((minute, index) => (
+        <i
+          key={minute}
+          className={index % 2 === 0 ? 'full' : 'open'}
+          style={{
+            left: `${(minute / span) * 100}%`,
+            width: `${(Math.min(step, span - minute) / span) * 100}%`,
+          }}
+        />
+      ))}
+      {span > iceMinutes && <i className="ice-ends" style={{ left: `${(iceMinutes / span) * 100}%` }} />}
+    </div>
+  );
+}
+
+const placeOf = ({ startMinute, block }: TimedBlock, span: number, byPx: number) => ({
+  left: `${(startMinute / span) * 100}%`,
+  width: `${(block.minutes / span) * 100}%`,
+  ...(byPx === 0 ? {} : { transform: `translateX(${byPx}px)` }),
+});
+
+function classOf(
+  { id }: TimedBlock,
+  chosen: string | null,
+  hand: { readonly id: string; readonly toIndex: number } | null,
+  index: number,
+  ids: readonly string[],
+): string {
+  const names = ['block'];
+  if (id === chosen) names.push('chosen');
+  if (hand?.id === id) names.push('in-hand');
+  if (hand !== null && hand.id !== id) {
+    // Where the hand would put it: before this one, or after the last.
+    const others = ids.filter(other => other !== hand.id);
+    if (others[hand.toIndex] === id) names.push('before-here');
+    if (hand.toIndex === others.length && index === ids.lastIndexOf(others.at(-1) ?? ''))
+      names.push('after-here');
+  }
+  return names.join(' ');
+}

@@ -1,0 +1,120 @@
+import { emptyPractice, type Practice, type Team } from '@icewright/book';
+import { Link, useLocation } from 'wouter';
+import { minutesByHabit } from '../ledger/practised.ts';
+import { Act } from '../parts/act.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { clockSaid, countSaid, daySaid, fromToday, today } from '../parts/figures.ts';
+import { createDocument, setRemoved } from '../shell/book.ts';
+import { useKeys } from '../shell/keys.ts';
+import { RunningHead } from '../shell/running-head.tsx';
+import { entriesOf, type Season, useSeason } from '../shell/season.ts';
+import { UndoActs } from '../shell/undo-acts.tsx';
+import { scheduleOf } from './schedule.ts';
+
+export function PracticeList({ team }: { readonly team: Team }) {
+  const [, go] = useLocation();
+  const season = useSeason(team);
+  const entries = entriesOf(team, 'practice');
+  const make = () => go(`/practices/${makePractice(team, entries.length)}`);
+  useKeys([{ keys: 'n', says: 'new practice', act: make }]);
+  if (entries.length === 0) {
+    return (
+      <>
+        <RunningHead title="Practices" titleWords="Practices" acts={<UndoActs />} />
+        <Empty says="Put what failed on Saturday on Tuesday’s ice, minute by minute, and print the card.">
+          <Act lead onPress={make}>
+            Plan a practice
+          </Act>
+        </Empty>
+      </>
+    );
+  }
+  const practices = new Map(season.practices);
+  return (
+    <>
+      <RunningHead
+        title="Practices"
+        titleWords="Practices"
+        meta={countSaid(entries.length, 'practice')}
+        acts={
+          <>
+            <UndoActs />
+            <Act lead onPress={make}>
+              Plan a practice
+            </Act>
+          </>
+        }
+      />
+      <main className="place">
+        <ul className="practice-list">
+          {entries.map(([id, entry]) => (
+            <li key={id}>
+              <p className="practice-day">
+                <b className="b">{daySaid(entry.day)}</b>
+                <span className="q3">{fromToday(entry.day)}</span>
+              </p>
+              <PracticeWords
+                id={id}
+                title={entry.title}
+                practice={practices.get(id)}
+                team={team}
+                season={season}
+              />
+              <Act
+                bare
+                label={`Remove ${entry.title}, ${daySaid(entry.day)}`}
+                onPress={() => setRemoved(id, true)}
+              >
+                Remove
+              </Act>
+            </li>
+          ))}
+        </ul>
+      </main>
+    </>
+  );
+}
+
+function PracticeWords(props: {
+  readonly id: string;
+  readonly title: string;
+  readonly practice: Practice | undefined;
+  readonly team: Team;
+  readonly season: Season;
+}) {
+  const { practice, team, season } = props;
+  const served = practice === undefined ? [] : [...minutesByHabit(practice, season.drills)];
+  const schedule = practice === undefined ? undefined : scheduleOf(practice);
+  return (
+    <div>
+      <Link href={`/practices/${props.id}`} className="practice-title w">
+        {props.title === '' ? 'Practice without a name' : props.title}
+      </Link>
+      {practice !== undefined && schedule !== undefined && (
+        <>
+          <p className="q2">
+            {clockSaid(practice.starts, team.clockFace)} to {clockSaid(schedule.iceEndsClock, team.clockFace)}
+            {practice.place !== '' && `, ${practice.place}`}. {countSaid(schedule.blocks.length, 'block')},{' '}
+            {schedule.usedMinutes} of {practice.iceMinutes} min
+          </p>
+          {practice.today !== '' && <p className="w practice-today">{practice.today}</p>}
+          {served.length > 0 && (
+            <p className="q3">
+              {served
+                .map(
+                  ([habit, minutes]) =>
+                    `${team.habits[habit as keyof typeof team.habits]?.title ?? 'a removed habit'} ${minutes} min`,
+                )
+                .join(' · ')}
+            </p>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+function makePractice(team: Team, count: number): string {
+  const value = emptyPractice({ title: `Practice ${count + 1}`, day: today(), starts: team.usualStart });
+  return createDocument('practice', { ...value, place: team.homeIce });
+}

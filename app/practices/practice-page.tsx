@@ -1,0 +1,191 @@
+import type { Team } from '@icewright/book';
+import { newId, rankAtEnd } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { useState } from 'react';
+import { Act, ActLink } from '../parts/act.tsx';
+import { Failure } from '../parts/empty.tsx';
+import { clockSaid, countSaid, daySaid } from '../parts/figures.ts';
+import { addressOfCard } from '../shell/addresses.ts';
+import { edit, endStep, useDocument } from '../shell/book.ts';
+import { useKeys } from '../shell/keys.ts';
+import { RunningHead } from '../shell/running-head.tsx';
+import { useSeason } from '../shell/season.ts';
+import { UndoActs } from '../shell/undo-acts.tsx';
+import { AddBlock } from './add-block.tsx';
+import { BlockFields } from './block-fields.tsx';
+import { CardPage } from './card-page.tsx';
+import { HabitsServed } from './habits-served.tsx';
+import { PlanOverTime } from './plan-over-time.tsx';
+import { PracticeFields } from './practice-fields.tsx';
+import { leftSaid, scheduleOf } from './schedule.ts';
+import { WhoIsHere } from './who-is-here.tsx';
+
+export function PracticePage(props: {
+  readonly team: Team;
+  readonly teamId: string;
+  readonly practiceId: string;
+  readonly asCard: boolean;
+}) {
+  const { team, teamId, practiceId } = props;
+  const { state, value: practice, issues } = useDocument('practice', practiceId);
+  const season = useSeason(team);
+  const [selected, setSelected] = useState<string | null>(null);
+  const [isAdding, setAdding] = useState(false);
+  const editing = edit(practiceId);
+  const schedule = practice === undefined ? undefined : scheduleOf(practice);
+  const ids = schedule?.blocks.map(({ id }) => id) ?? [];
+  const chosen = selected !== null && ids.includes(selected) ? selected : (ids[0] ?? null);
+  const select = (by: number) => {
+    const next = ids[Math.max(0, Math.min(ids.length - 1, ids.indexOf(chosen ?? '') + by))];
+    if (next !== undefined) setSelected(next);
+  };
+  useKeys([
+    { keys: 'a', says: 'add a block', act: () => setAdding(true) },
+    { keys: 'ArrowLeft', says: 'the block before', act: () => select(-1) },
+    { keys: 'ArrowRight', says: 'the block after', act: () => select(1) },
+  ]);
+  if (state === 'loading') return <p className="vh">Opening</p>;
+  if (practice === undefined || schedule === undefined) return <NoPractice isRefused={state === 'refused'} />;
+  if (props.asCard) {
+    return <CardPage team={team} practice={practice} practiceId={practiceId} drills={season.drills} />;
+  }
+  const add = (drillId: string | null) => {
+    const drill = drillId === null ? undefined : season.drills.get(drillId);
+    const id = newId<'block'>();
+    endStep(practiceId);
+    editing.set(['blocks', id], {
+      rank: rankAtEnd(practice.blocks),
+      ...(drillId === null ? {} : { drill: drillId as Id<'document'> }),
+      title: drill?.title ?? 'Talk',
+      minutes: drill?.minutes ?? 3,
+      changeoverMinutes: 1,
+      says: drill?.says ?? '',
+      keyPoints: drill?.keyPoints ?? '',
+      leads: '',
+      pucks: '',
+      ice: '',
+      groups: '',
+    });
+    setSelected(id);
+    setAdding(false);
+  };
+  return (
+    <>
+      <RunningHead
+        back={{ to: '/practices', said: 'Practices' }}
+        titleWords={practice.title}
+        title={
+          <input
+            aria-label="Name of the practice"
+            data-book="words"
+            maxLength={200}
+            value={practice.title}
+            onChange={event => editing.text(['title'], event.target.value)}
+          />
+        }
+        meta={
+          <>
+            {daySaid(practice.day)}
+            {practice.place !== '' && `, ${practice.place}`}.{' '}
+            <b>
+              {clockSaid(practice.starts, team.clockFace)} to{' '}
+              {clockSaid(schedule.iceEndsClock, team.clockFace)}
+            </b>
+            , {practice.iceMinutes} min of ice, {hereSaid(team, practice.missing)}
+          </>
+        }
+        acts={
+          <>
+            <UndoActs />
+            <Act opens={isAdding} onPress={() => setAdding(!isAdding)}>
+              Add a block
+            </Act>
+            <ActLink lead to={addressOfCard(practiceId)}>
+              Ice card
+            </ActLink>
+          </>
+        }
+      />
+      <main className="place practice">
+        <div className="plan-side">
+          {isAdding && <AddBlock team={team} season={season} onAdd={add} onClose={() => setAdding(false)} />}
+          {issues.length > 0 && (
+            <p className="warm" role="alert">
+              {countSaid(issues.length, 'value')} in this practice no longer fit and are left out; nothing was
+              deleted.
+            </p>
+          )}
+          <PlanOverTime
+            team={team}
+            practice={practice}
+            schedule={schedule}
+            drills={season.drills}
+            chosen={chosen}
+            onChoose={setSelected}
+            onMove={(id, toIndex) => {
+              endStep(practiceId);
+              editing.move(['blocks'], id, toIndex);
+              setSelected(id);
+            }}
+            onMinutes={(id, minutes) => editing.set(['blocks', id, 'minutes'], minutes)}
+            onAdd={() => setAdding(true)}
+          />
+          <p
+            className={schedule.usedMinutes > schedule.iceMinutes ? 'plan-total warm b' : 'plan-total q2'}
+            role="status"
+          >
+            {schedule.usedMinutes} of {schedule.iceMinutes} min with changeovers, {leftSaid(schedule)}.
+          </p>
+          <HabitsServed team={team} schedule={schedule} drills={season.drills} />
+        </div>
+        <aside className="margin">
+          {chosen !== null && (
+            <BlockFields
+              key={chosen}
+              team={team}
+              season={season}
+              schedule={schedule}
+              blockId={chosen}
+              editing={editing}
+              onRemove={() => {
+                endStep(practiceId);
+                editing.remove(['blocks', chosen]);
+              }}
+            />
+          )}
+          <WhoIsHere team={team} teamId={teamId} practice={practice} editing={editing} />
+          <PracticeFields practice={practice} editing={editing} />
+        </aside>
+      </main>
+    </>
+  );
+}
+
+function hereSaid(team: Team, missing: readonly string[]): string {
+  const here = Object.entries(team.skaters).filter(([id]) => !missing.includes(id));
+  const goalies = here.filter(([, skater]) => skater.position === 'G').length;
+  return `${countSaid(here.length - goalies, 'skater')}, ${countSaid(goalies, 'goalie')}`;
+}
+
+function NoPractice({ isRefused }: { readonly isRefused: boolean }) {
+  return (
+    <>
+      <RunningHead
+        back={{ to: '/practices', said: 'Practices' }}
+        title="No practice"
+        titleWords="No practice"
+      />
+      <Failure
+        where="Practice"
+        what={isRefused ? 'This practice cannot be read by this Icewright.' : 'This practice is not here.'}
+        lost={
+          isRefused
+            ? 'It was written by a newer one, or is damaged. Nothing in it was changed.'
+            : 'It may lie on another machine that has not been connected since.'
+        }
+      >
+        <ActLink to="/practices">To the practices</ActLink>
+      </Failure>
+    </>
+  );
+}
