@@ -63,7 +63,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     if (intrusion !== null) throw new Refusal(intrusion, { status: 403 });
     const url = new URL(request.url ?? '/', 'http://localhost');
     if (url.pathname === '/api' || url.pathname.startsWith('/api/')) await answerApi(request, response);
-    else if (url.pathname.startsWith('/film/')) await answerFilm(films, request, response, url);
+    else if (url.pathname.startsWith('/film/') && !isPageAsked(request))
+      await answerFilm(films, request, response, url);
     else if (isWrite(request.method))
       throw new Refusal('Nothing can be changed at this address.', { status: 405 });
     else sendAppFile(appFolder, request, response, url.pathname);
@@ -98,6 +99,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     },
   };
 }
+
+/** `/film/<game>` is a page of the app, `/film/<hash>` a film's bytes; a browser that opens a page says that it wants HTML. */
+const isPageAsked = (request: IncomingMessage): boolean =>
+  request.method === 'GET' && request.headers.accept?.includes('text/html') === true;
 
 function listen(server: ReturnType<typeof createServer>, port: number, host: string): Promise<void> {
   return new Promise((done, fail) => {
