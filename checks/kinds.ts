@@ -1,5 +1,6 @@
 import type { Kind } from './kind.ts';
 import { GATE_FIT_KINDS } from './kinds/gate-fit.ts';
+import { PIN_KINDS } from './kinds/pins.ts';
 import { RINK_KINDS } from './kinds/rink.ts';
 import { SPRINT_KINDS } from './kinds/sprint.ts';
 import { STATISTICS_KINDS } from './kinds/statistics.ts';
@@ -7,6 +8,7 @@ import { STATISTICS_KINDS } from './kinds/statistics.ts';
 /** Every kind of case that can be computed. */
 export const KINDS: readonly Kind[] = [
   ...GATE_FIT_KINDS,
+  ...PIN_KINDS,
   ...RINK_KINDS,
   ...SPRINT_KINDS,
   ...STATISTICS_KINDS,

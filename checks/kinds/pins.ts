@@ -65,7 +65,8 @@ const runOutlier = ({ input, expected, tolerance }: KindCase, compare: Compare):
   if (fit === null) return;
   const { disagreement } = fit;
   const rmsAllowed = tolerance.numberOr('rmsPx', 1e-5);
-  compare.number('rmsAllPx', fit.rmsPx, expected.number('rmsAllPx'), rmsAllowed, 'px');
+  // With a gross error in it OpenCV stops a little before the optimum (by 2 in a million in "outlier 05").
+  compare.relative('rmsAllPx', fit.rmsPx, expected.number('rmsAllPx'), 1e-5, rmsAllowed);
   const named = disagreement?.kind === 'onePin' ? disagreement.pin : null;
   compare.same('outlierIndex', named, String(expected.number('outlierIndex')));
   if (disagreement?.kind !== 'onePin') return;
