@@ -1,5 +1,4 @@
 import type { Row } from '../units/provenance.ts';
-import { factorInto, inverseOfFactored } from './matrix.ts';
 import type { Pin } from './pins.ts';
 import { type RefinedFit, refinedFitOf } from './refine-fit.ts';
 import { refusalByPlaces } from './refuse-pins.ts';
@@ -39,12 +38,13 @@ export type FoundDisagreement =
  * each pin against the fit without it, to first order. Only when one of them fails is the fit made anew without each
  * pin in turn; the pin is named when the rest then agree and it stands out at the chance `FALSE_ALARM` / pins, or
  * stands out so against the scatter of the rest. With five pins every rest fits, so only "one of them" can be said.
- * Null when nothing disagrees.
+ * Null when nothing disagrees. `unit` is (JᵀJ)⁻¹ of the fit.
  */
 export const findDisagreement = (
   pins: readonly Pin[],
   scaled: ScaledPins,
   fit: RefinedFit,
+  unit: Float64Array,
   clickSdPx: number,
 ): FoundDisagreement | null => {
   const count = pins.length;
@@ -53,7 +53,8 @@ export const findDisagreement = (
   const variance = (clickSdPx * scaled.scaling.filmPerPx) ** 2;
   const isOff = chiSquareTail(fit.sumOfSquares / variance, degrees) < FALSE_ALARM.value;
   const share = FALSE_ALARM.value / count;
-  if (!isOff && !(Math.exp(-largestDeletionOf(scaled, fit) / variance / 2) < share)) return null;
+  if (!isOff && !(Math.exp(-largestDeletionOf(scaled, fit.coefficients, unit) / variance / 2) < share))
+    return null;
   if (count === 5) return { kind: 'oneOf', indices: pins.map((_, index) => index) };
 
   const rests = pins.map((_, index) => restWithout(pins, index, scaled.scaling.filmPerPx));
@@ -89,11 +90,11 @@ const restWithout = (pins: readonly Pin[], index: number, filmPerPx: number) => 
 };
 
 /** Largest rᵀ (I − leverage)⁻¹ r over the pins: how much the sum of squares would fall without that pin. */
-const largestDeletionOf = ({ count, x, y, u, v }: ScaledPins, fit: RefinedFit): number => {
-  const factor = new Float64Array(64);
-  if (!factorInto(fit.normal, factor, 8)) return 0;
-  const inverse = inverseOfFactored(factor, 8);
-  const h = fit.coefficients;
+const largestDeletionOf = (
+  { count, x, y, u, v }: ScaledPins,
+  h: Float64Array,
+  unit: Float64Array,
+): number => {
   let largest = 0;
   for (let i = 0; i < count; i++) {
     const w = h[6]! * x[i]! + h[7]! * y[i]! + 1;
@@ -102,9 +103,9 @@ const largestDeletionOf = ({ count, x, y, u, v }: ScaledPins, fit: RefinedFit): 
     const drawnV = h[3]! * p + h[4]! * q + h[5]! * r;
     const rowU = [p, q, r, 0, 0, 0, -p * drawnU, -q * drawnU];
     const rowV = [0, 0, 0, p, q, r, -p * drawnV, -q * drawnV];
-    const uu = 1 - formOf(inverse, rowU, rowU);
-    const uv = -formOf(inverse, rowU, rowV);
-    const vv = 1 - formOf(inverse, rowV, rowV);
+    const uu = 1 - formOf(unit, rowU, rowU);
+    const uv = -formOf(unit, rowU, rowV);
+    const vv = 1 - formOf(unit, rowV, rowV);
     const determinant = uu * vv - uv * uv;
     if (!(determinant > 1e-9)) continue;
     const missU = u[i]! - drawnU;

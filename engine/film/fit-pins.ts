@@ -83,7 +83,7 @@ const fitOf = (
   const clickVariance = (clickSdPx * filmPerPx) ** 2;
   const sdRaised = chiSquareTail(refined.sumOfSquares / clickVariance, degrees) < RAISE_SD_AT.value;
   const variance = sdRaised ? refined.sumOfSquares / degrees : clickVariance;
-  const disagreement = disagreementOf(pins, scaled, refined, clickSdPx);
+  const disagreement = disagreementOf(pins, scaled, refined, unit, clickSdPx);
   return {
     filmFromIce,
     iceFromFilm: inverse3(filmFromIce),
@@ -133,9 +133,10 @@ const disagreementOf = (
   pins: readonly Pin[],
   scaled: ScaledPins,
   refined: RefinedFit,
+  unit: Float64Array,
   clickSdPx: number,
 ): Disagreement | null => {
-  const found = findDisagreement(pins, scaled, refined, clickSdPx);
+  const found = findDisagreement(pins, scaled, refined, unit, clickSdPx);
   if (found === null || found.kind === 'several') return found;
   if (found.kind === 'oneOf') return { kind: 'oneOf', pins: found.indices.map(index => pins[index]!.id) };
   const pin = pins[found.index]!;
