@@ -1,4 +1,11 @@
 // The face of the engine for the other rooms. Nothing inside the engine imports it.
+export * from './control/arrival-field.ts';
+export * from './control/contest.ts';
+export * from './control/control-at.ts';
+export * from './control/control-rows.ts';
+export * from './control/first-to-each-cell.ts';
+export * from './control/ice-control.ts';
+export * from './control/ice-grid.ts';
 export * from './drill/drill.ts';
 export * from './drill/run-result.ts';
 export * from './film/ellipse.ts';

@@ -4,7 +4,7 @@ import { BOARDS_PARTS, type Boards } from '../rink/boards.ts';
 import type { IcePoint } from '../units/points.ts';
 import { Meeting, SLOTS } from './bank-meeting.ts';
 import { BankShot } from './bank-shot.ts';
-import { bladeAt, receiverVelocityAt } from './blade.ts';
+import { receiverBladeAt, receiverVelocityAt } from './blade.ts';
 import type { BankBounce, BankPass, Receiver } from './pass-parts.ts';
 
 export interface BankOptions {
@@ -246,7 +246,7 @@ const passOf = (
     bounces,
     arrivalS,
     arrivalSpeedMps,
-    meetM: bladeAt(receiver, arrivalS),
+    meetM: receiverBladeAt(receiver, arrivalS),
     missPerRadM: missPerRad(shot, bounceCount, arcM, arrivalS, closingX, closingY),
     followsBoards,
   };

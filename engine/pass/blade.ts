@@ -2,13 +2,13 @@ import type { IcePoint, IceVelocity } from '../units/points.ts';
 import type { Receiver } from './pass-parts.ts';
 
 /** Where the receiver's blade is `timeS` from now, metres. */
-export const bladeAt = (receiver: Receiver, timeS: number): IcePoint => {
-  const middle = middleAt(receiver, timeS);
+export const receiverBladeAt = (receiver: Receiver, timeS: number): IcePoint => {
+  const middle = receiverMiddleAt(receiver, timeS);
   return { xM: middle.xM + receiver.bladeOffsetM.xM, yM: middle.yM + receiver.bladeOffsetM.yM };
 };
 
 /** Where the receiver's body is `timeS` from now, metres. Any time: before 0 the law runs backwards. */
-export const middleAt = (receiver: Receiver, timeS: number): IcePoint => {
+export const receiverMiddleAt = (receiver: Receiver, timeS: number): IcePoint => {
   const { atM, velocityMps, drive } = receiver;
   if (!drive) {
     return { xM: atM.xM + velocityMps.xMps * timeS, yM: atM.yM + velocityMps.yMps * timeS };
