@@ -1,8 +1,12 @@
 // The face of the pictures for the other rooms. Nothing inside the room imports it.
+export * from './card/draw-ice-card.ts';
+export * from './card/ice-card.ts';
 export * from './drill/cue-letters.ts';
 export * from './drill/draw-drill.ts';
 export * from './drill/draw-lines.ts';
 export * from './drill/drill-lines.ts';
+export * from './drill/key.ts';
+export * from './drill/used-marks.ts';
 export * from './ice/cue.ts';
 export * from './ice/freeze-marks.ts';
 export * from './ice/lane.ts';
@@ -19,6 +23,10 @@ export * from './ice-css.ts';
 export * from './inks.ts';
 export * from './lettering.ts';
 export * from './marks.ts';
+export * from './pen/font-runs.ts';
+export * from './pen/pdf-document.ts';
+export * from './pen/pdf-fonts.ts';
+export * from './pen/pdf-pen.ts';
 export * from './pen/pen.ts';
 export * from './pen/recording-pen.ts';
 export * from './pen/svg-pen.ts';

@@ -4,7 +4,7 @@ import { drawNet } from '../ice/net.ts';
 import { pointAt, polylineOf, tracePoints } from '../ice/polyline.ts';
 import { drawRink, type RinkSetting } from '../ice/rink.ts';
 import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
-import { drawSpot } from '../ice/spot.ts';
+import { drawSpot, drawWaiting, waitingLabelReachM } from '../ice/spot.ts';
 import { drawFlag, drawPucks, drawPylon } from '../ice/things.ts';
 import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
@@ -35,6 +35,7 @@ export const drawDrill = (pen: Pen, plan: DrillPlan, rink: Rink, setting: DrillS
 export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: DrillSetting = {}): void => {
   const lines = drillLinesOf(plan, rink, setting);
   for (const gear of Object.values(plan.gear)) drawGear(pen, gear, rink);
+  for (const [, spot] of byRank(plan.spots)) drawWaiting(pen, spot);
   for (const line of lines) if (line.kind === 'pass' || line.kind === 'gap') drawDrillLine(pen, line, plan);
   for (const line of lines) if (line.kind !== 'pass' && line.kind !== 'gap') drawDrillLine(pen, line, plan);
   if (setting.ticks ?? pen.k < 1.3) for (const line of lines) if (line.kind === 'route') drawTicks(pen, line);
@@ -50,6 +51,7 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   drawHandles(pen, plan, setting);
   const obstacles = obstaclesOf(pen, plan, lines);
   drawCues(pen, plan, rink, setting, obstacles);
+  drawBankWords(pen, lines, rink, obstacles);
   const findings = setting.findings ?? setting.run?.findings ?? [];
   findings.forEach((finding, index) => {
     drawFlag(pen, finding.atM, index + 1, finding.weight);
@@ -112,17 +114,39 @@ const drawCues = (
   obstacles: Obstacle[],
 ): void => {
   const half = CUE_HALF_M * pen.k;
-  const isOnSheet = (point: SheetPoint): boolean =>
-    point.x > rink.area.minXM + half &&
-    point.x < rink.area.maxXM - half &&
-    -point.y > rink.area.minYM + half &&
-    -point.y < rink.area.maxYM - half;
+  const isOnSheet = sheetTest(rink, half);
   for (const sign of cueSignsOf(plan, setting.run)) {
     const place = freePlace(sign.anchor, [1.95 * pen.k, 2.5 * pen.k], half * 0.95, obstacles, isOnSheet);
     obstacles.push({ at: place, radius: half });
     pen.group('cue-of', { spot: sign.spot, act: sign.act }, () => drawCue(pen, place, sign.letter, sign.way));
   }
 };
+
+/** A bank pass always carries its word, for its mark is not the same everywhere. */
+const drawBankWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles: Obstacle[]): void => {
+  for (const line of lines) {
+    const bounce = line.kind === 'pass' && line.way === 'bank' ? line.legs[1] : undefined;
+    if (!bounce) continue;
+    const radius = 1.05 * pen.k;
+    const place = freePlace(
+      bounce,
+      [1.7 * pen.k, 2.4 * pen.k, 3.2 * pen.k],
+      radius,
+      obstacles,
+      sheetTest(rink, radius),
+    );
+    obstacles.push({ at: place, radius });
+    pen.text('labelWord', 'bank', place.x, place.y, { anchor: 'middle', drop: 0.3 * pen.k });
+  }
+};
+
+const sheetTest =
+  (rink: Rink, marginM: number) =>
+  (point: SheetPoint): boolean =>
+    point.x > rink.area.minXM + marginM &&
+    point.x < rink.area.maxXM - marginM &&
+    -point.y > rink.area.minYM + marginM &&
+    -point.y < rink.area.maxYM - marginM;
 
 const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Obstacle[] => {
   const k = pen.k;
@@ -132,13 +156,18 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
     obstacles.push({ at, radius: 0.95 * k });
     const shown = Math.min(spot.waitingCount, 3);
     if (shown === 0) continue;
-    for (let place = 1; place <= shown + 2; place++) {
+    for (let place = 1; place <= shown; place++) {
       const reach = 0.62 * k * place;
       obstacles.push({
         at: { x: at.x - Math.cos(spot.facingRad) * reach, y: at.y + Math.sin(spot.facingRad) * reach },
         radius: 0.72 * k,
       });
     }
+    const reach = waitingLabelReachM(spot.waitingCount) * k;
+    obstacles.push({
+      at: { x: at.x - Math.cos(spot.facingRad) * reach, y: at.y + Math.sin(spot.facingRad) * reach },
+      radius: 0.8 * k,
+    });
   }
   for (const puck of Object.values(plan.pucks)) obstacles.push({ at: sheetPoint(puck.atM), radius: 0.6 * k });
   for (const line of lines) {
@@ -147,7 +176,7 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
     if (points.length === 0) continue;
     const route = polylineOf(points);
     for (let length = 0; length <= route.length; length += 0.6) {
-      obstacles.push({ at: pointAt(route, length).at, radius: line.kind === 'pass' ? 0.15 * k : 0.35 * k });
+      obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
     }
   }
   return obstacles;

@@ -69,13 +69,6 @@ const drawPass = (pen: Pen, line: Extract<DrillLine, { kind: 'pass' }>, plan: Dr
   const end = way.length - Math.max(0.3 * pen.k, clearAt(pen, plan, to, null));
   if (end - start < 0.6) return;
   drawPassLine(pen, pieceOf(way, start, end).points);
-  const bounce = line.legs[1];
-  if (line.way === 'bank' && bounce && line.legs.length > 2) {
-    pen.text('labelWord', 'bank', bounce.x, bounce.y, {
-      anchor: 'middle',
-      drop: bounce.y < 0 ? 1.5 * pen.k : -0.9 * pen.k,
-    });
-  }
 };
 
 /** Before it is run a chase has no line of its own: a solid start, then the chaser's choice, broken. */

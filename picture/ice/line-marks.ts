@@ -1,7 +1,7 @@
 import type { Pen } from '../pen/pen.ts';
 import { drawPassHead, drawShotHead, drawSkateHead, SHOT_HEAD_M, SKATE_HEAD_COVERS_M } from './heads.ts';
 import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from './polyline.ts';
-import { beside, type SheetPoint } from './sheet-point.ts';
+import { beside, directionRad, type SheetPoint } from './sheet-point.ts';
 
 const WAVE_LENGTH_M = 1.7;
 const WAVE_HALF_HEIGHT_M = 0.36;
@@ -92,7 +92,20 @@ export const drawPassLine = (pen: Pen, legs: readonly SheetPoint[]): void => {
   const line = polylineOf(legs);
   const end = pointAt(line, line.length);
   drawPassHead(pen, end.at, end.turnRad);
-  for (const at of legs.slice(1, -1)) pen.circle('bounce', at.x, at.y, BOUNCE_RADIUS_M * pen.k * 0.7);
+  legs.slice(1, -1).forEach((at, index) => {
+    drawBounce(pen, legs[index]!, at, legs[index + 2]!);
+  });
+};
+
+/** A half disc with its flat side on the boards, which lie across the middle between coming and leaving. */
+const drawBounce = (pen: Pen, from: SheetPoint, at: SheetPoint, to: SheetPoint): void => {
+  const cameRad = directionRad(at, from);
+  const leftRad = directionRad(at, to);
+  const inwardsRad = Math.atan2(Math.sin(cameRad) + Math.sin(leftRad), Math.cos(cameRad) + Math.cos(leftRad));
+  pen.path('bounce', sink => {
+    sink.arc(at.x, at.y, BOUNCE_RADIUS_M * pen.k, inwardsRad - Math.PI / 2, inwardsRad + Math.PI / 2);
+    sink.closePath();
+  });
 };
 
 /** A shot: two lines and a heavy head. */

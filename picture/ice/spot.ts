@@ -20,14 +20,13 @@ const DISC_M = 0.86;
 const RING_M = 0.78;
 const GHOST_M = 0.8;
 const HALO_M = 1.02;
+/** The clear ring about a disc grows less than the disc, or it would hide the play on a small drawing. */
+const HALO_GROWS_M = 0.86;
 const SELECTED_M = 1.28;
 const QUEUE_M = 0.72;
 const QUEUE_EVERY_M = 0.62;
 const QUEUE_SHOWN = 3;
 const GOALIE_M = 1;
-
-/** A small drawing enlarges its discs a little less than its lines, or they would hide the play. */
-const discGrow = (pen: Pen): number => pen.k;
 
 export const drawSpot = (pen: Pen, spot: SpotPicture): void => {
   const at = sheetPoint(spot.atM);
@@ -36,32 +35,12 @@ export const drawSpot = (pen: Pen, spot: SpotPicture): void => {
   else drawSkater(pen, at, spot);
 };
 
-/** Radius of the mark, where routes begin and passes end. */
-export const spotRadiusM = (spot: Pick<SpotPicture, 'kind' | 'side'>, k: number): number =>
-  (spot.kind === 'coach' ? 1.15 : spot.kind === 'goalie' ? GOALIE_M : HALO_M) * k;
-
-const drawSkater = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
-  const k = discGrow(pen);
-  drawWaiting(pen, at, spot);
-  pen.circle('halo', at.x, at.y, (HALO_M + (k - 1) * 0.9) * 1);
-  if (spot.selected) pen.circle('selected', at.x, at.y, SELECTED_M * k);
-  const mark: MarkName = spot.ghost ? 'discGhost' : spot.side === 'us' ? 'discUs' : 'discThem';
-  pen.circle(mark, at.x, at.y, (spot.ghost ? GHOST_M : spot.side === 'us' ? DISC_M : RING_M) * k);
-  drawRole(pen, spot.role, at, spot.side === 'us' && !spot.ghost ? 'roleUs' : 'roleThem');
-};
-
-const drawRole = (pen: Pen, role: string, at: SheetPoint, lettering: LetteringName): void => {
-  const full = (role.length > 1 ? 1 : 1.12) * pen.k;
-  const room = 1.36 * pen.k;
-  const size = Math.min(full, (full * room) / Math.max(pen.measure(lettering, role, full), 1e-6));
-  pen.text(lettering, role, at.x, at.y, { anchor: 'middle', size, drop: 0.355 * size });
-};
-
-/** The others of the line stand behind the first, away from where he faces. */
-const drawWaiting = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
+/** The others of the line stand behind the first, away from where she faces. Drawn before the lines, which go over it. */
+export const drawWaiting = (pen: Pen, spot: SpotPicture): void => {
+  const at = sheetPoint(spot.atM);
   const count = spot.waitingCount ?? 0;
   if (count < 1) return;
-  const k = discGrow(pen);
+  const k = pen.k;
   const backRad = -spot.facingRad + Math.PI;
   const shown = Math.min(count, QUEUE_SHOWN);
   for (let place = shown; place >= 1; place--) {
@@ -73,11 +52,44 @@ const drawWaiting = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
       QUEUE_M * k,
     );
   }
-  const reach = QUEUE_EVERY_M * k * shown + QUEUE_M * k + 0.85 * k;
-  pen.text('labelBold', `×${count}`, at.x + Math.cos(backRad) * reach, at.y + Math.sin(backRad) * reach, {
-    anchor: 'middle',
-    drop: 0.3 * k,
-  });
+};
+
+/** How far behind the first of a line its number stands, ice metres at k = 1; 0 when nobody waits. */
+export const waitingLabelReachM = (waitingCount: number): number =>
+  waitingCount < 1 ? 0 : QUEUE_EVERY_M * Math.min(waitingCount, QUEUE_SHOWN) + QUEUE_M + 0.85;
+
+/** Radius of the mark, where routes begin and passes end. */
+export const spotRadiusM = (spot: Pick<SpotPicture, 'kind' | 'side'>, k: number): number =>
+  (spot.kind === 'coach' ? 1.15 : spot.kind === 'goalie' ? GOALIE_M : HALO_M) * k;
+
+const drawSkater = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
+  const k = pen.k;
+  drawWaitingLabel(pen, at, spot);
+  pen.circle('halo', at.x, at.y, HALO_M + (k - 1) * HALO_GROWS_M);
+  if (spot.selected) pen.circle('selected', at.x, at.y, SELECTED_M * k);
+  const mark: MarkName = spot.ghost ? 'discGhost' : spot.side === 'us' ? 'discUs' : 'discThem';
+  pen.circle(mark, at.x, at.y, (spot.ghost ? GHOST_M : spot.side === 'us' ? DISC_M : RING_M) * k);
+  drawRole(pen, spot.role, at, spot.side === 'us' && !spot.ghost ? 'roleUs' : 'roleThem');
+};
+
+const drawWaitingLabel = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
+  const count = spot.waitingCount ?? 0;
+  if (count < 1) return;
+  const reach = waitingLabelReachM(count) * pen.k;
+  pen.text(
+    'labelBold',
+    `×${count}`,
+    at.x - Math.cos(spot.facingRad) * reach,
+    at.y + Math.sin(spot.facingRad) * reach,
+    { anchor: 'middle', drop: 0.3 * pen.k },
+  );
+};
+
+const drawRole = (pen: Pen, role: string, at: SheetPoint, lettering: LetteringName): void => {
+  const full = (role.length > 1 ? 1 : 1.12) * pen.k;
+  const room = 1.36 * pen.k;
+  const size = Math.min(full, (full * room) / Math.max(pen.measure(lettering, role, full), 1e-6));
+  pen.text(lettering, role, at.x, at.y, { anchor: 'middle', size, drop: 0.355 * size });
 };
 
 /** Half disc like a crease: flat side to the net behind, round side the way she faces. */

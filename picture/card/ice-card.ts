@@ -1,0 +1,56 @@
+import type { DrillPlan, Rink } from '@icewright/engine';
+
+/** A practice as it is printed: everything resolved to words, clock times and plans. */
+export interface IceCard {
+  readonly team: string;
+  readonly title: string;
+  /** Beside the title: date and times, place and minutes, next game. At most three are shown. */
+  readonly facts: readonly { readonly small: string; readonly strong: string }[];
+  /** What today is about, in the coach's words. Empty: the line is left out. */
+  readonly today: string;
+  readonly blocks: readonly IceCardBlock[];
+  /** Groups, lines or pairs with their people, set in two columns. */
+  readonly groups: readonly { readonly name: string; readonly people: string }[];
+  /** A line below the groups: who may not be hit, who is missing, what the signal means. */
+  readonly note: string;
+  /** Cautions of this practice; the standing ones follow them. */
+  readonly cautions: readonly string[];
+}
+
+export interface IceCardBlock {
+  readonly startClock: string;
+  readonly endClock: string;
+  readonly minutes: number;
+  readonly title: string;
+  readonly cueWords: string;
+  readonly keyPoints: readonly string[];
+  /** Without a plan the block is words alone: a talk, a stretch. */
+  readonly plan?: DrillPlan;
+  readonly rink: Rink;
+  /** Leads, pucks, ice, work to rest: at most four. */
+  readonly facts: readonly { readonly name: string; readonly words: string }[];
+}
+
+export const CARD_BLOCKS_A_PAGE = 8;
+
+/** Short and plain, where they matter; the rink's and the federation's rules come first. Common practice, no source. */
+export const STANDING_CAUTIONS: readonly string[] = [
+  'Ice and gates checked, nets pegged, everyone in full gear.',
+  'No shot until the goalie looks at you.',
+  'Nobody is hit from behind or near the boards; contact only where the age allows it.',
+  'After a head knock: off, and back only as the medical staff say.',
+  'Figures are estimates; the rink’s and the federation’s rules come first.',
+];
+
+/** One card a page: eight blocks fit, more go on. Groups stand on the first page, cautions and key on each. */
+export const cardPagesOf = (card: IceCard): readonly IceCard[] => {
+  const pageCount = Math.max(1, Math.ceil(card.blocks.length / CARD_BLOCKS_A_PAGE));
+  const each = Math.ceil(card.blocks.length / pageCount);
+  return Array.from({ length: pageCount }, (_, page) => ({
+    ...card,
+    title: pageCount > 1 ? `${card.title}, page ${page + 1} of ${pageCount}` : card.title,
+    blocks: card.blocks.slice(page * each, (page + 1) * each),
+    groups: page === 0 ? card.groups : [],
+    note: page === 0 ? card.note : '',
+  }));
+};

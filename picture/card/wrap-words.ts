@@ -1,0 +1,32 @@
+import type { LetteringName } from '../lettering.ts';
+import type { Pen } from '../pen/pen.ts';
+
+/** The words in lines no wider than this; with `mostLines`, what does not fit ends in an ellipsis. */
+export const wrapWords = (
+  pen: Pen,
+  lettering: LetteringName,
+  words: string,
+  width: number,
+  mostLines = Number.POSITIVE_INFINITY,
+): readonly string[] => {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of words.split(/\s+/).filter(each => each !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && pen.measure(lettering, longer) > width) {
+      lines.push(line);
+      line = word;
+    } else line = longer;
+  }
+  if (line !== '') lines.push(line);
+  const shown = lines.slice(0, mostLines);
+  const isCut = lines.length > shown.length;
+  return shown.map((each, index) => fitted(pen, lettering, each, width, isCut && index === shown.length - 1));
+};
+
+const fitted = (pen: Pen, lettering: LetteringName, line: string, width: number, isCut: boolean): string => {
+  if (!isCut && pen.measure(lettering, line) <= width) return line;
+  let kept = line;
+  while (kept.length > 1 && pen.measure(lettering, `${kept}…`) > width) kept = kept.slice(0, -1);
+  return `${kept.trimEnd()}…`;
+};

@@ -1,0 +1,79 @@
+import { drawCue } from '../ice/cue.ts';
+import { drawBackward, drawCarry, drawForward, drawPassLine, drawShotLine } from '../ice/line-marks.ts';
+import { drawLink } from '../ice/link.ts';
+import { drawNet } from '../ice/net.ts';
+import { type Polyline, polylineOf } from '../ice/polyline.ts';
+import { drawSpot, drawWaiting } from '../ice/spot.ts';
+import { drawPucks, drawPylon } from '../ice/things.ts';
+import type { Drawing } from '../pen/pen.ts';
+import type { KeyEntry } from './used-marks.ts';
+
+/** Entries whose sign is one small thing and not a line. */
+export const NARROW_SIGNS: readonly KeyEntry[] = [
+  'fires',
+  'waits',
+  'whistle',
+  'seconds',
+  'us',
+  'them',
+  'goalie',
+  'coach',
+  'pucks',
+  'pylon',
+  'net',
+];
+
+const HALF_M = 3.2;
+const ORIGIN = { x: 0, y: 0 } as const;
+const levelLine = (from: number, to: number): Polyline =>
+  polylineOf([
+    { x: from, y: 0 },
+    { x: to, y: 0 },
+  ]);
+const LINE = levelLine(-HALF_M, HALF_M);
+const SPOT = { atM: { xM: 0, yM: 0 }, facingRad: 0, kind: 'skater' } as const;
+const WAITING = { ...SPOT, side: 'us', role: 'F', waitingCount: 4, atM: { xM: 2.2, yM: 0 } } as const;
+
+/** The sign of each entry about the origin, drawn by the routines that draw it on the ice. */
+export const KEY_SIGNS: Readonly<Record<KeyEntry, Drawing>> = {
+  skating: pen => drawForward(pen, LINE, 'head'),
+  withPuck: pen => drawCarry(pen, LINE, 'head'),
+  backward: pen => drawBackward(pen, LINE, 'head'),
+  pivot: pen => {
+    drawForward(pen, levelLine(-HALF_M, -0.6), 'open');
+    pen.circle('pivot', -0.25, 0, 0.36);
+    drawBackward(pen, levelLine(0.1, HALF_M), 'open');
+  },
+  stop: pen => drawForward(pen, LINE, 'stop'),
+  pass: pen => drawPassLine(pen, LINE.points),
+  bank: pen =>
+    drawPassLine(pen, [
+      { x: -HALF_M, y: 0.8 },
+      { x: 0, y: -0.8 },
+      { x: HALF_M, y: 0.8 },
+    ]),
+  shot: pen => drawShotLine(pen, { x: -HALF_M, y: 0 }, { x: HALF_M, y: 0 }),
+  chase: pen => drawForward(pen, LINE, 'head', 'chase'),
+  gap: pen => drawLink(pen, { x: -HALF_M, y: 0 }, { x: HALF_M, y: 0 }, '', { fromM: 0.2, toM: 0.2 }),
+  fires: pen => drawCue(pen, ORIGIN, 'a', 'fires'),
+  waits: pen => drawCue(pen, ORIGIN, 'a', 'waits'),
+  whistle: pen => drawCue(pen, ORIGIN, 'w', 'fires'),
+  seconds: pen => drawCue(pen, ORIGIN, '2', 'fires'),
+  us: pen => drawSpot(pen, { ...SPOT, side: 'us', role: 'F' }),
+  them: pen => drawSpot(pen, { ...SPOT, side: 'them', role: 'X' }),
+  goalie: pen => drawSpot(pen, { ...SPOT, side: 'us', role: 'G', kind: 'goalie', atM: { xM: -0.4, yM: 0 } }),
+  coach: pen => drawSpot(pen, { ...SPOT, side: 'us', role: 'Co', kind: 'coach' }),
+  line: pen => {
+    drawWaiting(pen, WAITING);
+    drawSpot(pen, WAITING);
+  },
+  pucks: pen => drawPucks(pen, SPOT.atM, 7),
+  pylon: pen => drawPylon(pen, SPOT.atM),
+  net: pen =>
+    drawNet(pen, { atM: { xM: -0.5, yM: 0 }, facingRad: Math.PI, openingM: 1.4, depthM: 0.85 }, 'netMoved'),
+  divider: pen =>
+    pen.path('divider', sink => {
+      sink.moveTo(-HALF_M, 0);
+      sink.lineTo(HALF_M, 0);
+    }),
+};

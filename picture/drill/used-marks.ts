@@ -1,0 +1,73 @@
+import type { DrillPlan } from '@icewright/engine';
+
+/** The entries a key can have, in its order. */
+export const KEY_ENTRIES = [
+  'skating',
+  'withPuck',
+  'backward',
+  'pivot',
+  'stop',
+  'pass',
+  'bank',
+  'shot',
+  'chase',
+  'gap',
+  'fires',
+  'waits',
+  'whistle',
+  'seconds',
+  'us',
+  'them',
+  'goalie',
+  'coach',
+  'line',
+  'pucks',
+  'pylon',
+  'net',
+  'divider',
+] as const;
+
+export type KeyEntry = (typeof KEY_ENTRIES)[number];
+
+/** The marks that a drill's drawing uses, in the order of the key; of several drills, those that any of them uses. */
+export const usedMarks = (...plans: readonly DrillPlan[]): readonly KeyEntry[] => {
+  const used = new Set<KeyEntry>();
+  for (const plan of plans) {
+    for (const spot of Object.values(plan.spots)) addSpot(used, spot);
+    if (Object.keys(plan.pucks).length > 0) used.add('pucks');
+    for (const gear of Object.values(plan.gear)) used.add(gear.kind);
+  }
+  return KEY_ENTRIES.filter(entry => used.has(entry));
+};
+
+const addSpot = (used: Set<KeyEntry>, spot: DrillPlan['spots'][keyof DrillPlan['spots']]): void => {
+  used.add(spot.kind === 'skater' ? spot.side : spot.kind);
+  if (spot.waitingCount > 0) used.add('line');
+  let facing: 'forward' | 'backward' | null = null;
+  const acts = Object.values(spot.acts).sort((one, other) => one.rank - other.rank);
+  for (const act of acts) {
+    if (act.kind === 'skate' || act.kind === 'carry') {
+      used.add(act.facing === 'backward' ? 'backward' : act.kind === 'carry' ? 'withPuck' : 'skating');
+      if (act.stops) used.add('stop');
+      if (facing !== null && facing !== act.facing) used.add('pivot');
+      facing = act.facing;
+    } else if (act.kind === 'pass') used.add(act.way === 'bank' ? 'bank' : 'pass');
+    else if (act.kind === 'shoot') used.add('shot');
+    else if (act.kind === 'chase' || act.kind === 'gap') used.add(act.kind);
+    addCue(used, act.cue);
+  }
+};
+
+const addCue = (
+  used: Set<KeyEntry>,
+  cue: DrillPlan['spots'][keyof DrillPlan['spots']]['acts'][never]['cue'],
+): void => {
+  if (!cue) return;
+  if (cue.on === 'whistle') used.add('whistle');
+  else if (cue.on === 'after') {
+    if (cue.seconds > 0) used.add('seconds');
+  } else {
+    used.add('waits');
+    used.add('fires');
+  }
+};
