@@ -1,0 +1,148 @@
+import type { ActId, IcePoint, Rink, Run, SpotId } from '@icewright/engine';
+import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
+import { type PointerEvent, useMemo, useRef, useState } from 'react';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { BoardHandles } from './board-handles.tsx';
+import { icePointUnder } from './board-pointer.ts';
+import { BoardSkaters } from './board-skaters.tsx';
+import { drillMarkup } from './drill-markup.ts';
+import { type Thing, thingAdded } from './new-things.ts';
+import { newActId, routePulled, spotMoved, throughAdded, throughMoved } from './route-writes.ts';
+import type { Hand } from './use-hand.ts';
+import type { Write } from './write.ts';
+
+export interface Chosen {
+  readonly spotId: SpotId | null;
+  readonly actId: ActId | null;
+}
+
+/** What the pointer has taken hold of. */
+export type Grip =
+  | { readonly kind: 'spot'; readonly spotId: SpotId }
+  | { readonly kind: 'through'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
+  | { readonly kind: 'bend'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
+  | { readonly kind: 'pull'; readonly spotId: SpotId; readonly newAct: ActId }
+  | { readonly kind: 'puck'; readonly puckId: string }
+  | { readonly kind: 'gear'; readonly gearId: string };
+
+/** The ice with the drill on it, worked by hand: places dragged, routes pulled and bent. */
+export function Board(props: {
+  readonly hand: Hand;
+  readonly rink: Rink;
+  readonly run: Run | null;
+  readonly timeS: number;
+  readonly chosen: Chosen;
+  readonly onChoose: (chosen: Chosen) => void;
+  readonly placing: Thing | null;
+  readonly onPlaced: (spotId: SpotId | null) => void;
+  readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
+}) {
+  const { hand, rink, run, chosen, onChoose, placing } = props;
+  const { drill } = hand;
+  const isUpright = useIsNarrow(701);
+  const sheet = useRef<SVGGElement>(null);
+  const grip = useRef<{ readonly grip: Grip; readonly offset: IcePoint } | null>(null);
+  const [isOff, setOff] = useState(false);
+
+  const rinkDrawing = useMemo(
+    () =>
+      svgParts(pen => {
+        const draw = () => drawRink(pen, rink, { scaleBar: !isUpright, dotLines: true });
+        isUpright ? drawUpright(pen, draw) : draw();
+      }, {}),
+    [rink, isUpright],
+  );
+  const drillDrawing = useMemo(
+    () => drillMarkup({ drill, rink, run, isUpright }),
+    [drill, rink, run, isUpright],
+  );
+  const [x, y, width, height] = rinkViewBox(rink, isUpright);
+
+  const take = (taken: Grip, event: PointerEvent, placeM: IcePoint) => {
+    const at = icePointUnder(sheet.current, event);
+    if (at === null || placing !== null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    (event.currentTarget as Element).ownerDocument.defaultView?.getSelection()?.removeAllRanges();
+    sheet.current?.ownerSVGElement?.setPointerCapture(event.pointerId);
+    grip.current = { grip: taken, offset: { xM: placeM.xM - at.xM, yM: placeM.yM - at.yM } };
+  };
+  const moved = (event: PointerEvent) => {
+    const at = icePointUnder(sheet.current, event);
+    if (grip.current === null || at === null) return;
+    const toM = { xM: at.xM + grip.current.offset.xM, yM: at.yM + grip.current.offset.yM };
+    setOff(!isInside(rink, toM));
+    hand.hold(writesOf(hand, grip.current.grip, toM, props.ownsPuckAtEnd));
+  };
+  const dropped = () => {
+    if (grip.current === null) return;
+    grip.current = null;
+    isOff ? hand.putBack() : hand.letGo();
+    setOff(false);
+  };
+  const pressed = (event: PointerEvent) => {
+    const at = icePointUnder(sheet.current, event);
+    if (at === null) return;
+    if (placing === null) return onChoose({ spotId: null, actId: null });
+    if (!isInside(rink, at)) return;
+    const { writes, spotId } = thingAdded(hand.drill, placing, at);
+    hand.keep(writes);
+    props.onPlaced(spotId ?? null);
+  };
+
+  return (
+    <svg
+      className={placing === null ? 'board ice-svg' : 'board ice-svg is-placing'}
+      viewBox={`${x} ${y} ${width} ${height}`}
+      onPointerDown={pressed}
+      onPointerMove={moved}
+      onPointerUp={dropped}
+      onPointerCancel={() => {
+        grip.current = null;
+        setOff(false);
+        hand.putBack();
+      }}
+    >
+      <title>The ice</title>
+      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
+      <g dangerouslySetInnerHTML={{ __html: rinkDrawing }} />
+      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above */}
+      <g className="drill-drawing" dangerouslySetInnerHTML={{ __html: drillDrawing }} />
+      <g ref={sheet} transform={isUpright ? 'rotate(-90)' : undefined}>
+        {run !== null && <BoardSkaters run={run} drill={drill} timeS={props.timeS} />}
+        <BoardHandles
+          hand={hand}
+          chosen={chosen}
+          isUpright={isUpright}
+          isOff={isOff}
+          onChoose={onChoose}
+          onTake={take}
+          ownsPuckAtEnd={props.ownsPuckAtEnd}
+        />
+      </g>
+    </svg>
+  );
+}
+
+function writesOf(hand: Hand, grip: Grip, toM: IcePoint, ownsPuck: (spotId: SpotId) => boolean): Write[] {
+  const { kept } = hand;
+  switch (grip.kind) {
+    case 'spot':
+      return spotMoved(kept, grip.spotId, toM);
+    case 'through':
+      return throughMoved(kept, grip.spotId, grip.actId, grip.index, toM);
+    case 'bend':
+      return throughAdded(kept, grip.spotId, grip.actId, grip.index, toM);
+    case 'pull':
+      return routePulled(kept, grip.spotId, toM, grip.newAct, ownsPuck(grip.spotId));
+    case 'puck':
+      return [{ path: ['pucks', grip.puckId, 'atM'], value: toM }];
+    case 'gear':
+      return [{ path: ['gear', grip.gearId, 'atM'], value: toM }];
+  }
+}
+
+const isInside = (rink: Rink, { xM, yM }: IcePoint): boolean =>
+  xM >= rink.area.minXM && xM <= rink.area.maxXM && yM >= rink.area.minYM && yM <= rink.area.maxYM;
+
+export const newPull = (spotId: SpotId): Grip => ({ kind: 'pull', spotId, newAct: newActId() });

@@ -1,0 +1,91 @@
+import type { Drill } from '@icewright/book';
+import { type Cue, LINE_IDS, type LineId, type SpotId } from '@icewright/engine';
+import { ChoiceField, ValueField } from '../parts/field.tsx';
+import { LINE_SAID } from './act-words.ts';
+import { spotsOf } from './route-writes.ts';
+
+const STARTS = [
+  { value: 'atOnce', said: 'at once' },
+  { value: 'whistle', said: 'on the whistle' },
+  { value: 'after', said: 'after a time' },
+  { value: 'receive', said: 'when … receives' },
+  { value: 'shot', said: 'when … shoots' },
+  { value: 'spotCrosses', said: 'when … crosses a line' },
+  { value: 'puckCrosses', said: 'when the puck crosses a line' },
+] as const;
+
+type Start = (typeof STARTS)[number]['value'];
+
+/** What an act waits for. */
+export function CueFields(props: {
+  readonly drill: Drill;
+  readonly own: SpotId;
+  readonly cue: Cue | undefined;
+  readonly onChange: (cue: Cue | undefined) => void;
+}) {
+  const { drill, cue, onChange } = props;
+  const spots = spotsOf(drill);
+  const choices = spots.map(([id, spot]) => ({ value: id as string, said: spot.role }));
+  return (
+    <>
+      <ChoiceField<Start>
+        label="starts"
+        value={cue?.on ?? 'atOnce'}
+        choices={spots.length === 0 ? STARTS.filter(start => !needsSpot(start.value)) : STARTS}
+        onChange={start =>
+          onChange(cueFrom(start, cue, spots.find(([id]) => id !== props.own)?.[0] ?? props.own))
+        }
+      />
+      {cue !== undefined && 'spot' in cue && (
+        <ChoiceField
+          label="who"
+          value={cue.spot as string}
+          choices={choices}
+          onChange={spot => onChange({ ...cue, spot: spot as SpotId })}
+        />
+      )}
+      {cue !== undefined && 'line' in cue && (
+        <ChoiceField<LineId>
+          label="line"
+          value={cue.line}
+          choices={LINE_IDS.map(line => ({ value: line, said: LINE_SAID[line] }))}
+          onChange={line => onChange({ ...cue, line })}
+        />
+      )}
+      {cue?.on === 'after' && (
+        <ValueField
+          label="after"
+          type="number"
+          min={0}
+          max={120}
+          step={0.1}
+          unit="s"
+          value={String(cue.seconds)}
+          onChange={seconds => onChange({ on: 'after', seconds: Number(seconds) })}
+        />
+      )}
+    </>
+  );
+}
+
+const needsSpot = (start: Start) => start === 'receive' || start === 'shot' || start === 'spotCrosses';
+
+function cueFrom(start: Start, before: Cue | undefined, anybody: SpotId): Cue | undefined {
+  const spot = before !== undefined && 'spot' in before ? before.spot : anybody;
+  const line = before !== undefined && 'line' in before ? before.line : 'blueLineMinusX';
+  switch (start) {
+    case 'atOnce':
+      return undefined;
+    case 'whistle':
+      return { on: 'whistle' };
+    case 'after':
+      return { on: 'after', seconds: 1 };
+    case 'receive':
+    case 'shot':
+      return { on: start, spot };
+    case 'spotCrosses':
+      return { on: 'spotCrosses', spot, line };
+    case 'puckCrosses':
+      return { on: 'puckCrosses', line };
+  }
+}

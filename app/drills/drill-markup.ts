@@ -1,0 +1,23 @@
+import type { Drill } from '@icewright/book';
+import type { Rink, Run } from '@icewright/engine';
+import { drawDrillOnly, drawUpright, svgParts } from '@icewright/picture';
+
+/** The drill as the pen draws it, without the sheet below it. */
+export function drillMarkup(of: {
+  readonly drill: Drill;
+  readonly rink: Rink;
+  readonly run: Run | null;
+  readonly isUpright: boolean;
+}): string {
+  return svgParts(
+    pen => {
+      const draw = () =>
+        drawDrillOnly(pen, of.drill, of.rink, {
+          ...(of.run === null ? {} : { run: of.run }),
+          level: of.drill.level,
+        });
+      of.isUpright ? drawUpright(pen, draw) : draw();
+    },
+    { idPrefix: 'board' },
+  );
+}

@@ -1,0 +1,77 @@
+import { type Drill, type DrillSpot, newId } from '@icewright/book';
+import type { IcePoint, SpotId } from '@icewright/engine';
+import type { Write } from './write.ts';
+
+/** What can be set on the ice from the line of things above the board. */
+export const THINGS = [
+  { what: 'us', said: 'One of us' },
+  { what: 'them', said: 'One of them' },
+  { what: 'goalie', said: 'Goalie' },
+  { what: 'coach', said: 'Coach' },
+  { what: 'puck', said: 'Puck' },
+  { what: 'pylon', said: 'Pylon' },
+] as const;
+
+export type Thing = (typeof THINGS)[number]['what'];
+
+/** The writes that set a new thing down, and the spot that is new, if it is one. */
+export function thingAdded(drill: Drill, what: Thing, atM: IcePoint): { writes: Write[]; spotId?: SpotId } {
+  if (what === 'puck')
+    return {
+      writes: [{ path: ['pucks', newId<'puck'>()], value: { atM, ...ownerNear(drill, atM), count: 1 } }],
+    };
+  if (what === 'pylon')
+    return { writes: [{ path: ['gear', newId<'gear'>()], value: { kind: 'pylon', atM, facingRad: 0 } }] };
+  const spotId = newId<'spot'>();
+  return { writes: [{ path: ['spots', spotId], value: spotAt(drill, what, atM) }], spotId };
+}
+
+/** A spot goes with its puck, and with whatever others were to do because of it. */
+export function spotRemoved(drill: Drill, spotId: SpotId): Write[] {
+  const writes: Write[] = [{ path: ['spots', spotId], value: undefined }];
+  for (const [puckId, puck] of Object.entries(drill.pucks))
+    if (puck.ownerSpot === spotId) writes.push({ path: ['pucks', puckId, 'ownerSpot'], value: undefined });
+  for (const [otherId, other] of Object.entries(drill.spots)) {
+    if (otherId === spotId) continue;
+    for (const [actId, act] of Object.entries(other.acts)) {
+      const names = ('whom' in act && act.whom === spotId) || ('toSpot' in act && act.toSpot === spotId);
+      const waits = act.cue !== undefined && 'spot' in act.cue && act.cue.spot === spotId;
+      if (names) writes.push({ path: ['spots', otherId, 'acts', actId], value: undefined });
+      else if (waits) writes.push({ path: ['spots', otherId, 'acts', actId, 'cue'], value: undefined });
+    }
+  }
+  return writes;
+}
+
+const STICK_REACH_M = 1.6; // where a puck counts as set down on a stick: a rule-book shaft, facts of the rule codes
+
+function ownerNear(drill: Drill, atM: IcePoint): { ownerSpot?: SpotId } {
+  const near = (Object.entries(drill.spots) as [SpotId, DrillSpot][])
+    .filter(([, spot]) => spot.kind !== 'goalie')
+    .map(([id, spot]) => ({ id, awayM: Math.hypot(spot.atM.xM - atM.xM, spot.atM.yM - atM.yM) }))
+    .sort((a, b) => a.awayM - b.awayM)[0];
+  return near !== undefined && near.awayM <= STICK_REACH_M ? { ownerSpot: near.id } : {};
+}
+
+function spotAt(drill: Drill, what: Exclude<Thing, 'puck' | 'pylon'>, atM: IcePoint): DrillSpot {
+  const ranks = Object.values(drill.spots).map(spot => spot.rank);
+  const side = what === 'them' ? 'them' : 'us';
+  return {
+    rank: Math.max(-1, ...ranks) + 1,
+    side,
+    kind: what === 'goalie' || what === 'coach' ? what : 'skater',
+    role: freeRole(drill, what),
+    atM,
+    facingRad: side === 'us' ? 0 : Math.PI,
+    waitingCount: 0,
+    acts: {},
+  };
+}
+
+function freeRole(drill: Drill, what: Thing): string {
+  if (what === 'goalie') return 'G';
+  if (what === 'coach') return 'Co';
+  const taken = new Set(Object.values(drill.spots).map(spot => spot.role));
+  const letter = what === 'them' ? 'X' : 'F';
+  for (let number = 1; ; number += 1) if (!taken.has(`${letter}${number}`)) return `${letter}${number}`;
+}

@@ -1,0 +1,81 @@
+import { type Drill, newId, type Practice, type Team } from '@icewright/book';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { Act } from '../parts/act.tsx';
+import { daySaid, fromToday, today } from '../parts/figures.ts';
+import { Slip } from '../parts/slip.tsx';
+import { documentOf, edit } from '../shell/book.ts';
+
+/** Puts the drill at the end of a practice: of the coming ones, or the last one held. */
+export function PutInPractice(props: {
+  readonly team: Team;
+  readonly drillId: string;
+  readonly drill: Drill;
+  readonly onClose: () => void;
+}) {
+  const [, go] = useLocation();
+  const [isWorking, setWorking] = useState<string | null>(null);
+  const practices = Object.entries(props.team.contents)
+    .filter(([, entry]) => entry.kind === 'practice' && !entry.removed)
+    .sort(([, a], [, b]) => (a.day < b.day ? -1 : 1));
+  const coming = practices.filter(([, entry]) => entry.day >= today());
+  const offered = coming.length > 0 ? coming : practices.slice(-1);
+  const put = async (practiceId: string) => {
+    setWorking(practiceId);
+    const practice = await practiceWhenRead(practiceId);
+    if (practice === null) return setWorking(null);
+    edit(practiceId).set(['blocks', newId<'block'>()], blockOf(props.drillId, props.drill, practice));
+    go(`/practices/${practiceId}`);
+  };
+  return (
+    <Slip label="Put in a practice" onClose={props.onClose}>
+      {offered.length === 0 ? (
+        <>There is no practice yet: make one under Practices, then put this drill in.</>
+      ) : (
+        <span className="slip-acts">
+          {offered.map(([id, entry]) => (
+            <Act key={id} working={isWorking === id} onPress={() => void put(id)}>
+              {entry.title}, {daySaid(entry.day)}, {fromToday(entry.day)}
+            </Act>
+          ))}
+          <Act bare onPress={props.onClose}>
+            Not now
+          </Act>
+        </span>
+      )}
+    </Slip>
+  );
+}
+
+function practiceWhenRead(id: string): Promise<Practice | null> {
+  const document = documentOf(id);
+  return new Promise(resolve => {
+    const look = (): boolean => {
+      const view = document.view();
+      if (view.state === 'loading') return false;
+      resolve(view.state === 'ready' && view.value.kind === 'practice' ? view.value : null);
+      return true;
+    };
+    if (look()) return;
+    const stop = document.subscribe(() => {
+      if (look()) stop();
+    });
+  });
+}
+
+function blockOf(drillId: string, drill: Drill, practice: Practice): Practice['blocks'][never] {
+  const ranks = Object.values(practice.blocks).map(block => block.rank);
+  return {
+    rank: Math.max(-1, ...ranks) + 1,
+    drill: drillId,
+    title: drill.title,
+    minutes: drill.minutes,
+    changeoverMinutes: 1,
+    says: drill.says,
+    keyPoints: drill.keyPoints,
+    leads: '',
+    pucks: '',
+    ice: '',
+    groups: '',
+  } as unknown as Practice['blocks'][never];
+}

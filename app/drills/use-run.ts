@@ -1,0 +1,54 @@
+import type { Drill } from '@icewright/book';
+import {
+  type DraftIssue,
+  levelOf,
+  playableOf,
+  type Rink,
+  type Run,
+  rinkOf,
+  runDrill,
+} from '@icewright/engine';
+import { useMemo, useRef } from 'react';
+
+export interface Computed {
+  readonly rink: Rink;
+  /** The last rep that could be computed; null when there is none. */
+  readonly run: Run | null;
+  /** Why the drill as it stands cannot be run, in sentences. */
+  readonly issues: readonly string[];
+  /** True while `run` belongs to an earlier state of the drill. */
+  readonly isStale: boolean;
+}
+
+/** Plays one rep of the drill as it stands, again at every change: it takes a few milliseconds, so figures follow the hand. */
+export function useRun(drill: Drill): Computed {
+  const { preset } = drill.rink;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: an own sheet changes by its sizes, which the choice holds
+  const rink = useMemo(() => rinkOf(drill.rink), [preset, JSON.stringify(drill.rink)]);
+  const last = useRef<Run | null>(null);
+  const { spots, pucks, gear, level } = drill;
+  const computed = useMemo(() => {
+    if (Object.keys(spots).length === 0) return { run: null, issues: [] };
+    const playable = playableOf({ spots, pucks, gear }, rink, levelOf(level));
+    if (playable.kind !== 'playable') return { run: null, issues: playable.issues.map(issueSaid) };
+    return { run: runDrill(playable), issues: [] };
+  }, [spots, pucks, gear, level, rink]);
+  if (computed.run !== null || Object.keys(spots).length === 0) last.current = computed.run;
+  return {
+    rink,
+    run: computed.run ?? last.current,
+    issues: computed.issues,
+    isStale: computed.run === null && last.current !== null,
+  };
+}
+
+/** Who has the puck when all is done: whoever holds it in the last sample. */
+export function ownerAtEnd(run: Run | null): string | null {
+  if (run === null || run.sampleCount === 0) return null;
+  const owner = run.puck.owner[run.sampleCount - 1] ?? -1;
+  return owner < 0 ? null : (run.tracks[owner]?.spot ?? null);
+}
+
+function issueSaid(issue: DraftIssue): string {
+  return `${issue.path.slice(-1)[0]} is ${JSON.stringify(issue.value)}, allowed is ${issue.allowed}.`;
+}
