@@ -1,6 +1,10 @@
 // The face of the pictures for the other rooms. Nothing inside the room imports it.
 export * from './card/draw-ice-card.ts';
 export * from './card/ice-card.ts';
+export * from './chart/change-bar.ts';
+export * from './chart/ledger-row.ts';
+export * from './chart/pulse.ts';
+export * from './chart/rule.ts';
 export * from './drill/cue-letters.ts';
 export * from './drill/draw-drill.ts';
 export * from './drill/draw-lines.ts';
@@ -30,3 +34,4 @@ export * from './pen/pdf-pen.ts';
 export * from './pen/pen.ts';
 export * from './pen/recording-pen.ts';
 export * from './pen/svg-pen.ts';
+export * from './score/draw-score.ts';

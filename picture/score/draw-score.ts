@@ -1,0 +1,145 @@
+import type { DrillPlan, LineId, Rink, Run, SpotId } from '@icewright/engine';
+import { drawRule } from '../chart/rule.ts';
+import { tracePoints } from '../ice/polyline.ts';
+import { drawSpot } from '../ice/spot.ts';
+import type { Pen } from '../pen/pen.ts';
+import { drawScoreCues } from './score-cues.ts';
+import {
+  type ScoreLayout,
+  STAVE_LINE_PX,
+  STAVE_LINES,
+  STAVE_TOP_MPS,
+  type Stave,
+  scoreLayout,
+} from './score-layout.ts';
+import { drawPuckTies } from './score-puck.ts';
+import { drawSpeedLine } from './speed-line.ts';
+
+export interface ScoreSetting {
+  /** Px. */
+  readonly width: number;
+  readonly selected?: SpotId;
+  /** Where the play stands, seconds. */
+  readonly nowS?: number;
+  /** Who stands at a spot, beside its disc. */
+  readonly names?: Readonly<Record<SpotId, string>>;
+}
+
+const SPOT_PX_A_METRE = 13;
+
+/** The height that a score of this drill takes, px. */
+export const scoreHeight = (plan: DrillPlan, run: Run): number => scoreLayout(plan, run, 1000).height;
+
+/**
+ * The drill over time: a stave a spot, higher is faster, the line wears the same mark as on the ice; lozenges are cues,
+ * bars are the puck over a line, ties are passes and shots. Px.
+ */
+export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setting: ScoreSetting): void => {
+  const layout = scoreLayout(plan, run, setting.width);
+  for (const stave of layout.staves) drawStave(pen, stave, layout);
+  drawBars(pen, run, plan, layout);
+  for (const stave of layout.staves) {
+    pen.group('stave', { spot: stave.spot }, () =>
+      drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot),
+    );
+  }
+  drawPuckTies(pen, run, rink, layout);
+  drawScoreCues(pen, run, plan, layout);
+  for (const stave of layout.staves) drawWho(pen, stave, plan, setting);
+  drawSeconds(pen, run, layout);
+  if (setting.nowS !== undefined) {
+    const x = layout.xOf(setting.nowS);
+    pen.path('playLine', sink => {
+      sink.moveTo(x, layout.top);
+      sink.lineTo(x, layout.ruleY + 5);
+    });
+  }
+};
+
+/** Where a moment of the run lies, so that a screen can move the play line itself. */
+export const scoreX = (plan: DrillPlan, run: Run, width: number, timeS: number): number =>
+  scoreLayout(plan, run, width).xOf(timeS);
+
+const drawStave = (pen: Pen, stave: Stave, layout: ScoreLayout): void => {
+  const lines = stave.isLineAlone ? 1 : STAVE_LINES;
+  for (let index = lines - 1; index >= 0; index--) {
+    const y = stave.zeroY - index * STAVE_LINE_PX;
+    pen.path(index === 0 ? 'staveZero' : 'staveLine', sink => {
+      sink.moveTo(layout.left, y);
+      sink.lineTo(layout.right, y);
+    });
+  }
+};
+
+const drawWho = (pen: Pen, stave: Stave, plan: DrillPlan, setting: ScoreSetting): void => {
+  const spot = plan.spots[stave.spot];
+  if (!spot) return;
+  const y = stave.isLineAlone ? stave.zeroY : stave.zeroY - STAVE_LINE_PX * 1.7;
+  pen.place({ x: 21, y, scale: SPOT_PX_A_METRE, k: 1 }, () =>
+    drawSpot(pen, {
+      ...spot,
+      atM: { xM: spot.kind === 'goalie' ? -0.4 : 0, yM: 0 },
+      facingRad: 0,
+      waitingCount: 0,
+      selected: setting.selected === stave.spot,
+    }),
+  );
+  const name = setting.names?.[stave.spot];
+  if (name) pen.text('who', name, 39, y + 6);
+};
+
+const LINE_WORDS: Readonly<Partial<Record<LineId, string>>> = {
+  blueLineMinusX: 'our blue line',
+  centreLine: 'red line',
+  blueLinePlusX: 'their blue line',
+};
+
+/** Bars with their words above; where two would stand on each other, the later keeps its figure only, or nothing. */
+const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): void => {
+  let freeFrom = Number.NEGATIVE_INFINITY;
+  for (const event of run.events) {
+    const words =
+      event.kind === 'puckCrosses'
+        ? LINE_WORDS[event.line]
+        : event.kind === 'pass'
+          ? `${plan.spots[event.spot]?.role ?? ''} passes`
+          : event.kind === 'shot'
+            ? 'shot'
+            : undefined;
+    if (words === undefined) continue;
+    const x = layout.xOf(event.timeS);
+    pen.path('barLine', sink => {
+      sink.moveTo(x, layout.top);
+      sink.lineTo(x, layout.ruleY - 8);
+    });
+    const figure = event.timeS.toFixed(1);
+    const wordsWidth = pen.measure('barWord', `${words} `);
+    const figureWidth = pen.measure('barFigure', figure);
+    if (x + 4 < freeFrom) continue;
+    pen.text('barWord', words, x + 4, layout.top - 4);
+    pen.text('barFigure', figure, x + 4 + wordsWidth, layout.top - 4);
+    freeFrom = x + 4 + wordsWidth + figureWidth + 8;
+  }
+};
+
+const drawSeconds = (pen: Pen, run: Run, layout: ScoreLayout): void => {
+  const each = layout.xOf(1) - layout.xOf(0);
+  const figures = [];
+  const last = Math.floor(run.durationS);
+  for (let second = 0; second <= last; second++) {
+    figures.push({ at: second * each, words: second === last ? `${second} s` : `${second}` });
+  }
+  drawRule(pen, { x: layout.left, y: layout.ruleY, width: layout.right - layout.left, each, figures });
+  const stave = layout.staves.find(each => !each.isLineAlone);
+  if (!stave) return;
+  for (const speed of [0, STAVE_TOP_MPS / 2, STAVE_TOP_MPS]) {
+    const y = stave.zeroY - (speed / STAVE_TOP_MPS) * STAVE_LINE_PX * (STAVE_LINES - 1);
+    pen.text('axis', speed === STAVE_TOP_MPS ? `${speed} m/s` : `${speed}`, layout.right + 4, y + 3.5);
+  }
+  pen.path('staveZero', sink =>
+    tracePoints(sink, [
+      { x: layout.left, y: layout.top + 6 },
+      { x: layout.left, y: layout.ruleY },
+    ]),
+  );
+};

@@ -1,0 +1,74 @@
+import type { Rink, Run, SpotId } from '@icewright/engine';
+import type { Pen } from '../pen/pen.ts';
+import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts';
+
+const SHOT_HALF_APART_PX = 1.7;
+
+/** Passes as broken ties from stave to stave, shots as a double line that ends where the puck reaches the goal line. */
+export const drawPuckTies = (pen: Pen, run: Run, rink: Rink, layout: ScoreLayout): void => {
+  run.events.forEach((event, index) => {
+    if (event.kind === 'pass') {
+      const taken = run.events
+        .slice(index + 1)
+        .find(later => later.kind === 'receive' || later.kind === 'intercept');
+      const from = pointOn(layout, run, event.spot, event.timeS);
+      const to =
+        taken && (taken.kind === 'receive' || taken.kind === 'intercept')
+          ? pointOn(layout, run, taken.spot, taken.timeS)
+          : null;
+      if (!from || !to) return;
+      pen.path('scorePass', sink => {
+        sink.moveTo(from.x, from.y);
+        sink.lineTo(to.x, to.y);
+      });
+    }
+    if (event.kind === 'shot') drawShot(pen, run, rink, layout, event.spot, event.timeS);
+  });
+};
+
+const drawShot = (
+  pen: Pen,
+  run: Run,
+  rink: Rink,
+  layout: ScoreLayout,
+  shooter: SpotId,
+  timeS: number,
+): void => {
+  const from = pointOn(layout, run, shooter, timeS);
+  const overS = overGoalLineS(run, rink, timeS);
+  if (!from || overS === null) return;
+  const alone = layout.staves.filter(stave => stave.isLineAlone);
+  const to = { x: layout.xOf(overS), y: alone[alone.length - 1]?.zeroY ?? layout.ruleY - 8 };
+  const turnRad = Math.atan2(to.y - from.y, to.x - from.x);
+  const dx = -Math.sin(turnRad) * SHOT_HALF_APART_PX;
+  const dy = Math.cos(turnRad) * SHOT_HALF_APART_PX;
+  pen.path('scoreShot', sink => {
+    for (const side of [-1, 1]) {
+      sink.moveTo(from.x + side * dx, from.y + side * dy);
+      sink.lineTo(to.x + side * dx, to.y + side * dy);
+    }
+  });
+  pen.circle('puck', to.x, to.y, 4);
+};
+
+const overGoalLineS = (run: Run, rink: Rink, fromS: number): number | null => {
+  const goalXM = rink.layout.goalLineXM - 0.1;
+  for (let sample = Math.ceil(fromS * run.stepHz); sample < run.sampleCount; sample++) {
+    if (Math.abs(run.puck.xM[sample] ?? 0) >= goalXM) return sample / run.stepHz;
+  }
+  return null;
+};
+
+/** Where a spot's line is at that time. */
+export const pointOn = (
+  layout: ScoreLayout,
+  run: Run,
+  spot: SpotId,
+  timeS: number,
+): { readonly x: number; readonly y: number; readonly stave: Stave } | null => {
+  const stave = layout.staves.find(each => each.spot === spot);
+  if (!stave) return null;
+  const sample = Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz));
+  const speedMps = stave.track ? speedAt(stave.track, sample) : 0;
+  return { x: layout.xOf(timeS), y: staveY(stave, speedMps), stave };
+};
