@@ -22,25 +22,28 @@ export const judgePlaces = (scene: FrozenScene, standard: PlaceStandard): Judgem
   if (group.places.length === 0) return nothing('nobodyOfWho');
 
   const verdicts = group.places.map(place => verdictOf(scene, standard, place));
-  const isAny = group.rule === 'any';
-  const ordered = verdicts
-    .map((verdict, index) => ({ verdict, place: group.places[index]! }))
-    .sort((a, b) => (b.verdict.reading.value - a.verdict.reading.value) * (isAny ? -1 : 1));
-  const [deciding] = ordered;
-  if (deciding === undefined) throw new Error(`nobody decides among ${group.places.length}`);
   const { answer, why } = combined(
     group.rule,
     verdicts.map(verdict => verdict.answer),
     group.isWhole,
   );
-  const reason = why === 'straddles' ? deciding.verdict.why : why;
+  // First those who gave the answer, then the furthest off (for "any" the nearest).
+  const sign = group.rule === 'any' ? 1 : -1;
+  const ordered = verdicts
+    .map((verdict, index) => ({ verdict, place: group.places[index]! }))
+    .sort(
+      ({ verdict: a }, { verdict: b }) =>
+        Number(b.answer === answer) - Number(a.answer === answer) ||
+        sign * (a.reading.value - b.reading.value),
+    );
+  const { verdict: deciding } = ordered[0]!;
   return {
     ...base,
     answer,
-    why: reason,
+    why: why === 'straddles' ? deciding.why : why,
     who: ordered.map(({ place }) => idOf(scene, place)),
-    whom: deciding.verdict.whom,
-    reading: deciding.verdict.reading,
+    whom: deciding.whom,
+    reading: deciding.reading,
   };
 };
 

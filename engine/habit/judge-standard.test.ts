@@ -1,0 +1,289 @@
+import { describe, expect, it } from 'vitest';
+import type { FrozenScene } from '../film/frozen-scene.ts';
+import { randomOf } from '../random/random.ts';
+import { isInZone, RINK_ZONES } from '../rink/zones.ts';
+import { judgeStandard } from './judge-standard.ts';
+import { type Drawn, halfTurned, sceneOf } from './scene.reference.ts';
+import type { Standard } from './standard.ts';
+import { isDefenderRole, isForwardRole } from './who.ts';
+import { zoneAreaOf } from './zone-area.ts';
+
+const at = (role: string, xM: number, yM = 0, id = role): Drawn => ({ id, role, xM, yM });
+const when = { at: 'weLoseThePuck' } as const;
+const standardOf = (
+  kind: 'levelWith' | 'upWith' | 'within' | 'goalSide',
+  who: string,
+  whom: string,
+  withinM = 1,
+) => ({ kind, who, whom, withinM, when }) as Standard;
+
+const level = standardOf('levelWith', 'firstForwardBack', 'puck');
+
+describe('roles', () => {
+  it('tell forwards from defenders', () => {
+    expect(['F1', 'F', 'F3', 'LW', 'C', 'RW', 'W', 'lw'].every(isForwardRole)).toBe(true);
+    expect(['D', 'D1', 'LD', 'RD'].every(isDefenderRole)).toBe(true);
+    expect(['D1', 'G', 'Co', 'X', ''].some(isForwardRole)).toBe(false);
+    expect(['F1', 'G', 'RW', ''].some(isDefenderRole)).toBe(false);
+  });
+});
+
+describe('level with the puck, coming back', () => {
+  const scene = (firstXM: number, sdM = 0.1) =>
+    sceneOf({
+      us: [at('F1', 15, 4), at('F2', firstXM, 2), at('F3', 20, -6), at('D1', -5, 1)],
+      puck: { xM: 5, yM: -3 },
+      sdM,
+    });
+
+  it('answers yes, no, and cannot tell where the ± straddles', () => {
+    expect(judgeStandard(scene(4), level)).toMatchObject({ answer: 'yes', why: 'clear', who: ['F2'] });
+    expect(judgeStandard(scene(8), level)).toMatchObject({ answer: 'no', why: 'clear' });
+    expect(judgeStandard(scene(6.1), level)).toMatchObject({ answer: 'cannotTell', why: 'straddles' });
+    // The same place is clear when it is known better.
+    expect(judgeStandard(scene(6.1, 0.01), level).answer).toBe('no');
+  });
+
+  it('reads the offset along the sheet with the ± of both places', () => {
+    const { reading, threshold, unit, whom } = judgeStandard(scene(7), level);
+    expect(reading?.value).toBeCloseTo(2, 12);
+    expect(reading?.sd).toBeCloseTo(Math.hypot(0.1, 0.1), 12);
+    expect({ threshold, unit, whom }).toEqual({ threshold: 1, unit: 'm', whom: ['puck'] });
+  });
+
+  it('does not guess between two who may be first back, unless both answer alike', () => {
+    const two = (secondXM: number) =>
+      sceneOf({
+        us: [at('F1', 5.5, 9, 'wide'), at('F2', secondXM, 0, 'middle'), at('F3', 25)],
+        puck: { xM: 5, yM: 0 },
+        sdM: 0.05,
+      });
+    // The wide one is as far from the net, but at x he is level; the middle one is not.
+    const apart = judgeStandard(two(6.7), level);
+    expect(apart).toMatchObject({ answer: 'cannotTell', why: 'whoIsUnsure' });
+    expect([...apart.who].sort()).toEqual(['middle', 'wide']);
+    expect(judgeStandard(two(3), level)).toMatchObject({ answer: 'yes', who: ['middle'] });
+  });
+
+  it('says what the picture lacks', () => {
+    const bare = { us: [at('F1', 3)] };
+    expect(judgeStandard(sceneOf(bare), level)).toMatchObject({ answer: 'cannotTell', why: 'noPuck' });
+    expect(judgeStandard(sceneOf({ us: [at('D1', 3)], puck: { xM: 0, yM: 0 } }), level).why).toBe(
+      'nobodyOfWho',
+    );
+    const carrier = standardOf('within', 'nearestDefender', 'carrier');
+    expect(judgeStandard(sceneOf({ us: [at('D1', 3)], puck: { xM: 0, yM: 0 } }), carrier).why).toBe(
+      'noCarrier',
+    );
+    const last = standardOf('goalSide', 'everyForward', 'lastOfThem');
+    expect(judgeStandard(sceneOf({ ...bare, puck: { xM: 0, yM: 0 } }), last).why).toBe('nobodyOfThem');
+    const ours = standardOf('upWith', 'puckCarrier', 'lastOfThem');
+    const theirs = { us: [at('F1', 3)], them: [at('F1', 9, 0, 'q')], puck: { xM: 9, yM: 0, carrierId: 'q' } };
+    expect(judgeStandard(sceneOf(theirs), ours).why).toBe('noCarrier');
+  });
+});
+
+describe('up with the puck, joining the rush', () => {
+  const upWith = standardOf('upWith', 'nearestDefender', 'puck', 1);
+
+  it('is met by a defender level with it or ahead of it, not by one who trails', () => {
+    const scene = (xM: number) =>
+      sceneOf({ us: [at('D1', xM, 5), at('D2', -12, -3), at('F1', 0, -4)], puck: { xM: 0, yM: -4 } });
+    expect(judgeStandard(scene(-0.5), upWith).answer).toBe('yes');
+    expect(judgeStandard(scene(3), upWith).answer).toBe('yes');
+    expect(judgeStandard(scene(-4), upWith).answer).toBe('no');
+  });
+});
+
+describe('gap: within of the carrier', () => {
+  it('asks the defender who is nearest to him', () => {
+    const gap = standardOf('within', 'nearestDefender', 'carrier', 3);
+    const scene = sceneOf({
+      us: [at('D1', 2, 4), at('D2', 1, -8)],
+      them: [at('F1', 4, 4, 'carrier'), at('F2', 6, -8, 'other')],
+      puck: { xM: 3.5, yM: 4, carrierId: 'carrier' },
+    });
+    const judged = judgeStandard(scene, gap);
+    expect(judged).toMatchObject({ answer: 'yes', who: ['D1'], whom: ['carrier'] });
+    expect(judged.reading?.value).toBeCloseTo(2, 12);
+  });
+});
+
+describe('every and any', () => {
+  const behind = standardOf('goalSide', 'everyForward', 'puck', 0);
+  const scene = (parts: { forwards: readonly number[]; isEveryonePlaced?: boolean }): FrozenScene =>
+    sceneOf({
+      us: [...parts.forwards.map((xM, i) => at(`F${i + 1}`, xM, i)), at('D1', -20), at('D2', -19)],
+      puck: { xM: 0, yM: 0 },
+      ...(parts.isEveryonePlaced === undefined ? {} : { isEveryonePlaced: parts.isEveryonePlaced }),
+    });
+
+  it('one forward ahead of the puck is a no, whoever is not seen', () => {
+    const judged = judgeStandard(scene({ forwards: [-5, 6] }), behind);
+    expect(judged).toMatchObject({ answer: 'no', why: 'clear' });
+    expect(judged.who[0]).toBe('F2');
+  });
+
+  it('a yes needs all three, or the word that nobody is missing', () => {
+    expect(judgeStandard(scene({ forwards: [-5, -6] }), behind)).toMatchObject({
+      answer: 'cannotTell',
+      why: 'notEveryonePlaced',
+    });
+    expect(judgeStandard(scene({ forwards: [-5, -6, -4] }), behind).answer).toBe('yes');
+    expect(judgeStandard(scene({ forwards: [-5, -6], isEveryonePlaced: true }), behind).answer).toBe('yes');
+  });
+
+  it('any of us needs one', () => {
+    const any = standardOf('within', 'anyOfUs', 'puck', 2);
+    expect(judgeStandard(scene({ forwards: [1, 9] }), any).answer).toBe('yes');
+    expect(judgeStandard(scene({ forwards: [5, 9] }), any).why).toBe('notEveryonePlaced');
+    expect(judgeStandard(scene({ forwards: [5, 9, 8] }), any).answer).toBe('no');
+  });
+
+  it('measures each against the opponent nearest to him', () => {
+    const covered = standardOf('within', 'everyDefender', 'nearestOfThem', 3);
+    const judged = judgeStandard(
+      sceneOf({
+        us: [at('D1', -20, 5), at('D2', -20, -5)],
+        them: [at('F1', -19, 6, 'a'), at('F2', -18, -6, 'b'), at('G', 26, 0, 'g')],
+      }),
+      covered,
+    );
+    expect(judged.answer).toBe('yes');
+    expect(judged.whom).toEqual(['b']);
+  });
+});
+
+describe('numbers in a zone', () => {
+  const numbers = (zone: string, atLeastCount: number) =>
+    ({ kind: 'numbers', zone, atLeastCount, when }) as Standard;
+  const five = [at('F1', -18, 1), at('F2', -19, -2), at('F3', -7.6, 3), at('D1', -24, 2), at('D2', -15.9, 0)];
+
+  it('counts who is surely in the house', () => {
+    const scene = sceneOf({ us: [...five, at('G', -26)] });
+    expect(judgeStandard(scene, numbers('house', 3)).answer).toBe('yes');
+    expect(judgeStandard(scene, numbers('house', 5)).answer).toBe('no');
+  });
+
+  it('cannot tell when one stands on the edge', () => {
+    const edge = [...five.slice(0, 4), at('D2', -16.46, 0)];
+    const judged = judgeStandard(sceneOf({ us: edge }), numbers('house', 4));
+    expect(judged).toMatchObject({ answer: 'cannotTell', why: 'straddles' });
+    expect(judged.reading).toEqual({ value: 3.5, sd: 0.5 });
+  });
+
+  it('cannot tell when somebody who is not placed may be in it', () => {
+    const three = five.slice(0, 3);
+    expect(judgeStandard(sceneOf({ us: three }), numbers('ourZone', 4)).why).toBe('notEveryonePlaced');
+    expect(judgeStandard(sceneOf({ us: three, isEveryonePlaced: true }), numbers('ourZone', 4)).answer).toBe(
+      'no',
+    );
+  });
+
+  it('counts in the picture who is placed', () => {
+    expect(judgeStandard(sceneOf({ us: five }), numbers('picture', 5)).answer).toBe('yes');
+    expect(judgeStandard(sceneOf({ us: five.slice(1) }), numbers('picture', 5)).answer).toBe('no');
+  });
+
+  it('has the zones of the rink', () => {
+    const random = randomOf(3);
+    for (let i = 0; i < 2000; i++) {
+      const [xM, yM] = [-30 + 60 * random.uniform(), -12 + 24 * random.uniform()];
+      const attacks = random.uniform() < 0.5 ? 'plusX' : 'minusX';
+      const scene = sceneOf({ us: [at('F1', xM, yM)], sdM: 0, attacks, isEveryonePlaced: true });
+      for (const zone of RINK_ZONES) {
+        const isIn = isInZone(scene.rink, zone, { xM, yM }, attacks === 'plusX' ? 'minusX' : 'plusX');
+        expect(judgeStandard(scene, numbers(zone, 1)).answer).toBe(isIn ? 'yes' : 'no');
+        expect(zoneAreaOf(scene.rink, zone, attacks)).not.toBeNull();
+      }
+    }
+  });
+});
+
+describe('laws of judging', () => {
+  const kinds = ['levelWith', 'upWith', 'within', 'goalSide'] as const;
+  const whos = [
+    'firstForwardBack',
+    'everyForward',
+    'puckCarrier',
+    'nearestDefender',
+    'everyDefender',
+    'anyOfUs',
+    'allOfUs',
+  ];
+  const whoms = ['puck', 'carrier', 'nearestOfThem', 'lastOfThem', 'ourNet'];
+  const some = (random: ReturnType<typeof randomOf>, sdM: number, place = 1): FrozenScene => {
+    const spot = (role: string, id: string) =>
+      at(role, place * (-28 + 56 * random.uniform()), -11 + 22 * random.uniform(), id);
+    const us = ['F1', 'F2', 'F3', 'D1', 'D2'].map(role => spot(role, role));
+    const them = ['F1', 'F2', 'F3', 'D1', 'D2'].map(role => spot(role, `q${role}`));
+    const carrier = [...us, ...them][random.below(10)]!;
+    return sceneOf({ us, them, puck: { xM: carrier.xM, yM: carrier.yM, carrierId: carrier.id }, sdM });
+  };
+  const each = (test: (standard: Standard) => void) => {
+    for (const kind of kinds) {
+      for (const who of whos) {
+        for (const whom of whoms) test(standardOf(kind, who, whom, 2));
+      }
+    }
+  };
+
+  it('a half turn of the sheet changes no answer', () => {
+    const random = randomOf(11);
+    for (let i = 0; i < 20; i++) {
+      const scene = some(random, 0.4);
+      each(standard => {
+        const [a, b] = [judgeStandard(scene, standard), judgeStandard(halfTurned(scene), standard)];
+        expect(b.answer).toBe(a.answer);
+        expect(b.who).toEqual(a.who);
+      });
+    }
+  });
+
+  it('a wider allowance never turns a yes into a no', () => {
+    const random = randomOf(12);
+    const rank = { no: 0, cannotTell: 1, yes: 2 };
+    for (let i = 0; i < 20; i++) {
+      const scene = some(random, 0.4);
+      each(standard => {
+        if (standard.kind === 'numbers') return;
+        const wider = judgeStandard(scene, { ...standard, withinM: standard.withinM + 3 });
+        expect(rank[wider.answer]).toBeGreaterThanOrEqual(rank[judgeStandard(scene, standard).answer]);
+      });
+    }
+  });
+
+  it('is wrong in at most 5 % of what it answers, when places are off by their ±', () => {
+    const random = randomOf(13);
+    let answered = 0;
+    let wrong = 0;
+    for (let i = 0; i < 150; i++) {
+      const truth = some(random, 0);
+      const sdM = 0.5;
+      const off = () => sdM * random.normal();
+      const moved = sceneOf({
+        us: truth.skaters
+          .filter(({ side }) => side === 'us')
+          .map(({ id, role, atM }) => ({ id, role, xM: atM.xM + off(), yM: atM.yM + off() })),
+        them: truth.skaters
+          .filter(({ side }) => side === 'them')
+          .map(({ id, role, atM }) => ({ id, role, xM: atM.xM + off(), yM: atM.yM + off() })),
+        puck: {
+          xM: truth.puck!.atM.xM + off(),
+          yM: truth.puck!.atM.yM + off(),
+          carrierId: truth.puck!.carrierId!,
+        },
+        sdM,
+      });
+      each(standard => {
+        const [known, told] = [judgeStandard(truth, standard), judgeStandard(moved, standard)];
+        if (known.answer === 'cannotTell' || told.answer === 'cannotTell') return;
+        answered++;
+        if (known.answer !== told.answer) wrong++;
+      });
+    }
+    expect(answered).toBeGreaterThan(5000);
+    expect(wrong / answered).toBeLessThan(0.05);
+    expect(wrong).toBeGreaterThan(0);
+  });
+});
