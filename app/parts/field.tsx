@@ -1,4 +1,5 @@
 import { type HTMLInputTypeAttribute, useEffect, useId, useState } from 'react';
+import { type ClockFace, clockSaid, findClock } from './figures.ts';
 
 interface Common {
   readonly label: string;
@@ -40,10 +41,10 @@ export function WordsField(
   );
 }
 
-/** A number, a day or a clock time: goes into the document when it is whole and allowed; else says what is allowed. */
+/** A number or a day: goes into the document when it is whole and allowed; else says what is allowed. */
 export function ValueField(
   props: Common & {
-    readonly type: HTMLInputTypeAttribute & ('number' | 'date' | 'time');
+    readonly type: HTMLInputTypeAttribute & ('number' | 'date');
     readonly value: string;
     readonly onChange: (value: string) => void;
     readonly min?: number;
@@ -88,6 +89,44 @@ export function ValueField(
           {props.min !== undefined && props.max !== undefined
             ? `From ${props.min} to ${props.max}.`
             : 'Not a value that can be kept.'}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** A clock time in either face: 19:40, 7:40 pm. Kept as 19:40. */
+export function ClockField(
+  props: Common & {
+    readonly value: string;
+    readonly face: ClockFace;
+    readonly onChange: (clock: string) => void;
+  },
+) {
+  const id = useId();
+  const shown = clockSaid(props.value, props.face);
+  const [draft, setDraft] = useState(shown);
+  useEffect(() => setDraft(shown), [shown]);
+  const isWrong = findClock(draft) === null;
+  return (
+    <div className="field">
+      <FieldLabel id={id} {...props} />
+      <input
+        id={id}
+        className="entry time"
+        value={draft}
+        aria-invalid={isWrong || undefined}
+        onChange={event => setDraft(event.target.value)}
+        onBlur={() => {
+          const clock = findClock(draft);
+          setDraft(clock === null ? shown : clockSaid(clock, props.face));
+          if (clock !== null && clock !== props.value) props.onChange(clock);
+        }}
+        onKeyDown={event => event.key === 'Enter' && event.currentTarget.blur()}
+      />
+      {isWrong && (
+        <span className="cap warm" role="alert">
+          As 19:40 or 7:40 pm.
         </span>
       )}
     </div>

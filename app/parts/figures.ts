@@ -34,6 +34,17 @@ export function clockSaid(clock: string, face: ClockFace): string {
   return `${((hours + 11) % 12) + 1}:${String(minutes).padStart(2, '0')}\u2009${hours < 12 ? 'am' : 'pm'}`;
 }
 
+/** A clock time as somebody typed it, in either face, as 19:40; null when it is none. */
+export function findClock(typed: string): string | null {
+  const [, hour = '', minute = '00', half] =
+    /^\s*(\d{1,2})(?:[:.h ](\d{2}))?\s*([ap])?\.?(?:m\.?)?\s*$/i.exec(typed.replaceAll('\u2009', ' ')) ?? [];
+  if (hour === '' || (half !== undefined && (Number(hour) < 1 || Number(hour) > 12))) return null;
+  const hours =
+    half === undefined ? Number(hour) : (Number(hour) % 12) + (half.toLowerCase() === 'p' ? 12 : 0);
+  if (hours > 23 || Number(minute) > 59) return null;
+  return `${String(hours).padStart(2, '0')}:${minute}`;
+}
+
 export function clockAfter(clock: string, minutes: number): string {
   const [hours = 0, start = 0] = clock.split(':').map(Number);
   const total = (((hours * 60 + start + Math.round(minutes)) % 1440) + 1440) % 1440;

@@ -1,6 +1,6 @@
-import type { Drill } from '@icewright/book';
+import type { Drill, RinkChoice } from '@icewright/book';
 import { rinkOf } from '@icewright/engine';
-import { drawDrill, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
+import { drawDrill, drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
 import { Drawn } from '../parts/drawn.tsx';
 
@@ -31,4 +31,16 @@ export function DrillPicture(props: {
   return (
     <Drawn markup={markup} viewBox={viewBox} label={`The drill ${drill.title}`} className="ice-svg small" />
   );
+}
+
+/** The sheet on end without a drill: it names the thirds beside the plan. */
+export function BareSheet({ rink: choice }: { readonly rink: RinkChoice }) {
+  const { markup, viewBox } = useMemo(() => {
+    const rink = rinkOf(choice);
+    return {
+      viewBox: rinkViewBox(rink, true).join(' '),
+      markup: svgParts(pen => drawUpright(pen, () => drawRink(pen, rink)), SMALL),
+    };
+  }, [choice]);
+  return <Drawn markup={markup} viewBox={viewBox} label="The sheet on end" className="ice-svg small" />;
 }

@@ -3,9 +3,12 @@ import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { clockAfter, clockSaid } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
-import { DrillPicture } from './drill-picture.tsx';
+import { BareSheet, DrillPicture } from './drill-picture.tsx';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { useReorder } from './use-reorder.ts';
+
+/** A block this short has no room for a picture: its name stands on end. */
+const NARROW_MINUTES = 4;
 
 /** The practice over time: minutes across on the graduated rule, the sheet upright. On a phone the time runs down. */
 export function PlanOverTime(props: {
@@ -33,7 +36,8 @@ export function PlanOverTime(props: {
   const span = Math.max(schedule.iceMinutes, schedule.usedMinutes);
   const clockOf = (minute: number) => clockSaid(clockAfter(practice.starts, minute), team.clockFace);
   return (
-    <>
+    <div className="plan-frame">
+      {!isNarrow && <Rail team={team} />}
       {!isNarrow && <Axis span={span} iceMinutes={schedule.iceMinutes} clockOf={clockOf} />}
       <ol className={isNarrow ? 'plan-down' : 'plan'} data-list>
         {schedule.blocks.map((timed, index) => (
@@ -77,7 +81,28 @@ export function PlanOverTime(props: {
         Drag a block by its head, or <kbd>Alt</kbd> with the arrows, to move it; <kbd>+</kbd> and <kbd>-</kbd>{' '}
         for its minutes.
       </p>
-    </>
+    </div>
+  );
+}
+
+/** Names the rows to its right, and the thirds of the upright sheets. */
+function Rail({ team }: { readonly team: Team }) {
+  return (
+    <div className="rail" aria-hidden="true">
+      <div className="rail-sheet">
+        <BareSheet rink={team.rink} />
+        <span className="w far">far end</span>
+        <span className="w middle">middle</span>
+        <span className="w near">our end</span>
+      </div>
+      <p className="cap">
+        leads
+        <br />
+        says
+        <br />
+        pucks
+      </p>
+    </div>
   );
 }
 
@@ -120,7 +145,9 @@ function Axis(props: {
       {shown.map(minute => (
         <span
           key={minute}
-          className={minute === 0 || minute === iceMinutes ? 'b' : minute % (2 * step) === 0 ? 'even' : 'odd'}
+          className={
+            minute === 0 ? 'b' : minute === iceMinutes ? 'b last' : minute % (2 * step) === 0 ? 'even' : 'odd'
+          }
           style={{ left: `${(minute / span) * 100}%` }}
         >
           {props.clockOf(minute)}
@@ -148,13 +175,14 @@ const placeOf = ({ startMinute, block }: TimedBlock, span: number, byPx: number)
 });
 
 function classOf(
-  { id }: TimedBlock,
+  { id, block }: TimedBlock,
   chosen: string | null,
   hand: { readonly id: string; readonly toIndex: number } | null,
   index: number,
   ids: readonly string[],
 ): string {
   const names = ['block'];
+  if (block.minutes <= NARROW_MINUTES) names.push('slim');
   if (id === chosen) names.push('chosen');
   if (hand?.id === id) names.push('in-hand');
   if (hand !== null && hand.id !== id) {

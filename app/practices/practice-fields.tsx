@@ -1,13 +1,16 @@
 import type { Practice } from '@icewright/book';
-import { ValueField, WordsField } from '../parts/field.tsx';
+import { ClockField, ValueField, WordsField } from '../parts/field.tsx';
+import type { ClockFace } from '../parts/figures.ts';
 import type { Editing } from '../shell/book.ts';
 
 export function PracticeFields({
   practice,
   editing,
+  face,
 }: {
   readonly practice: Practice;
   readonly editing: Editing;
+  readonly face: ClockFace;
 }) {
   return (
     <section className="sec block-fields">
@@ -19,16 +22,16 @@ export function PracticeFields({
         value={practice.today}
         onChange={value => editing.text(['today'], value)}
       />
-      <div className="pair">
+      <div className="rows">
         <ValueField
           type="date"
           label="Day"
           value={practice.day}
           onChange={value => editing.set(['day'], value)}
         />
-        <ValueField
-          type="time"
+        <ClockField
           label="Ice from"
+          face={face}
           value={practice.starts}
           onChange={value => editing.set(['starts'], value)}
         />

@@ -9,7 +9,7 @@ import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { entriesOf, type Season, useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
-import { scheduleOf } from './schedule.ts';
+import { type Schedule, scheduleOf } from './schedule.ts';
 
 export function PracticeList({ team }: { readonly team: Team }) {
   const [, go] = useLocation();
@@ -97,6 +97,7 @@ function PracticeWords(props: {
             {practice.place !== '' && `, ${practice.place}`}. {countSaid(schedule.blocks.length, 'block')},{' '}
             {schedule.usedMinutes} of {practice.iceMinutes} min
           </p>
+          <MiniPlan schedule={schedule} />
           {practice.today !== '' && <p className="w practice-today">{practice.today}</p>}
           {served.length > 0 && (
             <p className="q3">
@@ -110,6 +111,23 @@ function PracticeWords(props: {
           )}
         </>
       )}
+    </div>
+  );
+}
+
+/** The blocks on their minutes, as one line. */
+function MiniPlan({ schedule }: { readonly schedule: Schedule }) {
+  const span = Math.max(schedule.iceMinutes, schedule.usedMinutes);
+  return (
+    <div className="mini-plan" aria-hidden="true">
+      {schedule.blocks.map(({ id, block, startMinute }) => (
+        <span
+          key={id}
+          style={{ left: `${(startMinute / span) * 100}%`, width: `${(block.minutes / span) * 100}%` }}
+        >
+          {block.title}
+        </span>
+      ))}
     </div>
   );
 }

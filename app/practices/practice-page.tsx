@@ -154,7 +154,7 @@ export function PracticePage(props: {
             />
           )}
           <WhoIsHere team={team} teamId={teamId} practice={practice} editing={editing} />
-          <PracticeFields practice={practice} editing={editing} />
+          <PracticeFields practice={practice} editing={editing} face={team.clockFace} />
         </aside>
       </main>
     </>

@@ -39,7 +39,7 @@ export function Strip({ team }: { readonly team: Team | null }) {
           <KeptWords />
           <button
             type="button"
-            className="quiet"
+            className="quiet keys-act"
             aria-expanded={slip === 'keys'}
             onClick={() => toggle('keys')}
           >

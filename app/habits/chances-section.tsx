@@ -1,0 +1,125 @@
+import type { Team } from '@icewright/book';
+import type { JudgeReason } from '@icewright/engine';
+import { Link } from 'wouter';
+import { dayInMonth, type Lengths, lengthSaid, percentSaid } from '../parts/figures.ts';
+import { Reading } from '../parts/reading.tsx';
+import { addressOfMoment } from '../shell/addresses.ts';
+import { CHANCE_VERDICTS, type Chance, countsOf, VERDICT_SAID } from './chance.ts';
+import { RateReading } from './rate-reading.tsx';
+import { measuredCountOf, tallyOf } from './tally-of.ts';
+
+const WHY_SAID: Readonly<Record<JudgeReason, string>> = {
+  clear: 'The ± lies on one side of the limit.',
+  straddles: 'The ± reaches over the limit.',
+  whoIsUnsure: 'Two may be the one that is meant, and they differ.',
+  nobodyOfWho: 'Nobody of those it speaks of is placed.',
+  noPuck: 'The puck is not placed.',
+  noCarrier: 'Nobody has the puck in this freeze.',
+  nobodyOfThem: 'None of them is placed.',
+  notEveryonePlaced: 'Somebody who matters may be out of the picture.',
+};
+
+/** Times the habit could have been done: counted, then each with its way back to the film. */
+export function ChancesSection(props: {
+  readonly chances: readonly Chance[];
+  readonly wantedRatio: number;
+  readonly lengths: Lengths;
+  readonly skaters: Team['skaters'];
+  readonly isOpening: boolean;
+}) {
+  const { chances, skaters } = props;
+  const counts = countsOf(chances);
+  const gameCount = new Set(chances.map(({ gameId }) => gameId)).size;
+  if (chances.length === 0) {
+    return (
+      <section className="sec">
+        <h2>Chances</h2>
+        <p className="q2">
+          {props.isOpening
+            ? 'Opening the games.'
+            : 'None marked yet. Mark moments of this habit on film; a freeze lets the standard judge them.'}
+        </p>
+      </section>
+    );
+  }
+  return (
+    <>
+      <section className="sec">
+        <h2>
+          On the last {chances.length} chances{' '}
+          <span className="q3">{gameCount === 1 ? '1 game' : `${gameCount} games`}</span>
+        </h2>
+        <div className="four-counts">
+          {CHANCE_VERDICTS.map(verdict => (
+            <p key={verdict}>
+              <b>{counts[verdict]}</b>
+              <span>{VERDICT_SAID[verdict]}</span>
+            </p>
+          ))}
+        </div>
+        <p className="rate">
+          <RateReading tally={tallyOf(chances)} measuredCount={measuredCountOf(chances)} />
+          <span className="q3">. Wanted {percentSaid(props.wantedRatio)}.</span>
+        </p>
+      </section>
+      <section className="sec">
+        <h2>
+          Each of them <span className="q3">back to the film</span>
+        </h2>
+        <ul className="chances">
+          {[...chances].reverse().map(chance => (
+            <li key={`${chance.gameId} ${chance.momentId}`}>
+              <Link href={addressOfMoment(chance.gameId, chance.momentId)}>
+                {dayInMonth(chance.game.day)}, {chance.game.opponent}, {timeSaid(chance.moment.filmTimeS)}
+              </Link>
+              <span
+                className={chance.verdict === 'missed' ? 'warm b' : chance.verdict === 'done' ? 'b' : 'q2'}
+              >
+                {VERDICT_SAID[chance.verdict]}
+              </span>
+              <span className="q2">
+                {chance.moment.skater !== undefined && skaters[chance.moment.skater] !== undefined
+                  ? `${skaters[chance.moment.skater]!.number} ${skaters[chance.moment.skater]!.name}`
+                  : ''}
+              </span>
+              <span className="chance-measure">
+                <Measure chance={chance} lengths={props.lengths} />
+              </span>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+}
+
+function Measure({ chance, lengths }: { readonly chance: Chance; readonly lengths: Lengths }) {
+  const { measured } = chance;
+  if (measured === undefined) return <span className="q3">by eye</span>;
+  const { reading, threshold, unit, why } = measured.judgement;
+  if (reading === undefined) return <span className="q3">{WHY_SAID[why]}</span>;
+  const said = (value: number) =>
+    unit === 'm' ? lengthSaid(value, lengths) : value.toFixed(reading.sd > 0 ? 1 : 0);
+  return (
+    <Reading
+      value={said(reading.value)}
+      plusMinus={reading.sd > 0 ? `± ${said(1.96 * reading.sd)}` : undefined}
+      why={
+        <>
+          Measured on the freeze: {said(reading.value)}, 95 % within ± {said(1.96 * reading.sd)}, from the
+          pins and the feet together. {unit === 'm' ? 'At most' : 'At least'} {said(threshold)} is done.{' '}
+          {WHY_SAID[why]}
+          {disagrees(chance) && ' The person who tagged it saw the other.'}
+        </>
+      }
+    />
+  );
+}
+
+const disagrees = ({ moment, verdict }: Chance): boolean =>
+  (moment.verdict === 'done' && verdict === 'missed') || (moment.verdict === 'missed' && verdict === 'done');
+
+function timeSaid(filmTimeS: number): string {
+  const whole = Math.floor(filmTimeS);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}

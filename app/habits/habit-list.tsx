@@ -1,0 +1,148 @@
+import { type Habit, inOrder, newId, rankAtEnd, type Team } from '@icewright/book';
+import { rinkOf, type Standard } from '@icewright/engine';
+import { useMemo } from 'react';
+import { Link, useLocation } from 'wouter';
+import { practisedOf } from '../ledger/practised.ts';
+import { Act } from '../parts/act.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { countSaid, dayInMonth, lengthSaid, percentSaid, today } from '../parts/figures.ts';
+import { addressOfHabit } from '../shell/addresses.ts';
+import { edit, endStep } from '../shell/book.ts';
+import { useKeys } from '../shell/keys.ts';
+import { RunningHead } from '../shell/running-head.tsx';
+import { type Season, useSeason } from '../shell/season.ts';
+import { UndoActs } from '../shell/undo-acts.tsx';
+import { chancesOf } from './chance.ts';
+import { RateReading } from './rate-reading.tsx';
+import { standardSaid } from './standard-words.ts';
+import { measuredCountOf, tallyOf } from './tally-of.ts';
+
+export function HabitList({ team, teamId }: { readonly team: Team; readonly teamId: string }) {
+  const [, go] = useLocation();
+  const season = useSeason(team);
+  const habits = inOrder(team.habits);
+  const kept = habits.filter(([, habit]) => habit.kept);
+  const putAway = habits.filter(([, habit]) => !habit.kept);
+  const make = () => go(addressOfHabit(makeHabit(team, teamId)));
+  useKeys([{ keys: 'n', says: 'write a habit', act: make }]);
+  const practised = useMemo(() => practisedOf(season.practices, season.drills, today()), [season]);
+  const write = (
+    <Act lead onPress={make}>
+      Write a habit
+    </Act>
+  );
+  return (
+    <>
+      <RunningHead
+        title="Habits"
+        titleWords="Habits"
+        meta={
+          kept.length === 0 ? undefined : `How we play, so plainly that two people would judge it the same`
+        }
+        acts={
+          <>
+            <UndoActs />
+            {kept.length > 0 && write}
+          </>
+        }
+      />
+      {kept.length === 0 && (
+        <Empty says="Say one thing your team does without the puck, so plainly that two people would judge it the same.">
+          {write}
+        </Empty>
+      )}
+      <main className="place">
+        {kept.length > 0 && (
+          <ul className="habit-list">
+            {kept.map(([id, habit]) => (
+              <HabitRow
+                key={id}
+                id={id}
+                habit={habit}
+                team={team}
+                season={season}
+                last={practised.get(id)?.at(-1)}
+              />
+            ))}
+          </ul>
+        )}
+        {putAway.length > 0 && (
+          <section className="put-away">
+            <h2 className="q2">Put away</h2>
+            {putAway.map(([id, habit]) => (
+              <p key={id}>
+                <Link href={addressOfHabit(id)} className="w">
+                  {habit.title === '' ? 'Habit without words' : habit.title}
+                </Link>{' '}
+                <Act bare onPress={() => edit(teamId).set(['habits', id, 'kept'], true)}>
+                  Take up again
+                </Act>
+              </p>
+            ))}
+          </section>
+        )}
+      </main>
+    </>
+  );
+}
+
+function HabitRow(props: {
+  readonly id: string;
+  readonly habit: Habit;
+  readonly team: Team;
+  readonly season: Season;
+  readonly last: { readonly day: string; readonly minutes: number } | undefined;
+}) {
+  const { id, habit, team, season, last } = props;
+  const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
+  const chances = useMemo(() => chancesOf(id, habit, season.games, rink), [id, habit, season.games, rink]);
+  const drillCount = [...season.drills.values()].filter(drill => drill.habits.some(one => one === id)).length;
+  return (
+    <li>
+      <div>
+        <Link href={addressOfHabit(id)} className="habit-title w">
+          {habit.title === '' ? 'Habit without words' : habit.title}
+        </Link>
+        {habit.says !== '' && <p className="w habit-says">“{habit.says}”</p>}
+        <p className="q2">{standardSaid(habit.standard, limitM => lengthSaid(limitM, team.lengths))}</p>
+      </div>
+      <div className="habit-rate">
+        <p>
+          <RateReading tally={tallyOf(chances)} measuredCount={measuredCountOf(chances)} />
+        </p>
+        <p className="q3">wanted {percentSaid(habit.wantedRatio)}</p>
+      </div>
+      <div className="q2">
+        <p>{countSaid(drillCount, 'drill')} for it</p>
+        <p className="q3">
+          {last === undefined
+            ? 'not practised yet'
+            : `last practised ${dayInMonth(last.day)}, ${last.minutes} min`}
+        </p>
+      </div>
+    </li>
+  );
+}
+
+function makeHabit(team: Team, teamId: string): string {
+  const id = newId<'habit'>();
+  const standard: Standard = {
+    kind: 'levelWith',
+    who: 'firstForwardBack',
+    whom: 'puck',
+    withinM: 1,
+    when: { at: 'puckCrosses', line: 'blueLineMinusX' },
+  };
+  endStep(teamId);
+  edit(teamId).set(['habits', id], {
+    rank: rankAtEnd(team.habits),
+    title: '',
+    says: '',
+    reason: '',
+    standard,
+    wantedRatio: 0.7,
+    costGoals: 0.05,
+    kept: true,
+  });
+  return id;
+}
