@@ -2,6 +2,7 @@ import { type None, noneBecause } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { SkaterModel } from './model.ts';
 import { type RouteCurve, routePlaceAt } from './route-curve.ts';
+import { brakePass, pushPass } from './route-passes.ts';
 
 /** What of a skater decides how a route is skated. */
 export type RoutePower = Pick<
@@ -57,7 +58,8 @@ const TURNS_ON_THE_SPOT_BELOW_MPS = 1;
  * The fastest way to skate the curve: (a_t/a_max)² + (v²κ/a_lat)² ≤ 1 at every sample, with a_max = (V_mode − v)/τ when
  * speeding up and the stop deceleration when braking; V_mode = V × effort × backward ratio × carry ratio. One forward and
  * one backward pass over v². A start above V_mode eases down by the same law. None: effort 0 (or no top speed) and the
- * glide ends before the route does.
+ * glide ends before the route does. A change of facing costs `transitionS` before the first push: at speed its way is
+ * glided, nearly at rest it is spent on the spot.
  */
 export const profileRoute = (
   curve: RouteCurve,
@@ -73,17 +75,19 @@ export const profileRoute = (
   const turns = run.facingBefore !== undefined && run.facingBefore !== run.facing;
   const delayS = turns && run.startSpeedMps < TURNS_ON_THE_SPOT_BELOW_MPS ? power.transitionS : 0;
   const speedMps = new Float64Array(count);
-  const timeS = new Float64Array(count).fill(delayS);
-  const sharpest = sharpestOf(curve.curvaturePerM);
-  const tightestRadiusM = sharpest > 0 ? 1 / sharpest : Number.POSITIVE_INFINITY;
+  const timeS = new Float64Array(count);
+  timeS[0] = delayS;
+  const tightestRadiusM = curve.sharpestPerM > 0 ? 1 / curve.sharpestPerM : Number.POSITIVE_INFINITY;
   let startExcessMps = 0;
   if (curve.lengthM > 0) {
     const glideM = turns && delayS === 0 ? run.startSpeedMps * power.transitionS : 0;
-    brakePass(speedMps, curve, power, run.stops);
+    brakePass(speedMps, curve, power.stopDecelMps2, power.lateralAccelMps2, run.stops);
     const allowedSq = speedMps[0]!;
     startExcessMps = Math.max(0, run.startSpeedMps - Math.sqrt(allowedSq));
     speedMps[0] = Math.min(run.startSpeedMps ** 2, allowedSq);
-    if (!pushPass(speedMps, timeS, curve, power, goalMps, glideM)) return noneBecause('neverGetsThere');
+    const mode = { topSpeedMps: goalMps, tauS: power.tauS };
+    const arrives = pushPass(speedMps, timeS, curve, mode, power.lateralAccelMps2, glideM);
+    if (!arrives) return noneBecause('neverGetsThere');
   }
   const durationS = timeS[count - 1]!;
   return {
@@ -98,90 +102,6 @@ export const profileRoute = (
   };
 };
 
-const sharpestOf = (curvaturePerM: Float64Array): number => {
-  let sharpest = 0;
-  for (let i = 0; i < curvaturePerM.length; i++) {
-    const turn = curvaturePerM[i]!;
-    if (turn > sharpest) sharpest = turn;
-    else if (-turn > sharpest) sharpest = -turn;
-  }
-  return sharpest;
-};
-
-/** Fills `speedSq` with the highest v² from which everything ahead can still be braked for. */
-const brakePass = (speedSq: Float64Array, curve: RouteCurve, power: RoutePower, stops: boolean): void => {
-  const turn = curve.curvaturePerM;
-  const last = speedSq.length - 1;
-  const gain = 2 * curve.stepM * power.stopDecelMps2;
-  const lateral = power.lateralAccelMps2;
-  let bend = Math.abs(turn[last]!) / lateral;
-  let sq = stops ? 0 : bend > 0 ? 1 / bend : Number.POSITIVE_INFINITY;
-  speedSq[last] = sq;
-  for (let i = last - 1; i >= 0; i--) {
-    const nextBend = Math.abs(turn[i]!) / lateral;
-    const middle = (bend + nextBend) / 2;
-    bend = nextBend;
-    if (sq < FASTEST_SQ) {
-      const share = sq * middle;
-      const grip = share < 1 ? 1 - share * share : 0;
-      // Midpoint rule: the share of grip left for braking, halfway through the step.
-      const half = (sq + 0.5 * gain * Math.sqrt(grip)) * middle;
-      sq += half < 1 ? gain * Math.sqrt(1 - half * half) : 0;
-    }
-    if (sq * nextBend > 1) sq = 1 / nextBend;
-    speedSq[i] = sq;
-  }
-};
-
-/** Above any skater's v²: braking from there needs no following. */
-const FASTEST_SQ = 1e4;
-
-/** Turns allowed v² into driven speeds and times; false when the skater comes to rest on the way. */
-const pushPass = (
-  speedSq: Float64Array,
-  timeS: Float64Array,
-  curve: RouteCurve,
-  power: RoutePower,
-  goalMps: number,
-  glideM: number,
-): boolean => {
-  const turn = curve.curvaturePerM;
-  const last = speedSq.length - 1;
-  const step = curve.stepM;
-  const gain = (2 * step) / power.tauS;
-  const lateral = power.lateralAccelMps2;
-  const glideSteps = Math.ceil(glideM / step);
-  let sq = speedSq[0]!;
-  let speed = Math.sqrt(sq);
-  let time = timeS[0]!;
-  let bend = Math.abs(turn[0]!) / lateral;
-  speedSq[0] = speed;
-  for (let i = 1; i <= last; i++) {
-    const nextBend = Math.abs(turn[i]!) / lateral;
-    const middle = (bend + nextBend) / 2;
-    bend = nextBend;
-    const lack = goalMps - speed;
-    let nextSq = sq;
-    if (i > glideSteps || lack < 0) {
-      const share = sq * middle;
-      const grip = lack < 0 ? 1 : share < 1 ? Math.sqrt(1 - share * share) : 0;
-      const halfSq = Math.max(0, sq + 0.5 * gain * lack * grip);
-      const halfLack = goalMps - Math.sqrt(halfSq);
-      const half = halfSq * middle;
-      nextSq += gain * halfLack * (lack < 0 ? 1 : half < 1 ? Math.sqrt(1 - half * half) : 0);
-    }
-    const allowed = speedSq[i]!;
-    sq = Math.min(nextSq, allowed);
-    const next = sq > 0 ? Math.sqrt(sq) : 0;
-    if (!(speed + next > 0)) return false;
-    time += (2 * step) / (speed + next);
-    speed = next;
-    speedSq[i] = next;
-    timeS[i] = time;
-  }
-  return true;
-};
-
 const stateOn = (curve: RouteCurve, speedMps: Float64Array, timeS: Float64Array, atS: number): RouteState => {
   const last = timeS.length - 1;
   const i = sampleBefore(timeS, atS);
@@ -193,10 +113,15 @@ const stateOn = (curve: RouteCurve, speedMps: Float64Array, timeS: Float64Array,
   const intoS = atS - timeS[i]!;
   const from = speedMps[i]!;
   const to = speedMps[i + 1]!;
-  const rate = (to - from) / (timeS[i + 1]! - timeS[i]!);
-  const sM = i * curve.stepM + intoS * (from + 0.5 * rate * intoS);
+  const spanS = timeS[i + 1]! - timeS[i]!;
+  const u = intoS / spanS;
+  // Cubic with the samples' places and speeds; exactly the even acceleration where the span is that of one.
+  const bend = (from + to) * spanS - 2 * curve.stepM;
+  const slope = 3 * curve.stepM - (2 * from + to) * spanS;
+  const sM = i * curve.stepM + u * (from * spanS + u * (slope + u * bend));
   const place = routePlaceAt(curve, sM);
-  return { atM: place.atM, headingRad: place.headingRad, speedMps: from + rate * intoS, sM };
+  const speed = from + (u * (2 * slope + 3 * u * bend)) / spanS;
+  return { atM: place.atM, headingRad: place.headingRad, speedMps: Math.max(0, speed), sM };
 };
 
 /** Index of the last sample not after `atS`. */

@@ -1,0 +1,41 @@
+import { type CubicPiece, speedOnPiece } from './route-spline.ts';
+
+/** Parts of each piece whose lengths are summed up. */
+export const SLICES_PER_PIECE = 16;
+
+/** Three-point Gauss–Legendre nodes and weights on [0, 1]. */
+const GAUSS_NODES = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const;
+const GAUSS_WEIGHTS = [5 / 18, 8 / 18, 5 / 18] as const;
+
+const lengthBetween = (piece: CubicPiece, from: number, to: number): number => {
+  let sum = 0;
+  for (let k = 0; k < 3; k++)
+    sum += GAUSS_WEIGHTS[k]! * speedOnPiece(piece, from + (to - from) * GAUSS_NODES[k]!);
+  return sum * (to - from);
+};
+
+/** Length of the curve up to each slice, metres; one entry more than there are slices. */
+export const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array => {
+  const lengths = new Float64Array(pieces.length * SLICES_PER_PIECE + 1);
+  for (let i = 0; i < lengths.length - 1; i++) {
+    const from = (i % SLICES_PER_PIECE) / SLICES_PER_PIECE;
+    const piece = pieces[Math.floor(i / SLICES_PER_PIECE)]!;
+    lengths[i + 1] = lengths[i]! + lengthBetween(piece, from, from + 1 / SLICES_PER_PIECE);
+  }
+  return lengths;
+};
+
+/** Parameter at which the piece has gone `restM` past `from`; Newton, kept inside the slice. */
+export const parameterAt = (piece: CubicPiece, from: number, restM: number): number => {
+  const to = from + 1 / SLICES_PER_PIECE;
+  let u = from;
+  for (let step = 0; step < 6; step++) {
+    const speed = speedOnPiece(piece, u);
+    if (speed < 1e-9) break;
+    const next = Math.min(to, Math.max(from, u + (restM - lengthBetween(piece, from, u)) / speed));
+    const done = Math.abs(next - u) < 1e-12;
+    u = next;
+    if (done) break;
+  }
+  return u;
+};
