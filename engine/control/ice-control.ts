@@ -149,7 +149,7 @@ class CellRace {
       const growth = rateBefore > 0 ? Math.min(MOST_GROWTH, Math.max(1, rate / rateBefore)) : MOST_GROWTH / 2;
       rateBefore = rate;
       const wanted = STEP_HAZARD / (rate * growth);
-      stepS = wanted > LONGEST_STEP_S ? LONGEST_STEP_S : wanted < SHORTEST_STEP_S ? SHORTEST_STEP_S : wanted;
+      stepS = Math.min(LONGEST_STEP_S, Math.max(SHORTEST_STEP_S, wanted));
     }
     this.us = us;
     this.them = 1 - free - us;

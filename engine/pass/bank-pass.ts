@@ -2,10 +2,12 @@ import type { PuckModel } from '../puck/puck-model.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import { BOARDS_PARTS, type Boards } from '../rink/boards.ts';
 import type { IcePoint } from '../units/points.ts';
+import { looksAlong, SMALLEST_CELL_M } from './bank-looks.ts';
 import { Meeting, SLOTS } from './bank-meeting.ts';
 import { BankShot } from './bank-shot.ts';
 import { receiverBladeAt, receiverVelocityAt } from './blade.ts';
 import type { BankBounce, BankPass, Receiver } from './pass-parts.ts';
+import { dipBottom, rootBetween } from './search-along.ts';
 
 export interface BankOptions {
   /** Exactly this many bounces before the blade. */
@@ -29,17 +31,10 @@ interface Look {
   readonly missM: readonly number[];
 }
 
-/** Looks at the boards at least this often: a cell turns the puck's way out by less than this, and is no longer than this. */
+/** A cell turns the puck's way out by less than this. */
 const CELL_TURN_COS = Math.cos(0.3);
-const CELL_SIDE_M = 3;
-const CELL_CORNER_M = 1.7;
-/** Near the passer, where a small step is a large angle, a cell is this share of the distance. */
-const CELL_PER_DISTANCE = 0.35;
 /** How far the place of the last bounce may move within a cell when there are two. */
 const CELL_LAST_BOUNCE_M = 2;
-/** A cell in which slots come and go is halved down to this. */
-const SMALLEST_CELL_M = 1e-4;
-const ARC_TOLERANCE_M = 1e-12;
 const MISS_TOLERANCE_M = 1e-6;
 
 /**
@@ -153,7 +148,7 @@ export const bankPasses = (
     } else take(to);
   };
 
-  const arcs = looksAlong(shot, launchSpeedMps);
+  const arcs = looksAlong(shot);
   const start = look(arcs[0]!);
   take(start);
   let from = start;
@@ -167,25 +162,6 @@ export const bankPasses = (
 
 const NO_SLOTS = [false, false, false];
 const NO_TIMES = [0, 0, 0];
-
-/** Arc lengths to look at first: every junction, and cells that shrink towards the passer. */
-const looksAlong = (shot: BankShot, launchSpeedMps: number): readonly number[] => {
-  const starts = shot.partStartsM;
-  const arcs: number[] = [0];
-  for (let part = 0; part < 8; part++) {
-    const end = starts[part + 1]!;
-    const most = part % 2 === 0 ? CELL_SIDE_M : CELL_CORNER_M;
-    let arcM = starts[part]!;
-    while (arcM < end) {
-      shot.first(arcM);
-      const apart = Math.hypot(shot.xM - shot.fromM.xM, shot.yM - shot.fromM.yM);
-      arcM += Math.min(most, Math.max(SMALLEST_CELL_M * 10, apart * CELL_PER_DISTANCE));
-      arcs.push(Math.min(arcM, end));
-    }
-  }
-  if (!(launchSpeedMps > 0)) throw new RangeError(`a pass of ${launchSpeedMps} m/s`);
-  return arcs;
-};
 
 const needsHalving = (from: Look, to: Look, widthM: number, bounceCount: number): boolean => {
   if (from.valid !== to.valid) return true;
@@ -278,72 +254,4 @@ const missPerRad = (
   const across = Math.abs((high.xM - low.xM) * closingY - (high.yM - low.yM) * closingX) / closing;
   const turned = Math.abs(Math.atan2(Math.sin(high.aimRad - low.aimRad), Math.cos(high.aimRad - low.aimRad)));
   return across / turned;
-};
-
-/** Root of a continuous function between two arguments of different sign: false position with the Illinois weight. */
-const rootBetween = (
-  valueAt: (at: number) => number,
-  from: number,
-  to: number,
-  valueFrom: number,
-  valueTo: number,
-): number => {
-  let a = from;
-  let b = to;
-  let fa = valueFrom;
-  let fb = valueTo;
-  for (let step = 0; step < 80 && Math.abs(b - a) > ARC_TOLERANCE_M; step++) {
-    let at = step % 8 === 7 ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
-    if (!(at > Math.min(a, b) && at < Math.max(a, b))) at = (a + b) / 2;
-    const value = valueAt(at);
-    if (value === 0) return at;
-    // Where the slot is missing inside the bracket nothing can be said: halve towards the side that has it.
-    if (Number.isNaN(value)) return Number.NaN;
-    if (value >= 0 === fb >= 0) {
-      fa *= 0.5;
-    } else {
-      a = b;
-      fa = fb;
-    }
-    b = at;
-    fb = value;
-    if (Math.abs(fb) < 1e-13) return b;
-  }
-  return b;
-};
-
-/**
- * Follows a dip of a positive function below its neighbours: an argument at which it is negative, or nothing. Stops as soon
- * as the bottom is plainly above zero.
- */
-const dipBottom = (
-  valueAt: (at: number) => number,
-  arcs: readonly [number, number, number],
-  values: readonly [number, number, number],
-): number | undefined => {
-  let [a, m, b] = arcs;
-  let [fa, fm, fb] = values;
-  for (let step = 0; step < 40; step++) {
-    const left = (m - a) * (fm - fb);
-    const right = (m - b) * (fm - fa);
-    let at = m - ((m - a) * left - (m - b) * right) / (2 * (left - right));
-    const edge = 0.02 * (b - a);
-    if (!(at > a + edge && at < b - edge) || Math.abs(at - m) < edge / 4) {
-      at = b - m > m - a ? m + 0.38 * (b - m) : m - 0.38 * (m - a);
-    }
-    const value = valueAt(at);
-    if (Number.isNaN(value)) return undefined;
-    if (value < 0) return at;
-    const gained = fm - value;
-    if (value < fm) {
-      if (at < m) [b, fb] = [m, fm];
-      else [a, fa] = [m, fm];
-      [m, fm] = [at, value];
-    } else if (at < m) [a, fa] = [at, value];
-    else [b, fb] = [at, value];
-    // A parabola through three points that lies this far above zero does not hide a root.
-    if (step >= 2 && Math.abs(gained) < 0.05 * fm && Math.max(fa, fb) - fm < fm) return undefined;
-    if (b - a < 1e-7) return undefined;
-  }
-  return undefined;
 };
