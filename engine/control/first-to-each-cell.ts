@@ -1,5 +1,5 @@
+import type { Contestant } from '../skater/contestant.ts';
 import { arrivalField } from './arrival-field.ts';
-import type { Contestant } from './contest.ts';
 import type { IceGrid } from './ice-grid.ts';
 
 export interface FirstThere {

@@ -1,10 +1,10 @@
 import type { PuckModel } from '../puck/puck-model.ts';
 import { Sliding } from '../puck/sliding.ts';
+import type { Contestant } from '../skater/contestant.ts';
+import { LOGISTIC_PER_SD } from '../skater/control-at.ts';
+import { RACE_ROWS } from '../skater/race-rows.ts';
 import type { IcePoint } from '../units/points.ts';
 import { arrivalField } from './arrival-field.ts';
-import type { Contestant } from './contest.ts';
-import { LOGISTIC_PER_SD } from './control-at.ts';
-import { CONTROL_ROWS } from './control-rows.ts';
 import type { IceGrid } from './ice-grid.ts';
 
 /** Where the puck is, how it would be sent, and who races for it. */
@@ -33,7 +33,7 @@ export interface IceControl {
  */
 export const iceControl = (grid: IceGrid, contest: Contest): IceControl => {
   const { contestants, puckM, passSpeedMps, model } = contest;
-  const horizonS = contest.horizonS ?? CONTROL_ROWS.horizonS.value;
+  const horizonS = contest.horizonS ?? RACE_ROWS.horizonS.value;
   const arrivalsS = contestants.map(one => arrivalField(grid, one.state, one.power));
   const cellCount = grid.inside.length;
   const us = new Float64Array(cellCount).fill(Number.NaN);

@@ -1,7 +1,7 @@
 import type { Row } from '../units/provenance.ts';
 
 /** Numbers of the race to a puck that no level table holds. */
-export const CONTROL_ROWS = {
+export const RACE_ROWS = {
   horizonS: {
     name: 'time given to get a puck under control after it arrives',
     value: 10,

@@ -1,7 +1,7 @@
-import type { SkaterModel } from '../skater/model.ts';
-import type { SkaterState, TouchPower } from '../skater/reach.ts';
 import type { Side } from '../units/ends.ts';
-import { CONTROL_ROWS } from './control-rows.ts';
+import type { SkaterModel } from './model.ts';
+import { RACE_ROWS } from './race-rows.ts';
+import type { SkaterState, TouchPower } from './reach.ts';
 
 /** One who races for a puck: motion, powers, and how surely and quickly the puck is controlled on arrival. */
 export interface Contestant {
@@ -25,5 +25,5 @@ export const contestantOf = (
   state,
   power: model,
   spreadS: model.spreadS,
-  controlRatePerS: model.controlRatePerS * (kind === 'goalie' ? CONTROL_ROWS.goalieRateFactor.value : 1),
+  controlRatePerS: model.controlRatePerS * (kind === 'goalie' ? RACE_ROWS.goalieRateFactor.value : 1),
 });
