@@ -9,6 +9,7 @@ export * from './drill/playable.ts';
 export * from './drill/run-drill.ts';
 export * from './drill/run-result.ts';
 export * from './film/ellipse.ts';
+export * from './film/film-rows.ts';
 export * from './film/fit-pins.ts';
 export * from './film/frozen-scene.ts';
 export * from './film/ice-from-film.ts';

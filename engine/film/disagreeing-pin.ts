@@ -1,27 +1,9 @@
-import type { Row } from '../units/provenance.ts';
+import { FALSE_ALARM, SEVERAL_RATIO } from './film-rows.ts';
 import type { Pin } from './pins.ts';
 import { type RefinedFit, refinedFitOf } from './refine-fit.ts';
 import { refusalByPlaces } from './refuse-pins.ts';
 import { type ScaledPins, scaledPinsOf } from './scaled-pins.ts';
 import { chiSquareTail, ratioTail } from './tails.ts';
-
-export const FALSE_ALARM: Row = {
-  name: 'chance of naming a pin though all are right',
-  value: 0.01,
-  unit: '',
-  range: [0.001, 0.05],
-  source: 'our choice; shared among the pins (Bonferroni)',
-  status: 'estimate',
-};
-
-export const SEVERAL_RATIO: Row = {
-  name: 'residuals over the click, from which on several pins must be wrong',
-  value: 4,
-  unit: '',
-  range: [3, 8],
-  source: 'our choice',
-  status: 'estimate',
-};
 
 export type FoundDisagreement =
   | {

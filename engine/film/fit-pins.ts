@@ -1,5 +1,5 @@
-import type { Row } from '../units/provenance.ts';
 import { findDisagreement } from './disagreeing-pin.ts';
+import { LOOSEST_DEPTH, RAISE_SD_AT } from './film-rows.ts';
 import { determinant3, factorInto, inverse3, inverseOfFactored, product3 } from './matrix.ts';
 import type {
   Disagreement,
@@ -15,25 +15,6 @@ import { type RefinedFit, refinedFitOf } from './refine-fit.ts';
 import { NEEDED_PLACES, refusalByPlaces } from './refuse-pins.ts';
 import { type ScaledPins, scaledPinsOf } from './scaled-pins.ts';
 import { chiSquareTail } from './tails.ts';
-
-/** Above this the first-order ± of the tie can no longer be believed: the sheet itself may be turned. */
-export const LOOSEST_DEPTH: Row = {
-  name: 'relative ± of the depth among the pins at which they are refused',
-  value: 0.2,
-  unit: '',
-  range: [0.1, 0.3],
-  source: 'our choice: first-order ± of x/w is off by about 4 % of itself at 0.2',
-  status: 'estimate',
-};
-
-export const RAISE_SD_AT: Row = {
-  name: 'chance below which residuals are taken as larger than clicks explain',
-  value: 0.05,
-  unit: '',
-  range: [0.01, 0.1],
-  source: 'our choice',
-  status: 'estimate',
-};
 
 /**
  * Ties a picture to the ice by pins: the matrix with the least Σ |found − drawn|² in the picture, with its

@@ -1,6 +1,6 @@
 import type { FilmPoint, IceCovariance, IcePoint } from '../units/points.ts';
-import type { Row } from '../units/provenance.ts';
-import { FOOT_SD, type PinFit } from './pins.ts';
+import { FOOT_SD, NEAREST_HORIZON } from './film-rows.ts';
+import type { PinFit } from './pins.ts';
 
 /** A click placed on the ice. `covM2` holds both the tie's ± and the click's own. */
 export type Placement =
@@ -21,15 +21,6 @@ export interface Sensitivity {
   readonly byClick: readonly [xByX: number, xByY: number, yByX: number, yByY: number];
   readonly clickSdPx: number;
 }
-
-export const NEAREST_HORIZON: Row = {
-  name: 'relative ± of the depth at which a point is too near the horizon',
-  value: 0.25,
-  unit: '',
-  range: [0.1, 0.3],
-  source: 'our choice: beyond it the first-order ± cannot be believed',
-  status: 'estimate',
-};
 
 /**
  * Where a point of the picture lies on the ice, metres, with its covariance to first order (m²). The point is taken

@@ -1,7 +1,8 @@
 import type { End } from '../units/ends.ts';
 import type { Estimate, FilmPoint } from '../units/points.ts';
+import { FOOT_SD } from './film-rows.ts';
 import { crossCovarianceOf, iceFromFilm, type Placement } from './ice-from-film.ts';
-import { FOOT_SD, type PinFit } from './pins.ts';
+import type { PinFit } from './pins.ts';
 
 /** A length on the ice, metres, with its standard deviation; or which point has no place on the ice, and why. */
 export type Measured =

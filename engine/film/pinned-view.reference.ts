@@ -1,7 +1,7 @@
 import type { Random } from '../random/random.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import { rinkOf } from '../rink/rink-of.ts';
-import type { IcePoint } from '../units/points.ts';
+import type { IceCovariance, IcePoint } from '../units/points.ts';
 import { type Camera, drawnAt, filmFromIceOf, isInPicture, someCamera } from './camera.reference.ts';
 import type { FitResult, Matrix3, Pin, PinFit } from './pins.ts';
 import { refusalByPlaces } from './refuse-pins.ts';
@@ -49,6 +49,10 @@ export const somePlaceInView = (random: Random, { camera, filmFromIce }: PinnedV
     if (isInPicture(camera, drawnAt(filmFromIce, atM))) return atM;
   }
 };
+
+/** Whether an error of (dx, dy) lies inside the 95 % ellipse of a covariance: χ² of 2 degrees up to 5.9915. */
+export const holds = ({ xxM2, xyM2, yyM2 }: IceCovariance, dx: number, dy: number): boolean =>
+  (yyM2 * dx * dx - 2 * xyM2 * dx * dy + xxM2 * dy * dy) / (xxM2 * yyM2 - xyM2 * xyM2) <= 5.9915;
 
 export const theFit = (result: FitResult): PinFit => {
   if (result.kind === 'refused') throw new Error(`pins were refused: ${result.reason}`);

@@ -1,5 +1,4 @@
 import type { FilmPoint, IcePoint } from '../units/points.ts';
-import type { Row } from '../units/provenance.ts';
 
 /** A point of the rink, metres, and where it was found in the picture, pixels. */
 export interface Pin {
@@ -80,21 +79,3 @@ export type FitResult =
       readonly placeCount: number;
       readonly neededCount: number;
     };
-
-export const CLICK_SD: Row = {
-  name: 'how well a click hits a marking',
-  value: 1,
-  unit: 'px',
-  range: [0.3, 4],
-  source: 'our choice for a loupe under the pointer; the coach can change it',
-  status: 'estimate',
-};
-
-export const FOOT_SD: Row = {
-  name: 'how well a click hits the point between the skates',
-  value: 2,
-  unit: 'px',
-  range: [0.5, 8],
-  source: 'our choice: twice a click on a marking, because the point is not painted',
-  status: 'estimate',
-};

@@ -2,11 +2,11 @@ import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { End, Side } from '../units/ends.ts';
 import type { FilmPoint } from '../units/points.ts';
-import type { Row } from '../units/provenance.ts';
 import { ellipseOf } from './ellipse.ts';
+import { FOOT_SD, OFF_THE_ICE } from './film-rows.ts';
 import type { FrozenScene } from './frozen-scene.ts';
 import { crossCovarianceOf, iceFromFilm, type Placement } from './ice-from-film.ts';
-import { FOOT_SD, type PinFit } from './pins.ts';
+import type { PinFit } from './pins.ts';
 
 /** Skaters of a freeze by their feet in the picture, and the puck where it touches the ice. */
 export interface FreezePlaces {
@@ -34,15 +34,6 @@ export interface SceneOfFreeze {
     readonly reason: 'aboveHorizon' | 'nearHorizon' | 'offTheIce';
   }[];
 }
-
-export const OFF_THE_ICE: Row = {
-  name: 'how far outside the boards, beyond its ellipse, a place is off the ice',
-  value: 1,
-  unit: 'm',
-  range: [0.3, 3],
-  source: 'our choice: a body leaning over the boards is still on the ice',
-  status: 'estimate',
-};
 
 /**
  * The frozen scene, metres, with the ± of all places together: what the pins got wrong moves everybody alike, what a

@@ -61,7 +61,9 @@ describe('clock times of the blocks', () => {
     fc.assert(
       fc.property(fc.array(block, { minLength: 1, maxLength: 12 }), blocks => {
         const times = blockTimes('18:00', blocks, 75);
-        const changing = blocks.slice(0, -1).reduce((sum, { changeoverMinutes }) => sum + changeoverMinutes, 0);
+        const changing = blocks
+          .slice(0, -1)
+          .reduce((sum, { changeoverMinutes }) => sum + changeoverMinutes, 0);
         const playing = blocks.reduce((sum, { minutes }) => sum + minutes, 0);
         expect(times.usedMinutes).toBe(playing + changing);
         expect(times.usedMinutes + times.leftMinutes).toBe(75);
