@@ -6,7 +6,8 @@ import { svgMarkup } from '@icewright/picture';
 const HELP = `gallery: one page with every picture of picture/scenes, each with the name of its file.
 
   npm run gallery            writes dist/gallery/index.html
-  npm run gallery -- --out DIR`;
+  npm run gallery -- --out DIR
+  npm run gallery -- rinks drill    only files whose name holds one of these`;
 
 interface GalleryScene {
   readonly title: string;
@@ -18,7 +19,10 @@ interface GalleryScene {
 }
 
 const root = join(import.meta.dirname, '..');
-const { values } = parseArgs({ options: { out: { type: 'string' }, help: { type: 'boolean' } } });
+const { values, positionals } = parseArgs({
+  options: { out: { type: 'string' }, help: { type: 'boolean' } },
+  allowPositionals: true,
+});
 if (values.help) console.log(HELP);
 else await writeGallery(values.out ?? join(root, 'dist', 'gallery'));
 
@@ -34,6 +38,7 @@ async function scenesOf(folder: string): Promise<readonly (readonly [string, Gal
   const found: (readonly [string, GalleryScene])[] = [];
   for (const name of readdirSync(folder).sort()) {
     if (!name.endsWith('.ts') || name.endsWith('.test.ts')) continue;
+    if (positionals.length > 0 && !positionals.some(wanted => name.includes(wanted))) continue;
     const module = (await import(join(folder, name))) as { readonly default?: GalleryScene };
     if (module.default) found.push([name, module.default]);
   }

@@ -1,4 +1,4 @@
-import type { DrillPlan, SpotId } from '@icewright/engine';
+import type { DrillPlan, Spot, SpotId } from '@icewright/engine';
 import { drawBackward, drawCarry, drawForward, drawPassLine, drawShotLine } from '../ice/line-marks.ts';
 import { drawLink } from '../ice/link.ts';
 import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from '../ice/polyline.ts';
@@ -9,7 +9,9 @@ import type { DrillLine } from './drill-lines.ts';
 
 const PIVOT_M = 0.36;
 const TICK_HALF_M = 0.42;
+/** A pass that ends this near to a mark ends at its rim. */
 const NEAR_M = 0.4;
+const CLEAR_STEP_M = 0.05;
 
 type RouteLine = Extract<DrillLine, { kind: 'route' }>;
 
@@ -19,9 +21,8 @@ export const drawDrillLine = (pen: Pen, line: DrillLine, plan: DrillPlan): void 
     if (line.kind === 'route') drawRouteLine(pen, line, plan);
     else if (line.kind === 'pass') drawPass(pen, line, plan);
     else if (line.kind === 'shot') {
-      const turnRad = directionRad(line.from, line.to);
-      const clear = clearAt(pen, plan, line.from, line.spot);
-      drawShotLine(pen, along(line.from, turnRad, clear), line.to);
+      const { from } = clearPart(pen, plan, polylineOf([line.from, line.to]), line.spot, false);
+      drawShotLine(pen, along(line.from, directionRad(line.from, line.to), from), line.to);
     } else if (line.kind === 'gap') {
       drawLink(pen, line.from, line.to, line.words, { fromM: 1.05 * pen.k, toM: 1.05 * pen.k });
     } else drawChase(pen, line);
@@ -47,7 +48,7 @@ const drawRouteLine = (pen: Pen, line: RouteLine, plan: DrillPlan): void => {
   const first = line.points[0];
   if (!first || whole.length < 0.3) return;
   const pivotM = line.pivot ? PIVOT_M * pen.k : 0;
-  const clear = Math.max(pivotM, clearAt(pen, plan, first, line.spot));
+  const clear = Math.max(pivotM, clearPart(pen, plan, whole, line.spot, false).from);
   const route = pieceOf(whole, Math.min(clear, whole.length * 0.5), whole.length);
   if (line.backward) drawBackward(pen, route, line.end);
   else if (line.style === 'carry') drawCarry(pen, route, line.end);
@@ -62,13 +63,9 @@ const drawRouteLine = (pen: Pen, line: RouteLine, plan: DrillPlan): void => {
 
 const drawPass = (pen: Pen, line: Extract<DrillLine, { kind: 'pass' }>, plan: DrillPlan): void => {
   const way = polylineOf(line.legs);
-  const from = line.legs[0];
-  const to = line.legs[line.legs.length - 1];
-  if (!from || !to || way.length < 0.5) return;
-  const start = clearAt(pen, plan, from, line.spot);
-  const end = way.length - Math.max(0.3 * pen.k, clearAt(pen, plan, to, null));
-  if (end - start < 0.6) return;
-  drawPassLine(pen, pieceOf(way, start, end).points);
+  const clear = clearPart(pen, plan, way, line.spot, true);
+  if (clear.to - clear.from < 0.6) return;
+  drawPassLine(pen, pieceOf(way, clear.from, clear.to).points);
 };
 
 /** Before it is run a chase has no line of its own: a solid start, then the chaser's choice, broken. */
@@ -83,13 +80,28 @@ const drawChase = (pen: Pen, line: Extract<DrillLine, { kind: 'chaseSign' }>): v
   pen.text('labelWord', line.words, word.x, word.y, { anchor: 'middle' });
 };
 
-/** How far a line must keep from this point, because a spot's mark stands there. */
-const clearAt = (pen: Pen, plan: DrillPlan, point: SheetPoint, own: SpotId | null): number => {
-  for (const [id, spot] of Object.entries(plan.spots)) {
-    if (own !== null && id !== own) continue;
-    if (distanceOf(sheetPoint(spot.atM), point) < NEAR_M * pen.k) return spotRadiusM(spot, pen.k);
-  }
-  return 0;
+/** The part of a line that is clear of the mark it begins at and, for a pass, of the mark it ends at. */
+const clearPart = (
+  pen: Pen,
+  plan: DrillPlan,
+  line: Polyline,
+  own: SpotId,
+  isPass: boolean,
+): { readonly from: number; readonly to: number } => {
+  const start = plan.spots[own];
+  const isWithin = (length: number, spot: Spot): boolean =>
+    distanceOf(pointAt(line, length).at, sheetPoint(spot.atM)) < spotRadiusM(spot, pen.k);
+  let from = 0;
+  while (start && from < line.length && isWithin(from, start)) from += CLEAR_STEP_M;
+  let to = line.length;
+  if (!isPass) return { from, to };
+  const end = line.points[line.points.length - 1];
+  const taker = Object.entries(plan.spots).find(
+    ([id, spot]) =>
+      id !== own && end && distanceOf(end, sheetPoint(spot.atM)) < spotRadiusM(spot, pen.k) + NEAR_M,
+  )?.[1];
+  while (taker && to > from && isWithin(to, taker)) to -= CLEAR_STEP_M;
+  return { from, to };
 };
 
 const lengthNearest = (route: Polyline, point: SheetPoint): number => {

@@ -49,7 +49,7 @@ export const drawLane = (
       const other = beside(cut, turnRad, -CUT_HALF_M * pen.k);
       pen.path('stop', sink => tracePoints(sink, [one, other]));
     }
-    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    const middle = along(from, turnRad, span * (lane.state === 'shut' ? 0.36 : 0.5));
     const above = Math.abs(Math.cos(turnRad)) > 0.5;
     pen.text('label', lane.words, middle.x + (above ? 0 : 1.2 * pen.k), middle.y, {
       anchor: above ? 'middle' : 'start',

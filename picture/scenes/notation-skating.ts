@@ -1,8 +1,7 @@
 import { drawBackward, drawCarry, drawForward } from '../ice/line-marks.ts';
 import { polylineOf } from '../ice/polyline.ts';
-import { drawSpot } from '../ice/spot.ts';
-import type { Pen } from '../pen/pen.ts';
 import { markSheet } from './mark-sheet.ts';
+import { someone } from './scene-people.ts';
 
 const bend = (y: number) =>
   polylineOf(
@@ -16,16 +15,13 @@ const straight = (to: number) =>
     { x: -5.1, y: 0 },
     { x: to, y: 0 },
   ]);
-const who = (pen: Pen, role: string, yM: number) =>
-  drawSpot(pen, { side: 'us', kind: 'skater', role, atM: { xM: -6.2, yM }, facingRad: 0 });
-
 export default markSheet('Skating', [
   {
     name: 'Forward',
     says: 'solid, filled head',
     draw: pen => {
       drawForward(pen, bend(0), 'head');
-      who(pen, 'F1', -0.9);
+      someone(pen, 'F1', -6.2, -0.9);
     },
   },
   {
@@ -33,7 +29,7 @@ export default markSheet('Skating', [
     says: 'a wave, straight for the last stride',
     draw: pen => {
       drawCarry(pen, bend(0), 'head');
-      who(pen, 'F1', -0.9);
+      someone(pen, 'F1', -6.2, -0.9);
     },
   },
   {
@@ -41,7 +37,7 @@ export default markSheet('Skating', [
     says: 'nested half circles, bulging the way she faces',
     draw: pen => {
       drawBackward(pen, bend(0), 'head');
-      who(pen, 'D1', -0.9);
+      someone(pen, 'D1', -6.2, -0.9);
     },
   },
   {
@@ -49,7 +45,7 @@ export default markSheet('Skating', [
     says: 'the same, a puck in every second one',
     draw: pen => {
       drawBackward(pen, bend(0), 'head', true);
-      who(pen, 'D1', -0.9);
+      someone(pen, 'D1', -6.2, -0.9);
     },
   },
   {
@@ -57,7 +53,7 @@ export default markSheet('Skating', [
     says: 'two bars across the end',
     draw: pen => {
       drawForward(pen, straight(3.4), 'stop');
-      who(pen, 'F2', 0);
+      someone(pen, 'F2', -6.2, 0);
     },
   },
 ]);

@@ -8,5 +8,7 @@ export interface Scene {
   readonly thinFloor?: number;
   /** Decimals of the numbers; px drawings need fewer. */
   readonly digits?: number;
+  /** Shows what the engine computes, which may well improve: looked at, and not kept as a golden file. */
+  readonly computed?: true;
   readonly draw: Drawing;
 }

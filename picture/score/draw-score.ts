@@ -113,7 +113,7 @@ const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): voi
       sink.lineTo(x, layout.ruleY - 8);
     });
     const figure = event.timeS.toFixed(1);
-    const wordsWidth = pen.measure('barWord', `${words} `);
+    const wordsWidth = pen.measure('barWord', words) + 6;
     const figureWidth = pen.measure('barFigure', figure);
     if (x + 4 < freeFrom) continue;
     pen.text('barWord', words, x + 4, layout.top - 4);
