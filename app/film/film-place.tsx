@@ -1,11 +1,9 @@
-import { Empty } from '../parts/empty.tsx';
-import { RunningHead } from '../shell/running-head.tsx';
+import './film.css';
+import './freeze.css';
+import { GameRoom } from './game-room.tsx';
+import { GamesList } from './games-list.tsx';
 
-export function FilmPlace(_: { readonly gameId?: string }) {
-  return (
-    <>
-      <RunningHead title="Film" titleWords="Film" />
-      <Empty says="Open a game, and mark the first moment while it plays." />
-    </>
-  );
+/** Film: the list of games, and the film room of one of them. */
+export function FilmPlace({ gameId }: { readonly gameId?: string }) {
+  return gameId === undefined ? <GamesList /> : <GameRoom gameId={gameId} />;
 }

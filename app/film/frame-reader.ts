@@ -24,6 +24,7 @@ export class FrameReader {
   private next: AsyncGenerator<EncodedPacket, void, unknown> | undefined;
   /** The last frame that came out of the running decoder; −1 before the first. */
   private lastOut = -1;
+  private lastFed = -1;
   private wanted = -1;
   private ticket = 0;
   private turn: Promise<unknown> = Promise.resolve();
@@ -63,7 +64,7 @@ export class FrameReader {
       const trouble = await this.decodeTo(frameIndex, ticket);
       if (ticket !== this.ticket) return { kind: 'superseded' };
       if (trouble && !this.cache.has(frameIndex)) {
-        this.gone.set(frameIndex, trouble);
+        await this.markGone(frameIndex, trouble);
         return { kind: 'none', frameIndex, reason: trouble };
       }
     }
@@ -82,7 +83,7 @@ export class FrameReader {
         const step = await this.next!.next();
         if (step.done) {
           await this.drain();
-          break;
+          return this.cache.has(frameIndex) ? undefined : this.lastFed < frameIndex ? 'missing' : 'damaged';
         }
         await this.feed(step.value, frameIndex);
       }
@@ -101,18 +102,31 @@ export class FrameReader {
     const ahead = frameIndex - this.lastOut;
     if (ahead <= 0) return false;
     if (ahead < NEAR_FRAMES) return true;
-    const key = await this.film.packets.getKeyPacket(timeOfFrame(this.film.index, frameIndex) + EPSILON_S, {
-      metadataOnly: true,
-    });
+    const key = await this.keyBefore(frameIndex);
     return key !== null && nearestFrame(this.film.index, key.timestamp) <= this.lastOut;
+  }
+
+  private keyBefore(frameIndex: number): Promise<EncodedPacket | null> {
+    const timeS = timeOfFrame(this.film.index, frameIndex) + EPSILON_S;
+    return this.film.packets.getKeyPacket(timeS, { metadataOnly: true });
+  }
+
+  /** What stops one frame stops all that follow it up to the next key picture; none of them is tried again. */
+  private async markGone(frameIndex: number, trouble: 'damaged' | 'missing'): Promise<void> {
+    const here = await this.keyBefore(frameIndex);
+    const next = here && (await this.film.packets.getNextKeyPacket(here, { metadataOnly: true }));
+    const { index } = this.film;
+    const until = next ? nearestFrame(index, next.timestamp) : index.frameCount;
+    for (let at = frameIndex; at < until; at++) if (!this.cache.has(at)) this.gone.set(at, trouble);
   }
 
   private async startAt(frameIndex: number): Promise<void> {
     this.stopDecoder();
-    const key =
-      (await this.film.packets.getKeyPacket(timeOfFrame(this.film.index, frameIndex) + EPSILON_S)) ??
-      (await this.film.packets.getFirstPacket());
-    if (!key) throw new Error('no key picture before the frame');
+    const place =
+      (await this.keyBefore(frameIndex)) ?? (await this.film.packets.getFirstPacket({ metadataOnly: true }));
+    const key = place && (await this.film.packets.getPacket(place.timestamp));
+    if (!key || key.timestamp !== place.timestamp)
+      throw new Error('the bytes of the key picture are missing');
     this.next = this.film.packets.packets(key);
     const decoder = new VideoDecoder({
       output: frame => this.take(frame),
@@ -134,6 +148,7 @@ export class FrameReader {
     if (skip) return;
     if (packet.byteLength > 0 && packet.data.byteLength < packet.byteLength)
       throw new Error('bytes are missing');
+    this.lastFed = Math.max(this.lastFed, at);
     this.decoder!.decode(packet.toEncodedVideoChunk());
     while (this.decoder && !this.broken && this.decoder.decodeQueueSize > QUEUE_MOST)
       await breath(this.decoder);
@@ -175,6 +190,7 @@ export class FrameReader {
     this.next = undefined;
     this.broken = false;
     this.lastOut = -1;
+    this.lastFed = -1;
   }
 }
 

@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import { Act } from '../parts/act.tsx';
+import { clockText, jumpTarget } from './film-clock.ts';
+import { timeOfFrame } from './frame-index.ts';
+import type { Player } from './player.ts';
+import { usePlayerState } from './use-player.ts';
+
+/** Where the film is: clock and frame, a place to type either, and the acts of a player. */
+export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
+  const { frameIndex, playing, rate } = usePlayerState(player);
+  const { index } = player.film;
+  return (
+    <div className="film-bar">
+      <p>
+        <b data-testid="clock">{clockText(timeOfFrame(index, frameIndex))}</b>{' '}
+        <span className="q2">
+          frame <span data-testid="frame">{frameIndex}</span>
+          {playing && rate !== 1 ? `, ${rate < 0 ? 'backwards ' : ''}× ${Math.abs(rate)}` : ''}
+        </span>
+      </p>
+      <p className="film-acts">
+        <Act onPress={() => player.step(-1)} label="Back one frame">
+          <span aria-hidden="true">−1</span>
+        </Act>
+        <Act onPress={() => player.toggle()}>{playing ? 'Pause' : 'Play'}</Act>
+        <Act onPress={() => player.step(1)} label="On one frame">
+          <span aria-hidden="true">+1</span>
+        </Act>
+        <JumpField player={player} />
+      </p>
+      <p className="q2 film-counts">{counts}</p>
+      <p className="q3 nw film-keys">
+        <kbd>J</kbd> <kbd>K</kbd> <kbd>L</kbd> play &nbsp;<kbd>←</kbd> <kbd>→</kbd> frame &nbsp;<kbd>[</kbd>{' '}
+        <kbd>]</kbd> moment
+      </p>
+    </div>
+  );
+}
+
+function JumpField({ player }: { readonly player: Player }) {
+  const [typed, setTyped] = useState('');
+  const [wrong, setWrong] = useState(false);
+  return (
+    <form
+      className="jump"
+      onSubmit={event => {
+        event.preventDefault();
+        const target = jumpTarget(typed, player.film.index);
+        setWrong(target === undefined);
+        if (target === undefined) return;
+        void player.jump(target);
+        setTyped('');
+      }}
+    >
+      <input
+        className="entry jump-entry"
+        aria-label="Jump to a time or a frame"
+        placeholder="12:34.5 or frame"
+        value={typed}
+        aria-invalid={wrong || undefined}
+        onChange={event => {
+          setTyped(event.target.value);
+          setWrong(false);
+        }}
+      />
+      {wrong && (
+        <span className="cap warm" role="alert">
+          A time such as 12:34.5, or a frame number.
+        </span>
+      )}
+    </form>
+  );
+}

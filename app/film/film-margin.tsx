@@ -1,0 +1,56 @@
+import { type Game, inOrder, type Team } from '@icewright/book';
+import { clockText } from './film-clock.ts';
+
+/** Beside the running film: the freezes of this film, and what a freeze is for. */
+export function FilmMargin({
+  game,
+  partId,
+  team,
+  onFreeze,
+}: {
+  readonly game: Game;
+  readonly partId: string;
+  readonly team: Team;
+  readonly onFreeze: (id: string) => void;
+}) {
+  const freezes = Object.entries(game.freezes)
+    .filter(([, one]) => one.film === partId)
+    .sort(([, a], [, b]) => a.frameIndex - b.frameIndex);
+  const habits = inOrder(team.habits).filter(([, one]) => one.kept);
+  return (
+    <>
+      <p className="w say">Press F on a picture to see it on the ice, in metres.</p>
+      {freezes.length > 0 && (
+        <section className="sec">
+          <h2>
+            Freezes <span className="q3">of this film</span>
+          </h2>
+          <ul className="freeze-list">
+            {freezes.map(([id, one]) => (
+              <li key={id}>
+                <button type="button" className="quiet" onClick={() => onFreeze(id)}>
+                  {clockText(one.filmTimeS, 1)}
+                </button>{' '}
+                <span className="w">
+                  {one.title || (one.habit && team.habits[one.habit]?.title) || 'not about a habit yet'}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section className="sec">
+        <h2>
+          Habits <span className="q3">M, then the number, then D, M or C</span>
+        </h2>
+        <ol className="habit-keys">
+          {habits.slice(0, 9).map(([id, one], i) => (
+            <li key={id}>
+              <kbd>{i + 1}</kbd> <span className="w">{one.title}</span>
+            </li>
+          ))}
+        </ol>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,219 @@
+import type { Game, Team } from '@icewright/book';
+import { newId } from '@icewright/book';
+import { type Id, rinkOf } from '@icewright/engine';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { Act } from '../parts/act.tsx';
+import { edit, undo } from '../shell/book.ts';
+import { FilmBar } from './film-bar.tsx';
+import { useFilmKeys } from './film-keys.ts';
+import { FilmMargin } from './film-margin.tsx';
+import { useDesk } from './freeze-desk.ts';
+import { FreezeLayer } from './freeze-layer.tsx';
+import { FreezeMargin } from './freeze-margin.tsx';
+import { freezeViewOf } from './freeze-view.ts';
+import { MakeDrill } from './make-drill.tsx';
+import { freezeHere } from './make-freeze.ts';
+import { type MarkDraft, type MarkedMoment, MarkMoment } from './mark-moment.tsx';
+import { MomentList } from './moment-list.tsx';
+import { Picture } from './picture.tsx';
+import type { Player } from './player.ts';
+import { type ListedMoment, PulseStrip } from './pulse-strip.tsx';
+import type { Shown } from './shown.ts';
+import { usePlayerPart } from './use-player.ts';
+import { keep, kept } from './who-marks.ts';
+
+/** The film room: picture, clock and pulse, moments; beside them the freeze that is open. */
+export function FilmRoom({
+  gameId,
+  game,
+  team,
+  partId,
+  player,
+  head,
+  above,
+  parts,
+  asked,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Team;
+  readonly partId: Id<'film'>;
+  readonly player: Player;
+  readonly head: (acts: ReactNode) => ReactNode;
+  readonly above: ReactNode;
+  readonly parts: ReactNode;
+  readonly asked: { readonly freeze: string | undefined; readonly moment: string | undefined };
+}) {
+  const [freezeId, setFreezeId] = useState(asked.freeze);
+  const [momentId, setMomentId] = useState(asked.moment);
+  const [draft, setDraft] = useState<MarkDraft>();
+  const [removed, setRemoved] = useState(false);
+  const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true, lanes: 'none' });
+  const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
+  const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
+  const desk = useDesk(gameId, freeze && freezeId, freeze);
+  const view = useMemo(
+    () => (desk ? freezeViewOf(desk.freeze, rink) : undefined),
+    [desk?.freeze, rink, desk],
+  );
+  const here = usePlayerPart(player, state => state.frameIndex);
+  const isFrozen = freeze !== undefined && freeze.film === partId && freeze.frameIndex === here;
+  const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
+  const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
+
+  // A link from elsewhere speaks of one frame.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the room opens
+  useEffect(() => {
+    const first = freeze ?? moment ?? moments[0]?.[1];
+    if (first && (asked.freeze || asked.moment)) void player.jump(first.frameIndex);
+  }, [player]);
+
+  const chooseMoment = (id: string) => {
+    setMomentId(id);
+    const one = game.moments[id as Id<'moment'>];
+    if (!one) return;
+    void player.jump(one.frameIndex);
+    setFreezeId(one.freeze);
+  };
+  const openFreeze = (id: string) => {
+    setFreezeId(id);
+    const one = game.freezes[id as Id<'freeze'>];
+    if (one) void player.jump(one.frameIndex);
+  };
+  const beginMark = () => {
+    setRemoved(false);
+    setDraft({ frameIndex: player.now().frameIndex, filmTimeS: player.timeS });
+  };
+  const freezeNow = () => {
+    player.pause();
+    setFreezeId(freezeHere(gameId, game, partId, player, momentId));
+  };
+  const mark = (marked: MarkedMoment) => {
+    if (!draft) return;
+    const id = newId<'moment'>();
+    const tied =
+      freeze && freeze.film === partId && freeze.frameIndex === draft.frameIndex ? freezeId : undefined;
+    const change = edit(gameId);
+    change.transact(() => {
+      change.set(['moments', id], {
+        ...marked,
+        film: partId,
+        ...draft,
+        note: '',
+        by: kept(),
+        taggedAt: new Date().toISOString(),
+        ...(tied ? { freeze: tied } : {}),
+      });
+      if (tied && !freeze?.habit) change.set(['freezes', tied, 'habit'], marked.habit);
+    });
+    setDraft(undefined);
+    setMomentId(id);
+  };
+  const neighbour = (direction: 1 | -1) => {
+    const at = player.now().frameIndex;
+    const list = direction > 0 ? moments : [...moments].reverse();
+    const next = list.find(([, one]) => (one.frameIndex - at) * direction > 0);
+    if (next) chooseMoment(next[0]);
+  };
+  useFilmKeys({ player, beginMark, freezeNow, neighbour });
+
+  const habit = moment?.habit ?? freeze?.habit;
+  return (
+    <>
+      {head(
+        <>
+          <Act onPress={beginMark} isOn={draft !== undefined}>
+            Mark a moment <kbd>M</kbd>
+          </Act>
+          <Act onPress={freezeNow}>
+            Freeze <kbd>F</kbd>
+          </Act>
+          {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
+        </>,
+      )}
+      <main className="film-room">
+        {above}
+        <div className="film-left">
+          <Picture player={player} says={`The film at ${gameTitleWords(game)}`}>
+            {(unit, canvas) =>
+              desk && view && isFrozen ? (
+                <FreezeLayer desk={desk} view={view} shown={shown} filmPerScreen={unit} canvas={canvas} />
+              ) : null
+            }
+          </Picture>
+          <FilmBar player={player} counts={countsWords(team, moments, habit)} />
+          <PulseStrip player={player} moments={moments} team={team} habit={habit} chosen={momentId} />
+          {draft && (
+            <MarkMoment
+              draft={draft}
+              team={team}
+              habitAtFirst={habit}
+              onMark={mark}
+              onLeave={() => setDraft(undefined)}
+            />
+          )}
+          {removed && (
+            <p className="undone" role="status">
+              The moment is taken away.{' '}
+              <Act
+                onPress={() => {
+                  undo(gameId);
+                  setRemoved(false);
+                }}
+              >
+                Bring it back
+              </Act>
+            </p>
+          )}
+          <MomentList
+            gameId={gameId}
+            moments={moments}
+            team={team}
+            chosen={momentId}
+            onChoose={chooseMoment}
+            onFreeze={openFreeze}
+            onBy={keep}
+            onRemove={id => {
+              edit(gameId).remove(['moments', id]);
+              setMomentId(undefined);
+              setRemoved(true);
+            }}
+          />
+          {parts}
+        </div>
+        <aside className="film-right" aria-label="The freeze">
+          {desk && view ? (
+            <FreezeMargin
+              gameId={gameId}
+              game={game}
+              team={team}
+              desk={desk}
+              view={view}
+              shown={shown}
+              setShown={setShown}
+              isFrozen={isFrozen}
+              onBack={() => openFreeze(desk.freezeId)}
+              onLeave={() => setFreezeId(undefined)}
+            />
+          ) : (
+            <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+          )}
+        </aside>
+      </main>
+    </>
+  );
+}
+
+const momentsOf = (game: Game, film: Id<'film'>): ListedMoment[] =>
+  Object.entries(game.moments)
+    .filter(([, one]) => one.film === film)
+    .sort(([, a], [, b]) => a.frameIndex - b.frameIndex);
+
+const countsWords = (team: Team, moments: readonly ListedMoment[], habit: string | undefined): string => {
+  const of = moments.filter(([, one]) => habit === undefined || one.habit === habit);
+  const count = (verdict: string) => of.filter(([, one]) => one.verdict === verdict).length;
+  const title = habit === undefined ? '' : `${team.habits[habit as Id<'habit'>]?.title ?? ''}: `;
+  return `${title}${count('done')} done, ${count('missed')} missed, ${count('cannotSee')} cannot see`;
+};
+
+const gameTitleWords = (game: Game): string => (game.opponent === '' ? 'a game' : game.opponent);

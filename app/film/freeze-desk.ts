@@ -1,0 +1,161 @@
+import type { Freeze, Placed } from '@icewright/book';
+import { newId } from '@icewright/book';
+import type { FilmPoint, IcePoint } from '@icewright/engine';
+import { useMemo, useState } from 'react';
+import { edit } from '../shell/book.ts';
+import { nextRole } from './people-words.ts';
+
+/** What a press on the picture or on the ice does. */
+export type Tool =
+  | { readonly kind: 'look' }
+  | { readonly kind: 'pin'; readonly landmark?: string; readonly waitingAt?: FilmPoint }
+  | { readonly kind: 'place'; readonly side: Placed['side']; readonly who: Placed['kind'] }
+  | { readonly kind: 'puck' }
+  | { readonly kind: 'measure'; readonly first?: string }
+  | { readonly kind: 'wanted'; readonly who?: string };
+
+export type ToolKind = Tool['kind'];
+
+/** Something on the picture: by kind and id. */
+export type Thing =
+  | { readonly kind: 'pin' | 'skater'; readonly id: string }
+  | { readonly kind: 'puck'; readonly id: 'puck' };
+
+/** What is in the hand now: shown at once, written when it is let go. */
+export type InHand =
+  | { readonly thing: Thing; readonly at: FilmPoint }
+  | { readonly ghostOf: string; readonly atM: IcePoint };
+
+export interface Desk {
+  readonly freezeId: string;
+  /** The freeze with what is in the hand already moved. */
+  readonly freeze: Freeze;
+  readonly tool: Tool;
+  readonly setTool: (tool: Tool) => void;
+  readonly chosen: string | undefined;
+  readonly choose: (id: string | undefined) => void;
+  /** Pairs being measured. */
+  readonly pairs: readonly Pair[];
+  readonly addPair: (a: string, b: string) => void;
+  readonly dropPair: (pair: Pair) => void;
+  readonly hold: (inHand: InHand | undefined) => void;
+  readonly write: FreezeWriting;
+}
+
+/** Two skaters, or a skater and the puck, by id. */
+export type Pair = readonly [a: string, b: string];
+
+export interface FreezeWriting {
+  addPin(landmark: string, at: FilmPoint): void;
+  renamePin(id: string, landmark: string): void;
+  leaveOut(id: string, leftOut: boolean): void;
+  addSkater(side: Placed['side'], kind: Placed['kind'], feet: FilmPoint): string;
+  setSkater(id: string, change: Partial<Pick<Placed, 'role' | 'skater' | 'side' | 'kind'>>): void;
+  move(thing: Thing, at: FilmPoint): void;
+  remove(thing: Thing): void;
+  setPuck(at: FilmPoint): void;
+  setCarrier(id: string | undefined): void;
+  setGhost(id: string, atM: IcePoint | undefined): void;
+  set(field: 'title' | 'attacks' | 'habit', value: string | undefined): void;
+}
+
+/** The desk of the open freeze; undefined while none is open. Another freeze begins with a clean desk. */
+export const useDesk = (
+  gameId: string,
+  freezeId: string | undefined,
+  kept: Freeze | undefined,
+): Desk | undefined => {
+  const [lying, setLying] = useState<Lying>({ on: undefined, pairs: [] });
+  const write = useMemo(
+    () => (freezeId && kept ? writingOf(gameId, freezeId, kept) : undefined),
+    [gameId, freezeId, kept],
+  );
+  const own = lying.on === freezeId ? lying : { on: freezeId, pairs: [] };
+  const freeze = useMemo(
+    () => kept && (own.inHand ? withInHand(kept, own.inHand) : kept),
+    [kept, own.inHand],
+  );
+  if (!freezeId || !kept || !freeze || !write) return undefined;
+  const change = (part: Partial<Lying>) =>
+    setLying(now => ({ ...(now.on === freezeId ? now : { on: freezeId, pairs: [] }), ...part }));
+  return {
+    freezeId,
+    freeze,
+    tool: own.tool ?? toolToBegin(kept),
+    setTool: tool => change({ tool }),
+    chosen: own.chosen,
+    choose: chosen => change({ chosen }),
+    pairs: own.pairs,
+    addPair: (a, b) => change({ pairs: [...own.pairs.filter(one => !isSame(one, [a, b])), [a, b]] }),
+    dropPair: pair => change({ pairs: own.pairs.filter(one => one !== pair) }),
+    hold: inHand => change({ inHand }),
+    write,
+  };
+};
+
+interface Lying {
+  readonly on: string | undefined;
+  readonly tool?: Tool;
+  readonly chosen?: string | undefined;
+  readonly pairs: readonly Pair[];
+  readonly inHand?: InHand | undefined;
+}
+
+const isSame = ([a, b]: Pair, [c, d]: Pair): boolean => (a === c && b === d) || (a === d && b === c);
+
+/** A fresh freeze begins with its pins. */
+const toolToBegin = (freeze: Freeze): Tool =>
+  Object.keys(freeze.pins).length < 4 ? { kind: 'pin' } : { kind: 'look' };
+
+const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWriting => {
+  const at = (...path: string[]) => ['freezes', freezeId, ...path];
+  const game = () => edit(gameId);
+  const setOrRemove = (path: string[], value: unknown) =>
+    value === undefined ? game().remove(path) : game().set(path, value);
+  return {
+    addPin: (landmark, px) => {
+      game().set(at('pins', newId<'pin'>()), { landmark, at: px, leftOut: false });
+    },
+    renamePin: (id, landmark) => game().set(at('pins', id, 'landmark'), landmark),
+    leaveOut: (id, leftOut) => game().set(at('pins', id, 'leftOut'), leftOut),
+    addSkater: (side, kind, feet) => {
+      const id = newId<'placed'>();
+      game().set(at('skaters', id), { side, kind, role: nextRole(freeze, side, kind), feet });
+      return id;
+    },
+    setSkater: (id, change) =>
+      game().transact(() => {
+        for (const [field, value] of Object.entries(change)) setOrRemove(at('skaters', id, field), value);
+      }),
+    move: (thing, px) => {
+      if (thing.kind === 'pin') game().set(at('pins', thing.id, 'at'), px);
+      else if (thing.kind === 'skater') game().set(at('skaters', thing.id, 'feet'), px);
+      else game().set(at('puck'), { ...freeze.puck, at: px });
+    },
+    remove: thing =>
+      game().transact(() => {
+        if (thing.kind === 'puck') game().remove(at('puck'));
+        else game().remove(at(thing.kind === 'pin' ? 'pins' : 'skaters', thing.id));
+        if (freeze.puck && freeze.puck.carrier === thing.id) game().set(at('puck'), { at: freeze.puck.at });
+      }),
+    setPuck: px => game().set(at('puck'), { ...freeze.puck, at: px }),
+    setCarrier: id =>
+      freeze.puck && game().set(at('puck'), { at: freeze.puck.at, ...(id ? { carrier: id } : {}) }),
+    setGhost: (id, atM) => setOrRemove(at('skaters', id, 'ghostM'), atM),
+    set: (field, value) => setOrRemove(at(field), value),
+  };
+};
+
+const withInHand = (freeze: Freeze, inHand: InHand): Freeze => {
+  if ('ghostOf' in inHand) return withSkater(freeze, inHand.ghostOf, { ghostM: inHand.atM });
+  const { thing, at } = inHand;
+  if (thing.kind === 'skater') return withSkater(freeze, thing.id, { feet: at });
+  if (thing.kind === 'puck') return freeze.puck ? { ...freeze, puck: { ...freeze.puck, at } } : freeze;
+  const pin = freeze.pins[thing.id as keyof typeof freeze.pins];
+  return pin ? { ...freeze, pins: { ...freeze.pins, [thing.id]: { ...pin, at } } } : freeze;
+};
+
+const withSkater = (freeze: Freeze, id: string, change: Partial<Placed>): Freeze => {
+  const skater = freeze.skaters[id as keyof typeof freeze.skaters];
+  return skater ? { ...freeze, skaters: { ...freeze.skaters, [id]: { ...skater, ...change } } } : freeze;
+};

@@ -1,0 +1,128 @@
+import { type Game, newId, type Team } from '@icewright/book';
+import { Act } from '../parts/act.tsx';
+import { edit } from '../shell/book.ts';
+import { clockText } from './film-clock.ts';
+import type { Desk } from './freeze-desk.ts';
+import type { FreezeView } from './freeze-view.ts';
+import { IceMap } from './ice-map.tsx';
+import { latestPinned } from './make-freeze.ts';
+import { PeopleList } from './people-list.tsx';
+import { PinsList } from './pins-list.tsx';
+import { Readings } from './readings.tsx';
+import type { Shown } from './shown.ts';
+import { Verdict } from './verdict.tsx';
+
+/** Beside the frozen picture: what was seen, the ice, readings, who is where, and the pins that all of it hangs on. */
+export function FreezeMargin({
+  gameId,
+  game,
+  team,
+  desk,
+  view,
+  shown,
+  setShown,
+  isFrozen,
+  onBack,
+  onLeave,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Team;
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly shown: Shown;
+  readonly setShown: (shown: Shown) => void;
+  readonly isFrozen: boolean;
+  readonly onBack: () => void;
+  readonly onLeave: () => void;
+}) {
+  const { freeze } = view;
+  const earlier = latestPinned(game, freeze.film, desk.freezeId);
+  const copyPins = () => {
+    const change = edit(gameId);
+    change.transact(() => {
+      for (const pin of Object.values(earlier?.pins ?? {})) {
+        change.set(['freezes', desk.freezeId, 'pins', newId<'pin'>()], pin);
+      }
+    });
+    setShown({ ...shown, paint: true });
+    desk.setTool({ kind: 'look' });
+  };
+  return (
+    <>
+      <Verdict desk={desk} view={view} team={team} game={game} />
+      {!isFrozen && (
+        <p className="note" role="status">
+          This freeze belongs to frame {freeze.frameIndex}, at {clockText(freeze.filmTimeS, 1)}, and to no
+          other. <Act onPress={onBack}>Back to it</Act>
+        </p>
+      )}
+      <figure>
+        <IceMap desk={desk} view={view} shown={shown} />
+      </figure>
+      <p className="pins-acts tools">
+        <Act
+          isOn={desk.tool.kind === 'measure'}
+          notNow={view.people.length + (freeze.puck ? 1 : 0) < 2 ? 'place two skaters first' : undefined}
+          onPress={() => desk.setTool(desk.tool.kind === 'measure' ? { kind: 'look' } : { kind: 'measure' })}
+        >
+          Measure
+        </Act>
+        <Act
+          isOn={desk.tool.kind === 'wanted'}
+          notNow={view.fit ? undefined : 'the pins must hold the picture first'}
+          onPress={() => desk.setTool(desk.tool.kind === 'wanted' ? { kind: 'look' } : { kind: 'wanted' })}
+        >
+          Wanted place
+        </Act>
+        <Act
+          isOn={shown.paint}
+          notNow={view.fit ? undefined : 'the pins must hold the picture first'}
+          onPress={() => setShown({ ...shown, paint: !shown.paint })}
+        >
+          Check the paint
+        </Act>
+        <Act isOn={shown.ellipses} onPress={() => setShown({ ...shown, ellipses: !shown.ellipses })}>
+          Ellipses
+        </Act>
+        <Act bare onPress={onLeave}>
+          Close the freeze
+        </Act>
+      </p>
+      <ToolHint desk={desk} view={view} />
+      {view.fit && <Readings desk={desk} view={view} team={team} />}
+      <PeopleList desk={desk} view={view} team={team} />
+      <PinsList desk={desk} view={view} />
+      {view.pins.length === 0 && earlier && (
+        <p className="note">
+          <Act onPress={copyPins}>Begin with the pins of {clockText(earlier.filmTimeS, 1)}</Act> only if the
+          camera has not moved or zoomed since: the sheet's lines are then drawn over the picture, and must
+          lie on the paint.
+        </p>
+      )}
+    </>
+  );
+}
+
+function ToolHint({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
+  const { tool } = desk;
+  const says =
+    tool.kind === 'measure'
+      ? tool.first
+        ? 'Now press the other one.'
+        : 'Press two of them in the picture: a skater and another, or the puck.'
+      : tool.kind === 'wanted'
+        ? tool.who
+          ? 'Press where that skater should have been, in the picture or on the ice.'
+          : 'Press the skater first.'
+        : tool.kind === 'place'
+          ? 'Press the ice midway between the skates.'
+          : tool.kind === 'puck'
+            ? 'Press the puck, where it touches the ice.'
+            : undefined;
+  return says && view ? (
+    <p className="q2 hint" role="status">
+      {says}
+    </p>
+  ) : null;
+}

@@ -1,0 +1,172 @@
+import { type Game, inOrder } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { useState } from 'react';
+import { useSearch } from 'wouter';
+import { Act, ActLink } from '../parts/act.tsx';
+import { Empty, Failure } from '../parts/empty.tsx';
+import { daySaid } from '../parts/figures.ts';
+import { useDocument, useTeam } from '../shell/book.ts';
+import { RunningHead } from '../shell/running-head.tsx';
+import { addPart } from './add-part.ts';
+import { DropZone } from './drop-zone.tsx';
+import { type FilmFile, pickFilm, takeFilm } from './film-door.ts';
+import { FilmMissing } from './film-missing.tsx';
+import { FilmParts } from './film-parts.tsx';
+import type { Refusal } from './film-refusal.ts';
+import { FilmRoom } from './film-room.tsx';
+import { GameFields } from './game-head.tsx';
+import { gameTitle, resultWords } from './game-words.ts';
+import { Refused } from './refused.tsx';
+import { useFilm } from './use-film.ts';
+import { usePlayer } from './use-player.ts';
+
+/** One game: its film, moments and freezes. `?freeze=` and `?moment=` open what a link from elsewhere speaks of. */
+export function GameRoom({ gameId }: { readonly gameId: string }) {
+  const view = useDocument('game', gameId);
+  const { value: team } = useTeam();
+  if (view.state === 'ready' && team) return <OpenGame gameId={gameId} game={view.value} team={team} />;
+  if (view.state === 'loading' || !team) return <p className="vh">Opening the game</p>;
+  return (
+    <>
+      <RunningHead back={{ to: '/film', said: 'Film' }} title="A game" titleWords="A game" />
+      <Failure
+        where="Game"
+        what={
+          view.state === 'missing' ? 'This game is not on this machine.' : 'This game cannot be read here.'
+        }
+        lost="Nothing was changed."
+      >
+        <ActLink to="/film">To all games</ActLink>
+      </Failure>
+    </>
+  );
+}
+
+function OpenGame({
+  gameId,
+  game,
+  team,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: NonNullable<ReturnType<typeof useTeam>['value']>;
+}) {
+  const asked = new URLSearchParams(useSearch());
+  const [chosenPart, setPart] = useState<Id<'film'>>();
+  const [refusal, setRefusal] = useState<Refusal & { readonly fileName: string }>();
+  const [busy, setBusy] = useState(false);
+  const [naming, setNaming] = useState(game.opponent === '');
+  const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
+    id => id && game.films[id],
+  );
+  const part = partId && game.films[partId];
+  const { state, again } = useFilm(part);
+  const player = usePlayer(state.kind === 'open' ? state.film : undefined);
+  const add = async (chosen: Promise<FilmFile | undefined>) => {
+    setRefusal(undefined);
+    const film = await chosen;
+    if (!film) return;
+    setBusy(true);
+    const taken = await takeFilm(film);
+    setBusy(false);
+    if (taken.kind === 'refused') return setRefusal(taken);
+    setPart(addPart(gameId, taken.part, game.films));
+    if (taken.part.hash === part?.hash) again();
+  };
+  const parts = partId && (
+    <FilmParts
+      game={game}
+      partId={partId}
+      lies={state.kind === 'open' ? state.lies : undefined}
+      busy={busy}
+      onPart={setPart}
+      onAdd={() => void add(pickFilm())}
+    />
+  );
+  const head = (acts?: React.ReactNode) => (
+    <RunningHead
+      back={{ to: '/film', said: 'Film' }}
+      title={gameTitle(game)}
+      titleWords={gameTitle(game)}
+      meta={<Meta game={game} naming={naming} onNaming={() => setNaming(!naming)} />}
+      acts={acts}
+    />
+  );
+  const above = (
+    <>
+      {naming && <GameFields gameId={gameId} game={game} />}
+      {refusal && (
+        <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
+      )}
+    </>
+  );
+  return (
+    <DropZone onFilm={film => void add(film)}>
+      {part && partId && player ? (
+        <FilmRoom
+          key={partId}
+          gameId={gameId}
+          game={game}
+          team={team}
+          partId={partId}
+          player={player}
+          head={head}
+          above={above}
+          parts={parts}
+          asked={{ freeze: asked.get('freeze') ?? undefined, moment: asked.get('moment') ?? undefined }}
+        />
+      ) : (
+        <>
+          {head()}
+          <div className="place">
+            {above}
+            {!part && (
+              <Empty says="This game has no film yet.">
+                <Act lead working={busy} onPress={() => void add(pickFilm())}>
+                  Open a film
+                </Act>
+              </Empty>
+            )}
+            {part && (state.kind === 'looking' || state.kind === 'open') && (
+              <p className="film-state w" role="status">
+                Looking through {part.fileName}
+              </p>
+            )}
+            {part && state.kind === 'missing' && (
+              <FilmMissing part={part} onFound={again} onOther={film => void add(Promise.resolve(film))} />
+            )}
+            {part && state.kind === 'refused' && <Refused refusal={state} fileName={part.fileName} />}
+          </div>
+        </>
+      )}
+    </DropZone>
+  );
+}
+
+function Meta({
+  game,
+  naming,
+  onNaming,
+}: {
+  readonly game: Game;
+  readonly naming: boolean;
+  readonly onNaming: () => void;
+}) {
+  const moments = Object.keys(game.moments).length;
+  const freezes = Object.keys(game.freezes).length;
+  return (
+    <>
+      {[daySaid(game.day), resultWords(game)].filter(Boolean).join(', ')}. <b>{moments}</b>{' '}
+      {moments === 1 ? 'moment' : 'moments'}, {freezes} {freezes === 1 ? 'freeze' : 'freezes'}{' '}
+      <button type="button" className="quiet" aria-expanded={naming} onClick={onNaming}>
+        {naming ? 'that is right' : 'change'}
+      </button>
+    </>
+  );
+}
+
+const partAsked = (game: Game, asked: URLSearchParams): Id<'film'> | undefined => {
+  const freeze = game.freezes[asked.get('freeze') as Id<'freeze'>];
+  const moment = game.moments[asked.get('moment') as Id<'moment'>];
+  return freeze?.film ?? moment?.film;
+};

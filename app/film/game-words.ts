@@ -1,0 +1,14 @@
+import type { Game } from '@icewright/book';
+
+/** Upper Sedge, at home. */
+export const gameTitle = (game: Pick<Game, 'opponent' | 'place'>): string =>
+  game.opponent === '' ? 'A game not named yet' : `${game.opponent}, ${PLACE[game.place]}`;
+
+/** won 4–2. */
+export const resultWords = ({ score }: Pick<Game, 'score'>): string => {
+  if (!score) return '';
+  const word = score.us > score.them ? 'won' : score.us < score.them ? 'lost' : 'tied';
+  return `${word} ${score.us}–${score.them}`;
+};
+
+const PLACE = { home: 'at home', away: 'away', neutral: 'on neutral ice' } as const;

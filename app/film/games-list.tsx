@@ -1,0 +1,141 @@
+import { emptyGame, type Game, type Team } from '@icewright/book';
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { Act } from '../parts/act.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { countSaid, daySaid, today } from '../parts/figures.ts';
+import { createDocument, setRemoved, useDocuments, useTeam } from '../shell/book.ts';
+import { RunningHead } from '../shell/running-head.tsx';
+import { addPart } from './add-part.ts';
+import { DropZone } from './drop-zone.tsx';
+import { type FilmFile, pickFilm, takeFilm } from './film-door.ts';
+import type { Refusal } from './film-refusal.ts';
+import { gameTitle, resultWords } from './game-words.ts';
+import { Refused } from './refused.tsx';
+
+/** All games of the season, newest first. Opening a film makes a game for it when there is none yet. */
+export function GamesList() {
+  const { value: team } = useTeam();
+  const [, go] = useLocation();
+  const [busy, setBusy] = useState(false);
+  const [refusal, setRefusal] = useState<Refusal & { readonly fileName: string }>();
+  const open = async (chosen: Promise<FilmFile | undefined>) => {
+    setRefusal(undefined);
+    const film = await chosen;
+    if (!film) return;
+    setBusy(true);
+    const taken = await takeFilm(film);
+    setBusy(false);
+    if (taken.kind === 'refused') return setRefusal(taken);
+    const day = Number.isFinite(film.file.lastModified) ? dayOf(film.file.lastModified) : today();
+    const id = createDocument('game', emptyGame({ opponent: '', day }));
+    addPart(id, taken.part, {});
+    go(`/film/${id}`);
+  };
+  if (!team) return null;
+  const entries = Object.entries(team.contents).filter(
+    ([, entry]) => entry.kind === 'game' && !entry.removed,
+  );
+  const act = (
+    <Act lead working={busy} onPress={() => void open(pickFilm())}>
+      Open a film
+    </Act>
+  );
+  return (
+    <DropZone onFilm={film => void open(film)}>
+      <RunningHead title="Film" titleWords="Film" acts={entries.length > 0 ? act : undefined} />
+      <div className="place">
+        {refusal && (
+          <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
+        )}
+        {entries.length === 0 ? (
+          <Empty says="Open a game, and mark the first moment while it plays.">{act}</Empty>
+        ) : (
+          <Games team={team} ids={entries.map(([id]) => id)} />
+        )}
+      </div>
+    </DropZone>
+  );
+}
+
+function Games({ team, ids }: { readonly team: Team; readonly ids: readonly string[] }) {
+  const views = useDocuments('game', ids);
+  const [gone, setGone] = useState<string>();
+  const games = ids.flatMap(id => {
+    const view = views.get(id);
+    return view?.state === 'ready' ? [[id, view.value] as const] : [];
+  });
+  const waiting = ids.length - games.length;
+  games.sort(([, a], [, b]) => b.day.localeCompare(a.day));
+  return (
+    <>
+      <table className="tt games">
+        <thead>
+          <tr>
+            <th>Day</th>
+            <th>Game</th>
+            <th>Result</th>
+            <th className="r">Moments</th>
+            <th className="r">Freezes</th>
+            <th>Film</th>
+            <th>
+              <span className="vh">Acts</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {games.map(([id, game]) => (
+            <tr key={id}>
+              <td className="nw">{daySaid(game.day)}</td>
+              <td className="w games-title">
+                <Link href={`/film/${id}`}>{gameTitle(game)}</Link>
+              </td>
+              <td>{resultWords(game)}</td>
+              <td className="r">{Object.keys(game.moments).length}</td>
+              <td className="r">{Object.keys(game.freezes).length}</td>
+              <td className="q2">{filmWords(game)}</td>
+              <td className="r">
+                <Act
+                  bare
+                  label={`Take ${gameTitle(game)}, ${daySaid(game.day)}, out of the list`}
+                  onPress={() => {
+                    setRemoved(id, true);
+                    setGone(id);
+                  }}
+                >
+                  take out
+                </Act>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {gone !== undefined && team.contents[gone as keyof typeof team.contents]?.removed && (
+        <p className="undone" role="status">
+          The game is out of the list; nothing in it is lost.{' '}
+          <Act
+            onPress={() => {
+              setRemoved(gone, false);
+              setGone(undefined);
+            }}
+          >
+            Put it back
+          </Act>
+        </p>
+      )}
+      {waiting > 0 && <p className="q3">{countSaid(waiting, 'game')} not read yet.</p>}
+    </>
+  );
+}
+
+const filmWords = (game: Game): string => {
+  const parts = Object.values(game.films);
+  if (parts.length === 0) return 'no film yet';
+  const minutes = parts.reduce((sum, part) => sum + part.durationS, 0) / 60;
+  return `${countSaid(parts.length, 'part')}, ${minutes < 2 ? `${Math.round(minutes * 60)} s` : `${Math.round(minutes)} min`}`;
+};
+
+const dayOf = (ms: number): string => {
+  const date = new Date(ms);
+  return `${date.getFullYear()}-${String(date.getMonth() + 1).padStart(2, '0')}-${String(date.getDate()).padStart(2, '0')}`;
+};

@@ -1,0 +1,76 @@
+/**
+ * The name of a rink marking as a person beside the picture says it. The map lies as the picture does: the camera stands
+ * below its lower edge, so +y is far and −y near, −x left and +x right.
+ */
+export const landmarkWords = (id: string): string => {
+  const match = /^([a-zA-Z]+)(?:([+-])x)?(?:([+-])y)?(?:\.(.+))?$/.exec(id);
+  if (!match) return id;
+  const [, kind = '', xSign, ySign, rest = ''] = match;
+  const sideways = xSign === '+' ? 'right' : xSign === '-' ? 'left' : '';
+  const ownDepth = ySign === '+' ? 'far' : ySign === '-' ? 'near' : '';
+  const partDepth = rest.includes('+y') ? 'far' : rest.includes('-y') ? 'near' : '';
+  const place = [sideways, ownDepth].filter(Boolean).join(', ');
+  const boards = `at the ${partDepth || ownDepth} boards`;
+  switch (kind) {
+    case 'centreSpot':
+      return 'Centre spot';
+    case 'centreLine':
+      return rest.startsWith('centreCircle')
+        ? `Centre circle on the red line, ${partDepth} side`
+        : `Red line ${boards}`;
+    case 'centreLineEdge':
+      return `Red line ${boards}, ${sideways} edge`;
+    case 'blueLineInner':
+      return `Blue line ${boards}, ${sideways}, centre edge`;
+    case 'blueLineOuter':
+      return `Blue line ${boards}, ${sideways}, goal edge`;
+    case 'neutralSpot':
+      return `Neutral spot, ${place}`;
+    case 'endSpot':
+      return `End spot, ${place}`;
+    case 'goalLine':
+      return `Goal line ${boards}, ${sideways}`;
+    case 'goalPost':
+      return `Net, ${sideways}: ${ownDepth} post`;
+    case 'crease':
+      return rest === 'goalLine'
+        ? `Crease at the goal line, ${place}`
+        : `Crease where the arc begins, ${place}`;
+    case 'trapezoid':
+      return `Trapezoid at the ${rest === 'boards' ? 'boards' : 'goal line'}, ${place}`;
+    case 'hashEnd':
+      return `Hash mark, circle ${place}: ${partWords(rest)}`;
+    case 'lCorner':
+      return `L mark, spot ${place}: ${partWords(rest)}`;
+    case 'refCrease':
+      return `Officials' crease at the near boards, ${sideways || (rest.includes('+x') ? 'right' : 'left')}`;
+    default:
+      return id;
+  }
+};
+
+/** Which part of the list a marking stands in. */
+export const landmarkGroup = (id: string): string => {
+  const kind = /^[a-zA-Z]+/.exec(id)?.[0] ?? '';
+  return GROUPS.find(([, kinds]) => kinds.includes(kind))?.[0] ?? 'Others';
+};
+
+const GROUPS: readonly (readonly [string, readonly string[]])[] = [
+  ['Spots', ['centreSpot', 'neutralSpot', 'endSpot']],
+  ['Lines', ['centreLine', 'centreLineEdge', 'blueLineInner', 'blueLineOuter', 'goalLine']],
+  ['Circles', ['hashEnd', 'lCorner']],
+  ['Nets', ['goalPost', 'crease', 'trapezoid', 'refCrease']],
+];
+
+const partWords = (rest: string): string =>
+  rest
+    .split('.')
+    .map(part => PARTS[part] ?? part)
+    .join(', ');
+
+const PARTS: Readonly<Record<string, string>> = {
+  goalSide: 'goal side',
+  blueSide: 'blue-line side',
+  boardsSide: 'outer',
+  middleSide: 'inner',
+};

@@ -1,0 +1,61 @@
+import { type Freeze, type Game, newId } from '@icewright/book';
+import { CLICK_SD, type Id } from '@icewright/engine';
+import { edit } from '../shell/book.ts';
+import type { Player } from './player.ts';
+
+/** The freeze of the frame that is shown: the one there is, or a new one, tied to the moment it belongs to. */
+export const freezeHere = (
+  gameId: string,
+  game: Game,
+  film: Id<'film'>,
+  player: Player,
+  momentId: string | undefined,
+): Id<'freeze'> => {
+  const { frameIndex } = player.now();
+  const there = findFreeze(game, film, frameIndex);
+  if (there) return there;
+  const id = newId<'freeze'>();
+  const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
+  const belongs =
+    moment && moment.film === film && Math.abs(moment.filmTimeS - player.timeS) <= SAME_MOMENT_S
+      ? moment
+      : undefined;
+  const change = edit(gameId);
+  change.transact(() => {
+    change.set(['freezes', id], {
+      film,
+      frameIndex,
+      filmTimeS: player.timeS,
+      picture: { widthPx: player.film.widthPx, heightPx: player.film.heightPx },
+      title: '',
+      ...(belongs ? { habit: belongs.habit } : {}),
+      attacks: latestOf(game, film)?.attacks ?? 'plusX',
+      pins: {},
+      clickSdPx: CLICK_SD.value,
+      skaters: {},
+      madeAt: new Date().toISOString(),
+    } satisfies Freeze);
+    if (belongs && !belongs.freeze) change.set(['moments', momentId!, 'freeze'], id);
+  });
+  return id;
+};
+
+export const findFreeze = (game: Game, film: string, frameIndex: number): Id<'freeze'> | undefined =>
+  (Object.entries(game.freezes) as [Id<'freeze'>, Freeze][]).find(
+    ([, one]) => one.film === film && one.frameIndex === frameIndex,
+  )?.[0];
+
+/** The freeze made last in this film that is pinned: its pins can be begun with when the camera does not move. */
+export const latestPinned = (game: Game, film: string, but: string): Freeze | undefined =>
+  Object.entries(game.freezes)
+    .filter(([id, one]) => id !== but && one.film === film && Object.keys(one.pins).length >= 4)
+    .map(([, one]) => one)
+    .sort((a, b) => b.madeAt.localeCompare(a.madeAt))[0];
+
+const latestOf = (game: Game, film: string): Freeze | undefined =>
+  Object.values(game.freezes)
+    .filter(one => one.film === film)
+    .sort((a, b) => b.madeAt.localeCompare(a.madeAt))[0];
+
+/** A moment and a picture this close in time are one happening. */
+const SAME_MOMENT_S = 2;

@@ -1,0 +1,70 @@
+import {
+  alongOffset,
+  distanceBetween,
+  type Estimate,
+  type FilmPoint,
+  FOOT_SD,
+  SURELY_SDS,
+} from '@icewright/engine';
+import { numberSaid } from '../parts/figures.ts';
+import type { Pair } from './freeze-desk.ts';
+import type { FreezeView } from './freeze-view.ts';
+
+export interface Figure {
+  readonly value: string;
+  readonly plusMinus: string;
+}
+
+export interface PairMeasure {
+  readonly a: FilmPoint;
+  readonly b: FilmPoint;
+  readonly names: readonly [string, string];
+  readonly distance?: Figure;
+  /** Along the rink, towards the net we attack: who is ahead, or that they are level. */
+  readonly along?: Figure & { readonly says: string };
+}
+
+/** Distance between two, and who is ahead, with the 95 % ± of the difference. Undefined when one of them is gone. */
+export const measureOf = (view: FreezeView, [aId, bId]: Pair): PairMeasure | undefined => {
+  const a = placeOf(view, aId);
+  const b = placeOf(view, bId);
+  if (!a || !b) return undefined;
+  const names = [nameOf(view, aId), nameOf(view, bId)] as const;
+  if (!view.fit) return { a, b, names };
+  const distance = distanceBetween(view.fit, a, b);
+  const along = alongOffset(view.fit, a, b, view.freeze.attacks);
+  return {
+    a,
+    b,
+    names,
+    ...(distance.kind === 'measured' ? { distance: lengthFigure(distance.lengthM) } : {}),
+    ...(along.kind === 'measured'
+      ? { along: { ...lengthFigure(absolute(along.lengthM)), says: aheadWords(names, along.lengthM) } }
+      : {}),
+  };
+};
+
+export const placeOf = ({ freeze }: FreezeView, id: string): FilmPoint | undefined =>
+  id === 'puck' ? freeze.puck?.at : freeze.skaters[id as keyof typeof freeze.skaters]?.feet;
+
+export const nameOf = ({ freeze }: FreezeView, id: string): string =>
+  id === 'puck' ? 'the puck' : (freeze.skaters[id as keyof typeof freeze.skaters]?.role ?? 'someone gone');
+
+export const lengthFigure = ({ value, sd }: Estimate): Figure => ({
+  value: numberSaid(value),
+  plusMinus: `± ${numberSaid(SURELY_SDS * sd)} m`,
+});
+
+/** What every measured length answers when it is asked why. */
+export const measuredWhy = (view: FreezeView): string => {
+  const pins = view.pins.filter(pin => !pin.leftOut).length;
+  const sd = view.fit?.pinSdPx ?? view.freeze.clickSdPx;
+  return `Measured on the ice through ${pins} pins. ± is 95 %: pins hit their marks within ${numberSaid(sd)} px${view.fit?.sdRaised ? ' (as their own residuals show)' : ''}, feet within ${FOOT_SD.value} px (${FOOT_SD.status}: ${FOOT_SD.source}). The pins' error is shared by both, so it counts once.`;
+};
+
+const aheadWords = ([a, b]: readonly [string, string], { value, sd }: Estimate): string => {
+  if (Math.abs(value) <= SURELY_SDS * sd) return `${a} level with ${b}, within the ±`;
+  return value > 0 ? `${a} ahead of ${b}` : `${a} behind ${b}`;
+};
+
+const absolute = ({ value, sd }: Estimate): Estimate => ({ value: Math.abs(value), sd });

@@ -1,0 +1,129 @@
+import { Act } from '../parts/act.tsx';
+import { numberSaid } from '../parts/figures.ts';
+import type { Desk } from './freeze-desk.ts';
+import type { FreezeView } from './freeze-view.ts';
+import { LandmarkChoice, LandmarkSelect } from './landmark-choice.tsx';
+import { refusedPinsWords } from './refused-pins.ts';
+
+/** The pins with how far each is off, which one disagrees, and how well all of them hold the picture. */
+export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
+  const { fitted, held, pins } = view;
+  const counted = pins.filter(pin => !pin.leftOut).length;
+  const refused = fitted?.kind === 'refused' ? refusedPinsWords(fitted) : undefined;
+  return (
+    <section className="sec pins">
+      <h2>
+        Pins{' '}
+        {held && (
+          <span className="q3" data-testid="held">
+            {counted} of them hold the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
+            <b className="b q2">± {numberSaid(held.alongM, 2)} m</b> lengthways,{' '}
+            <b className="b q2">± {numberSaid(held.acrossM, 2)}</b> across
+          </span>
+        )}
+      </h2>
+      {pins.length === 0 && (
+        <p className="note">
+          Pins tie the picture to the ice: name a mark that you see, then press its place in the picture. Four
+          hold it; eight or ten, spread out, hold it well.
+        </p>
+      )}
+      <ol>
+        {pins.map(pin => (
+          <li key={pin.id} className={pin.disagrees ? 'bad' : pin.leftOut ? 'out' : ''}>
+            <span className="pn">{pin.number}</span>
+            <button
+              type="button"
+              className="quiet pin-name"
+              aria-pressed={desk.chosen === pin.id}
+              onClick={() => desk.choose(pin.id)}
+            >
+              {pin.words}
+            </button>
+            <span className="px">
+              {pin.leftOut
+                ? 'left out'
+                : pin.residualPx === undefined
+                  ? ''
+                  : `${numberSaid(pin.residualPx)} px`}
+            </span>
+          </li>
+        ))}
+      </ol>
+      {refused && (
+        <p className="note refusal" role="status" data-testid="refused">
+          <span className="warm b">{refused.says}</span> {refused.todo}
+        </p>
+      )}
+      <Disagreement desk={desk} view={view} />
+      <ChosenPin desk={desk} view={view} />
+      {desk.tool.kind === 'pin' ? (
+        <LandmarkChoice desk={desk} view={view} />
+      ) : (
+        <p className="pins-acts">
+          <Act onPress={() => desk.setTool({ kind: 'pin' })}>Put down pins</Act>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Disagreement({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
+  const wrong = view.fit?.disagreement;
+  if (!wrong) return null;
+  if (wrong.kind === 'several') {
+    return (
+      <p className="note" role="status">
+        <span className="warm b">The pins do not agree,</span> and no single one explains it: several are
+        wrong, the lens bends, or this is another rink than the team's.
+      </p>
+    );
+  }
+  const ids = wrong.kind === 'onePin' ? [wrong.pin] : wrong.pins;
+  const pins = view.pins.filter(pin => ids.includes(pin.id));
+  return (
+    <p className="note" role="status" data-testid="disagrees">
+      {wrong.kind === 'onePin' ? (
+        <>
+          <span className="warm b">Pin {pins[0]?.number} disagrees</span> with the others by{' '}
+          {numberSaid(wrong.byPx, 0)} px
+          {wrong.byM === undefined ? '' : `, ${numberSaid(wrong.byM)} m on the ice`}.
+        </>
+      ) : (
+        <span className="warm b">One of the pins {pins.map(pin => pin.number).join(', ')} is wrong.</span>
+      )}{' '}
+      {pins.map(pin => (
+        <span key={pin.id}>
+          <button type="button" className="quiet" onClick={() => desk.choose(pin.id)}>
+            Look at {pins.length > 1 ? pin.number : 'it'}
+          </button>{' '}
+          or{' '}
+          <button type="button" className="quiet" onClick={() => desk.write.leaveOut(pin.id, true)}>
+            leave {pins.length > 1 ? pin.number : 'it'} out
+          </button>
+          .{' '}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+function ChosenPin({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
+  const pin = view.pins.find(one => one.id === desk.chosen);
+  if (!pin) return null;
+  return (
+    <p className="pins-acts">
+      <span className="q2">Pin {pin.number}</span>
+      <LandmarkSelect
+        label={`Which mark is pin ${pin.number}?`}
+        value={pin.landmark}
+        view={view}
+        onChoose={id => desk.write.renamePin(pin.id, id)}
+      />
+      <Act onPress={() => desk.write.leaveOut(pin.id, !pin.leftOut)}>
+        {pin.leftOut ? 'Count it again' : 'Leave it out'}
+      </Act>
+      <Act onPress={() => desk.write.remove({ kind: 'pin', id: pin.id })}>Take it away</Act>
+    </p>
+  );
+}

@@ -1,0 +1,157 @@
+import type { Moment, Team } from '@icewright/book';
+import { useRef } from 'react';
+import { clockText } from './film-clock.ts';
+import { frameAtTime, timeOfFrame } from './frame-index.ts';
+import type { Player } from './player.ts';
+import { ruleStepS } from './rule-step.ts';
+import { usePlayerPart } from './use-player.ts';
+
+const WIDTH = 912;
+const LEFT = 46;
+const RIGHT = 910;
+const BASE = 40;
+
+export type ListedMoment = readonly [id: string, moment: Moment];
+
+/** The pulse: done above the line, missed below, height = cost, a ring for what could not be seen. Press or drag to jump. */
+export function PulseStrip({
+  player,
+  moments,
+  team,
+  habit,
+  chosen,
+}: {
+  readonly player: Player;
+  /** Of this film, in order of time. */
+  readonly moments: readonly ListedMoment[];
+  readonly team: Team;
+  /** Moments of this habit are dark, the others stay behind. */
+  readonly habit: string | undefined;
+  readonly chosen: string | undefined;
+}) {
+  const strip = useRef<HTMLDivElement>(null);
+  const frameIndex = usePlayerPart(player, state => state.frameIndex);
+  const { index } = player.film;
+  const xOf = (timeS: number) => LEFT + (timeS / index.endS) * (RIGHT - LEFT);
+  const jumpTo = (event: React.PointerEvent) => {
+    const box = strip.current!.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * WIDTH;
+    void player.jump(frameAtTime(index, Math.max(0, ((x - LEFT) / (RIGHT - LEFT)) * index.endS)));
+  };
+  return (
+    <div
+      ref={strip}
+      className="pulse"
+      aria-label="Where the film is"
+      role="slider"
+      tabIndex={0}
+      aria-valuemin={0}
+      aria-valuemax={index.frameCount - 1}
+      aria-valuenow={frameIndex}
+      aria-valuetext={`${clockText(timeOfFrame(index, frameIndex))}, frame ${frameIndex}`}
+      onPointerDown={event => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        jumpTo(event);
+      }}
+      onPointerMove={event => event.buttons === 1 && jumpTo(event)}
+    >
+      <svg viewBox={`0 0 ${WIDTH} 98`} aria-hidden="true">
+        <text className="ax" x="0" y="30">
+          done
+        </text>
+        <text className="ax" x="0" y="58">
+          missed
+        </text>
+        <path className="base" d={`M${LEFT} ${BASE}H${RIGHT}`} />
+        {moments.map(([id, moment]) => (
+          <PulseMark
+            key={id}
+            x={xOf(moment.filmTimeS)}
+            moment={moment}
+            heightPx={heightOf(moment, team)}
+            look={habit === undefined || habit === moment.habit ? 'of' : 'other'}
+            isChosen={chosen === id}
+          />
+        ))}
+        <Rule endS={index.endS} xOf={xOf} />
+        <Playhead player={player} xOf={xOf} />
+      </svg>
+    </div>
+  );
+}
+
+function Playhead({ player, xOf }: { readonly player: Player; readonly xOf: (timeS: number) => number }) {
+  const frameIndex = usePlayerPart(player, state => state.frameIndex);
+  const x = xOf(timeOfFrame(player.film.index, frameIndex));
+  return <path className="play" d={`M${x.toFixed(2)} 0V84`} />;
+}
+
+function PulseMark({
+  x,
+  moment,
+  heightPx,
+  look,
+  isChosen,
+}: {
+  readonly x: number;
+  readonly moment: Moment;
+  readonly heightPx: number;
+  readonly look: 'of' | 'other';
+  readonly isChosen: boolean;
+}) {
+  const wide = look === 'of' ? 5 : 3;
+  const name = `${look === 'other' ? 'other ' : ''}${isChosen ? 'chosen ' : ''}`;
+  if (moment.verdict === 'cannotSee') {
+    return <circle className={`pm ${name}none`} cx={x} cy={BASE} r={look === 'of' ? 3.6 : 3} />;
+  }
+  const top = moment.verdict === 'done' ? BASE - heightPx : BASE;
+  return (
+    <rect className={`pm ${name}${moment.verdict}`} x={x - wide / 2} y={top} width={wide} height={heightPx} />
+  );
+}
+
+/** What a miss cost, or for one that was done, what it would have cost. */
+const heightOf = (moment: Moment, team: Team): number => {
+  const goals = moment.verdict === 'missed' ? moment.costGoals : (team.habits[moment.habit]?.costGoals ?? 0);
+  return LOWEST + (HIGHEST - LOWEST) * Math.min(1, goals / TALL_GOALS);
+};
+const LOWEST = 8;
+const HIGHEST = 30;
+/** A tenth of a goal fills the strip: few single moments cost more, by the coach's own estimates. */
+const TALL_GOALS = 0.12;
+
+function Rule({ endS, xOf }: { readonly endS: number; readonly xOf: (timeS: number) => number }) {
+  const { stepS, wordEvery } = ruleStepS(endS);
+  const count = Math.ceil(endS / stepS);
+  return (
+    <>
+      {Array.from({ length: count }, (_, i) => {
+        const from = xOf(i * stepS);
+        const to = xOf(Math.min(endS, (i + 1) * stepS));
+        return (
+          <rect
+            // biome-ignore lint/suspicious/noArrayIndexKey: segments of a rule are nothing but their place
+            key={i}
+            className={i % 2 === 0 ? 'zf' : 'zo'}
+            x={from}
+            y={78}
+            width={Math.max(0, to - from)}
+            height={4}
+          />
+        );
+      })}
+      {Array.from({ length: Math.floor(count / wordEvery) + 1 }, (_, i) => (
+        <text
+          // biome-ignore lint/suspicious/noArrayIndexKey: words of a rule are nothing but their place
+          key={i}
+          className="ax"
+          x={xOf(i * wordEvery * stepS)}
+          y={95}
+          textAnchor={i === 0 ? 'start' : 'middle'}
+        >
+          {clockText(i * wordEvery * stepS, 0)}
+        </text>
+      ))}
+    </>
+  );
+}

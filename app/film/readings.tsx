@@ -1,0 +1,159 @@
+import type { Team } from '@icewright/book';
+import { judgeStandard, numbersIn, SURELY_SDS, zoneAreaOf } from '@icewright/engine';
+import { Act } from '../parts/act.tsx';
+import { numberSaid } from '../parts/figures.ts';
+import { Reading } from '../parts/reading.tsx';
+import type { Desk } from './freeze-desk.ts';
+import type { FreezeView } from './freeze-view.ts';
+import { gapPairs } from './gap-pairs.ts';
+import { measuredWhy, measureOf } from './measure-of.ts';
+import { measuredWords, wantedWords, ZONE } from './standard-words.ts';
+
+/** Figures of the freeze, each with its ± and askable: what was asked for first, then the standard, gaps, numbers. */
+export function Readings({
+  desk,
+  view,
+  team,
+}: {
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly team: Team;
+}) {
+  const why = measuredWhy(view);
+  const gaps = gapPairs(view).filter(pair => !desk.pairs.some(one => one.join() === pair.join()));
+  return (
+    <table className="tt readings">
+      <thead>
+        <tr>
+          <th>Readings</th>
+          <th className="r">
+            <span className="vh">figure</span>
+          </th>
+          <th>
+            <span className="vh">what was wanted</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {desk.pairs.map(pair => (
+          <PairRows key={pair.join()} desk={desk} view={view} pair={pair} why={why} />
+        ))}
+        <StandardRow view={view} team={team} why={why} />
+        {gaps.map(pair => {
+          const measured = measureOf(view, pair);
+          return measured?.distance ? (
+            <tr key={pair.join()}>
+              <td>{measured.names[0]} to the carrier</td>
+              <td className="r">
+                <Reading value={measured.distance.value} plusMinus={measured.distance.plusMinus} why={why} />
+              </td>
+              <td className="q3">gap</td>
+            </tr>
+          ) : null;
+        })}
+        {(['house', 'middleLane'] as const).map(zone => (
+          <NumbersRow key={zone} view={view} zone={zone} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function PairRows({
+  desk,
+  view,
+  pair,
+  why,
+}: {
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly pair: readonly [string, string];
+  readonly why: string;
+}) {
+  const measured = measureOf(view, pair);
+  if (!measured) return null;
+  const { names, distance, along } = measured;
+  return (
+    <>
+      <tr className="asked" data-testid="measured">
+        <td>
+          {names[0]} to {names[1]}
+        </td>
+        <td className="r">
+          {distance ? (
+            <Reading value={distance.value} plusMinus={distance.plusMinus} why={why} />
+          ) : (
+            <span className="q3">cannot be measured here</span>
+          )}
+        </td>
+        <td>
+          <Act bare onPress={() => desk.dropPair(pair)} label={`Leave out ${names[0]} to ${names[1]}`}>
+            leave out
+          </Act>
+        </td>
+      </tr>
+      {along && (
+        <tr className="asked">
+          <td>{along.says}</td>
+          <td className="r">
+            <Reading value={along.value} plusMinus={along.plusMinus} why={`Along the rink only. ${why}`} />
+          </td>
+          <td className="q3">along the rink</td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+function StandardRow({
+  view,
+  team,
+  why,
+}: {
+  readonly view: FreezeView;
+  readonly team: Team;
+  readonly why: string;
+}) {
+  const habit = view.freeze.habit && team.habits[view.freeze.habit];
+  if (!habit || !view.ice) return null;
+  const judged = judgeStandard(view.ice.scene, habit.standard);
+  if (!judged.reading) return null;
+  const { value, sd } = judged.reading;
+  return (
+    <tr>
+      <td>{measuredWords(habit.standard, judged, view)}</td>
+      <td className="r">
+        <Reading
+          value={judged.unit === 'm' ? numberSaid(value) : numberSaid(value, 0)}
+          plusMinus={judged.unit === 'm' ? `± ${numberSaid(SURELY_SDS * sd)} m` : undefined}
+          warm={judged.answer === 'no'}
+          why={why}
+        />
+      </td>
+      <td className="q3">{wantedWords(habit.standard)}</td>
+    </tr>
+  );
+}
+
+/** How many of each side are surely there; those whose ± reaches over the edge are said as "to". */
+function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 'house' | 'middleLane' }) {
+  const scene = view.ice?.scene;
+  const area = scene && zoneAreaOf(view.rink, zone, view.freeze.attacks);
+  if (!scene || !area || scene.skaters.length === 0) return null;
+  const [us, them] = (['us', 'them'] as const).map(side => {
+    const { certainCount, possibleCount } = numbersIn(scene, area, side);
+    return certainCount === possibleCount ? `${certainCount}` : `${certainCount} to ${possibleCount}`;
+  });
+  return (
+    <tr>
+      <td>In {ZONE[zone]}, us : them</td>
+      <td className="r">
+        <Reading
+          value={`${us} : ${them}`}
+          why="Skaters by their feet, goalies not counted. Surely inside when the edge is further away than the 95 % of where the feet may be; the second figure counts those who may be inside too."
+        />
+      </td>
+      <td className="q3">{Object.keys(view.freeze.skaters).length} placed</td>
+    </tr>
+  );
+}

@@ -1,0 +1,54 @@
+import type { FilmPart } from '@icewright/book';
+import { useEffect, useState } from 'react';
+import { filmAddressOf, isFilmThere } from '../shell/server.ts';
+import { findRemembered } from './film-hand.ts';
+import type { Refusal } from './film-refusal.ts';
+import { type FilmSource, type OpenFilm, openFilm } from './open-film.ts';
+
+export type FilmState =
+  | { readonly kind: 'looking' }
+  /** Neither this browser nor the server has the bytes. */
+  | { readonly kind: 'missing' }
+  | Refusal
+  | { readonly kind: 'open'; readonly film: OpenFilm; readonly lies: 'hand' | 'server' };
+
+/** Finds the bytes of a film by its hash and opens it: first what this browser holds, then the server's film folder. */
+export const useFilm = (
+  part: FilmPart | undefined,
+): { readonly state: FilmState; readonly again: () => void } => {
+  const [state, setState] = useState<FilmState>({ kind: 'looking' });
+  const [tries, setTries] = useState(0);
+  const hash = part?.hash;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `tries` asks to look again
+  useEffect(() => {
+    let isOver = false;
+    let opened: OpenFilm | undefined;
+    setState({ kind: 'looking' });
+    if (hash === undefined) return;
+    void (async () => {
+      const found = await findBytes(hash);
+      if (isOver) return;
+      if (!found) return setState({ kind: 'missing' });
+      const film = await openFilm(found.source).catch(() => undefined);
+      if (film?.kind === 'film') opened = film;
+      if (isOver) return opened?.close();
+      if (!film) return setState({ kind: 'missing' });
+      setState(film.kind === 'film' ? { kind: 'open', film, lies: found.lies } : film);
+    })();
+    return () => {
+      isOver = true;
+      opened?.close();
+    };
+  }, [hash, tries]);
+  return { state, again: () => setTries(count => count + 1) };
+};
+
+const findBytes = async (
+  hash: string,
+): Promise<{ readonly source: FilmSource; readonly lies: 'hand' | 'server' } | undefined> => {
+  const file = await findRemembered(hash);
+  if (file) return { source: { file }, lies: 'hand' };
+  if (await isFilmThere(hash))
+    return { source: { url: new URL(filmAddressOf(hash), location.href).href }, lies: 'server' };
+  return undefined;
+};

@@ -1,0 +1,61 @@
+import type { Game, Team } from '@icewright/book';
+import { inOrder } from '@icewright/book';
+import { judgeStandard } from '@icewright/engine';
+import type { Desk } from './freeze-desk.ts';
+import type { FreezeView } from './freeze-view.ts';
+import { skaterWords } from './people-words.ts';
+import { ANSWER, judgedWords } from './standard-words.ts';
+
+/** What was seen: the habit in the coach's words, what the person said, and what the standard answers on this picture. */
+export function Verdict({
+  desk,
+  view,
+  team,
+  game,
+}: {
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly team: Team;
+  readonly game: Game;
+}) {
+  const { freeze } = view;
+  const habit = freeze.habit && team.habits[freeze.habit];
+  const tagged = Object.values(game.moments).find(one => one.freeze === desk.freezeId);
+  const judged = habit && view.ice ? judgeStandard(view.ice.scene, habit.standard) : undefined;
+  return (
+    <section className="verdict">
+      <label className="freeze-habit">
+        <span className="vh">Habit that this freeze is about</span>
+        <select
+          value={freeze.habit ?? ''}
+          onChange={event => desk.write.set('habit', event.target.value || undefined)}
+        >
+          <option value="">Which habit is this about?</option>
+          {inOrder(team.habits)
+            .filter(([id, one]) => one.kept || id === freeze.habit)
+            .map(([id, one]) => (
+              <option key={id} value={id}>
+                {one.title}
+              </option>
+            ))}
+        </select>
+      </label>
+      {tagged && (
+        <p className="v">
+          <span className={tagged.verdict === 'missed' ? 'warm b' : 'b'}>{SAID[tagged.verdict]}</span>
+          {tagged.skater ? ` by ${skaterWords(tagged.skater, team)}` : ''}
+          {tagged.by === '' ? '' : `, said ${tagged.by}`}.
+        </p>
+      )}
+      {habit && judged && (
+        <p className="v" data-testid="verdict" data-answer={judged.answer}>
+          <span className={judged.answer === 'no' ? 'warm b' : 'b'}>{ANSWER[judged.answer]}</span>, by the
+          standard. {judgedWords(habit.standard, judged, view)}
+        </p>
+      )}
+      {habit && !judged && <p className="v">The standard can be judged once the pins hold the picture.</p>}
+    </section>
+  );
+}
+
+const SAID = { done: 'Done', missed: 'Missed', cannotSee: 'Cannot see' } as const;
