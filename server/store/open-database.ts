@@ -14,7 +14,7 @@ export const databaseName = 'icewright.sqlite';
  */
 export function openDatabase(dataFolder: string): Db {
   mkdirSync(dataFolder, { recursive: true });
-  const db = new Database(join(dataFolder, databaseName));
+  const db = new Database(join(dataFolder, databaseName), { timeout: 500 });
   try {
     db.pragma('locking_mode = EXCLUSIVE');
     db.pragma('journal_mode = WAL');
