@@ -32,6 +32,8 @@ export * from './pass/bank-windows.ts';
 export * from './pass/blade.ts';
 export * from './pass/direct-pass.ts';
 export * from './pass/lane.ts';
+export * from './pass/option-parts.ts';
+export * from './pass/pass-options.ts';
 export * from './pass/pass-parts.ts';
 export * from './pass/pass-rows.ts';
 export * from './practice/block-times.ts';
