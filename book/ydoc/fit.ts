@@ -86,7 +86,8 @@ function fittedList(raw: unknown, item: Shape): Fitted {
             { code: 'notAnItem', path: [], value: inner, message: 'This is not an item of the list.' },
           ],
         };
-    if (one.value !== undefined && id.length > 0 && id.length <= 64) value[id] = one.value;
+    if (one.value !== undefined && id.length > 0 && id.length <= 64 && id !== '__proto__')
+      value[id] = one.value;
     issues.push(...one.issues.map(issue => ({ ...issue, path: [id, ...issue.path] })));
   }
   const result = { value, issues };

@@ -1,0 +1,37 @@
+import type * as Y from 'yjs';
+import type { AnyDocument } from '../documents/kinds.ts';
+import { readDocument } from '../ydoc/snapshot.ts';
+
+/** Version of the file; the documents in it carry their own. */
+export const teamFileVersion = 1;
+export const teamFileFormat = 'icewright-team';
+
+export interface TeamFileDocument {
+  readonly id: string;
+  readonly value: AnyDocument;
+  /** Values that did not fit when the file was written: not imported, but not lost. */
+  readonly leftOut?: readonly { readonly path: readonly string[]; readonly value: unknown }[];
+}
+
+/**
+ * A whole team as one JSON text: its document and every one of its games, drills and practices. The same content gives
+ * the same bytes: documents by id, keys by name. Film is not in it; games name their films by content.
+ * Throws on a document that cannot be read: a file that silently lacks one would be a trap.
+ */
+export function exportTeam(docs: readonly { readonly id: string; readonly ydoc: Y.Doc }[]): string {
+  const documents = docs.map(({ id, ydoc }): TeamFileDocument => {
+    const read = readDocument(ydoc);
+    if (read.kind === 'refused') throw new Error(`exportTeam: ${id} is ${read.reason}`);
+    const leftOut = read.issues.map(({ path, value }) => ({ path, value }));
+    return { id, value: read.value, ...(leftOut.length === 0 ? {} : { leftOut }) };
+  });
+  documents.sort((a, b) => (a.id < b.id ? -1 : 1));
+  return `${JSON.stringify(sorted({ format: teamFileFormat, version: teamFileVersion, documents }), null, 1)}\n`;
+}
+
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return Object.fromEntries(entries.map(([key, inner]) => [key, sorted(inner)]));
+}

@@ -1,0 +1,81 @@
+import { type Skater, skater } from '../documents/team.ts';
+import { csvRowsOf } from './csv-rows.ts';
+
+export type Roster =
+  /** In the order of the file, ranks 1, 2, 3 …; each needs an id when it goes into a team. */
+  | { readonly kind: 'ok'; readonly skaters: readonly Skater[] }
+  /** One sentence that names the column and the line. */
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+const needed = ['number', 'name', 'position'] as const;
+const possible = [...needed, 'group', 'no contact'] as const;
+type Column = (typeof possible)[number];
+
+const skaterLimit = 200;
+
+/**
+ * A roster from CSV. First line: column names, in any order and case: number, name, position (F, D or G), and if wanted
+ * group and "no contact" (yes or no). Any other column is refused, so that nothing a coach typed is dropped silently.
+ */
+export function rosterFromCsv(text: string): Roster {
+  const rows = csvRowsOf(text);
+  if (!Array.isArray(rows)) return { kind: 'refused', sentence: rows.sentence };
+  const [head, ...lines] = rows;
+  if (head === undefined)
+    return refused('The file is empty; its first line must name the columns number, name, position.');
+  const names = head.map(cell => cell.trim().toLowerCase());
+  for (const column of needed) {
+    if (!names.includes(column))
+      return refused(`The column "${column}" is missing; found ${names.map(quoted).join(', ')}.`);
+  }
+  for (const [index, name] of names.entries()) {
+    if (!possible.includes(name as Column)) {
+      return refused(
+        `The column ${quoted(name)} is not known; known are ${possible.map(quoted).join(', ')}.`,
+      );
+    }
+    if (names.indexOf(name) !== index) return refused(`The column ${quoted(name)} is there twice.`);
+  }
+  if (lines.length === 0) return refused('The file names its columns but holds no skater.');
+  if (lines.length > skaterLimit)
+    return refused(`A roster holds up to ${skaterLimit} skaters; this file has ${lines.length}.`);
+  const skaters: Skater[] = [];
+  for (const [index, line] of lines.entries()) {
+    const made = skaterFrom(names as Column[], line, index + 1);
+    if (typeof made === 'string') return refused(`Line ${index + 2}, ${made}`);
+    skaters.push(made);
+  }
+  return { kind: 'ok', skaters };
+}
+
+/** A skater, or the rest of a sentence that begins with the line. */
+function skaterFrom(columns: readonly Column[], line: readonly string[], rank: number): Skater | string {
+  if (line.length > columns.length) return `${line.length} cells: there are only ${columns.length} columns.`;
+  const cellOf = (column: Column): string => (line[columns.indexOf(column)] ?? '').trim();
+  const number = cellOf('number').replace(/^#/, '');
+  if (!/^\d{1,2}$/.test(number))
+    return `column "number": a number from 0 to 99 is wanted, not ${quoted(number)}.`;
+  if (cellOf('name') === '') return 'column "name": it is empty.';
+  const position = cellOf('position').toUpperCase();
+  if (!skater.shape.position.safeParse(position).success) {
+    return `column "position": F, D or G is wanted, not ${quoted(cellOf('position'))}.`;
+  }
+  const noContact = cellOf('no contact').toLowerCase();
+  if (!['', 'yes', 'no'].includes(noContact)) {
+    return `column "no contact": yes or no is wanted, not ${quoted(noContact)}.`;
+  }
+  for (const column of ['name', 'group'] as const) {
+    if (cellOf(column).length > 200) return `column "${column}": over 200 characters.`;
+  }
+  return {
+    rank,
+    number: Number(number),
+    name: cellOf('name'),
+    position: position as Skater['position'],
+    noContact: noContact === 'yes',
+    group: cellOf('group'),
+  };
+}
+
+const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`;
+const refused = (sentence: string): Roster => ({ kind: 'refused', sentence });
