@@ -14,6 +14,7 @@ import { EventsPanel } from './events-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
 import { type Thing, thingAdded } from './new-things.ts';
 import { PutInPractice } from './put-in-practice.tsx';
+import { ScoreView } from './score-view.tsx';
 import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { SPEEDS, usePlayback } from './use-playback.ts';
@@ -142,7 +143,7 @@ export function Studio({
                     ))}
                   </span>
                 </h2>
-                {/* SCORE */}
+                <ScoreView drill={drill} run={run} rink={rink} playback={playback} chosen={chosen.spotId} />
               </section>
             )}
           </div>
