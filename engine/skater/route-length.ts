@@ -28,8 +28,9 @@ export const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array =
 /** Parameter at which the piece has gone `restM` past `from`; Newton, kept inside the slice. */
 export const parameterAt = (piece: CubicPiece, from: number, restM: number): number => {
   const to = from + 1 / SLICES_PER_PIECE;
-  let u = from;
-  for (let step = 0; step < 6; step++) {
+  // From the far end: where a route turns back on itself the speed is 0 at a slice's start.
+  let u = speedOnPiece(piece, to) > 1e-9 ? to : (from + to) / 2;
+  for (let step = 0; step < 12; step++) {
     const speed = speedOnPiece(piece, u);
     if (speed < 1e-9) break;
     const next = Math.min(to, Math.max(from, u + (restM - lengthBetween(piece, from, u)) / speed));
