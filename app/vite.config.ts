@@ -23,7 +23,7 @@ export default defineConfig({
         icons: [{ src: '/icewright.svg', sizes: 'any', type: 'image/svg+xml' }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        globPatterns: ['**/*.{js,css,html,svg,woff2,woff}'],
         maximumFileSizeToCacheInBytes: 6_000_000,
         navigateFallback: '/index.html',
         // `/film` and `/film/<game>` are pages; only a film's bytes, named by their hash, belong to the server.

@@ -1,5 +1,99 @@
+import type { Team } from '@icewright/book';
+import { rinkOf } from '@icewright/engine';
+import { useMemo, useState } from 'react';
+import { Act, ActLink } from '../parts/act.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { countSaid, today } from '../parts/figures.ts';
+import { useTeam } from '../shell/book.ts';
+import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import { useSeason } from '../shell/season.ts';
+import { LedgerChart } from './ledger-chart.tsx';
+import { ledgerLinesOf } from './ledger-lines.ts';
+import { LedgerTable } from './ledger-table.tsx';
+import './ledger.css';
 
-export function LedgerPlace(_: { readonly x?: string }) {
-  return <RunningHead title="Ledger" titleWords="Ledger" />;
+export function LedgerPlace() {
+  const { value: team } = useTeam();
+  return team === undefined ? null : <Ledger team={team} />;
+}
+
+/** After about this many games a change can begin to be told from luck; common practice, no source. */
+const ENOUGH_GAMES = 4;
+
+function Ledger({ team }: { readonly team: Team }) {
+  const season = useSeason(team);
+  const [isTable, setTable] = useState(false);
+  const now = today();
+  const lines = useMemo(() => ledgerLinesOf(team, season, rinkOf(team.rink), now), [team, season, now]);
+  const gameCount = season.games.filter(([, game]) => game.day <= now).length;
+  const practiceCount = season.practices.filter(([, practice]) => practice.day < now).length;
+  useKeys([{ keys: 't', says: 'as a table, or drawn', act: () => setTable(!isTable) }]);
+  const chanceCount = lines.reduce((sum, line) => sum + line.before.chanceCount + line.after.chanceCount, 0);
+  if (chanceCount === 0 && lines.every(line => line.minutes === 0)) {
+    return (
+      <>
+        <RunningHead title="Ledger" titleWords="Ledger" />
+        {season.isOpening ? (
+          <p className="vh">Opening the season</p>
+        ) : (
+          <Empty says="Mark on film when a habit is done or missed, and practise it: here it shows whether one moved the other.">
+            <ActLink lead to="/film">
+              To the film
+            </ActLink>
+          </Empty>
+        )}
+      </>
+    );
+  }
+  return (
+    <>
+      <RunningHead
+        title="Ledger"
+        titleWords="Ledger"
+        meta={
+          <>
+            Did what we practised show in the games? <b>{gameCount}</b> {gameCount === 1 ? 'game' : 'games'},{' '}
+            <b>{practiceCount}</b> {practiceCount === 1 ? 'practice' : 'practices'}
+            {season.isOpening && ', still opening'}
+          </>
+        }
+        acts={
+          <Act isOn={isTable} onPress={() => setTable(!isTable)}>
+            As a table
+          </Act>
+        }
+      />
+      <main className="place ledger">
+        {gameCount < ENOUGH_GAMES && (
+          <p className="w too-early">
+            {gameCount === 0
+              ? 'No game is'
+              : gameCount === 1
+                ? 'One game is'
+                : `${countSaid(gameCount, 'game')} are`}{' '}
+            in. After about four the ledger can start to tell a change from luck.
+          </p>
+        )}
+        {season.unreadCount > 0 && (
+          <p className="warm" role="alert">
+            {countSaid(season.unreadCount, 'document')} could not be read and{' '}
+            {season.unreadCount === 1 ? 'is' : 'are'} not counted.
+          </p>
+        )}
+        {isTable ? (
+          <LedgerTable lines={lines} />
+        ) : (
+          <LedgerChart lines={lines} games={season.games} today={now} />
+        )}
+        <p className="cap ledger-key">
+          A segment is a week. A dot is one game with its 95 % interval; a band is all games before, or from,
+          the first practice of it. Bars hang where it was practised, longer is more minutes.{' '}
+          <b className="b q2">Moved</b>: the interval of the change leaves zero out, looked at after every
+          game. <b className="b q2">No sign yet</b>: it does not, though there were chances enough.{' '}
+          <b className="b q2">Cannot tell</b>: too few chances. It shows that a rate moved, not why.
+        </p>
+      </main>
+    </>
+  );
 }

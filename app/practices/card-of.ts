@@ -1,0 +1,91 @@
+import { type Drill, inOrder, type Practice, type Skater, type Team } from '@icewright/book';
+import { rinkOf } from '@icewright/engine';
+import type { IceCard, IceCardBlock } from '@icewright/picture';
+import { clockSaid, daySaid, fromToday } from '../parts/figures.ts';
+import { scheduleOf, type TimedBlock } from './schedule.ts';
+
+/** A practice as it is printed: ids become names, minutes become clock times. */
+export function cardOf(
+  team: Team,
+  practice: Practice,
+  drills: ReadonlyMap<string, Drill>,
+  nextGame: { readonly title: string; readonly day: string } | undefined,
+): IceCard {
+  const schedule = scheduleOf(practice);
+  const clock = (time: string) => clockSaid(time, team.clockFace);
+  return {
+    team: team.name,
+    title: practice.title,
+    facts: [
+      {
+        small: daySaid(practice.day, 'long'),
+        strong: `${clock(practice.starts)} to ${clock(schedule.iceEndsClock)}`,
+      },
+      { small: practice.place === '' ? 'Ice' : practice.place, strong: `${practice.iceMinutes} min` },
+      ...(nextGame === undefined ? [] : [{ small: nextGame.title, strong: fromToday(nextGame.day) }]),
+    ],
+    today: practice.today,
+    blocks: schedule.blocks.map(timed => cardBlockOf(timed, team, drills, clock)),
+    groups: groupsOf(team, practice),
+    note: noteOf(team, practice),
+    cautions: noContactOf(team, practice).map(
+      skater => `${skater.number} ${skater.name}: no contact until the medical staff lift it.`,
+    ),
+  };
+}
+
+function cardBlockOf(
+  { block, startsClock, endsClock }: TimedBlock,
+  team: Team,
+  drills: ReadonlyMap<string, Drill>,
+  clock: (time: string) => string,
+): IceCardBlock {
+  const plan = block.drill === undefined ? undefined : drills.get(block.drill);
+  const facts = (['leads', 'groups', 'pucks', 'ice'] as const)
+    .filter(key => block[key] !== '')
+    .map(key => ({ name: key, words: block[key] }));
+  return {
+    startClock: clock(startsClock),
+    endClock: clock(endsClock),
+    minutes: block.minutes,
+    title: block.title,
+    cueWords: block.says,
+    keyPoints: block.keyPoints
+      .split('\n')
+      .map(point => point.trim())
+      .filter(point => point !== ''),
+    ...(plan === undefined ? {} : { plan }),
+    rink: rinkOf(plan?.rink ?? team.rink),
+    facts,
+  };
+}
+
+function groupsOf(team: Team, practice: Practice): IceCard['groups'] {
+  const here = inOrder(team.skaters).filter(([id]) => !practice.missing.includes(id));
+  const names = [...new Set(here.map(([, skater]) => skater.group))];
+  return names.map(group => ({
+    name: group,
+    people: here
+      .filter(([, skater]) => skater.group === group)
+      .map(([, skater]) => `${skater.number} ${skater.name}${skater.noContact ? '*' : ''}`)
+      .join(', '),
+  }));
+}
+
+function noteOf(team: Team, practice: Practice): string {
+  const missing = practice.missing.flatMap(id =>
+    team.skaters[id] === undefined ? [] : [team.skaters[id].number],
+  );
+  return [
+    noContactOf(team, practice).length > 0 ? '* no contact.' : '',
+    missing.length > 0 ? `Missing: ${missing.join(', ')}.` : '',
+    practice.note,
+  ]
+    .filter(part => part !== '')
+    .join(' ');
+}
+
+const noContactOf = (team: Team, practice: Practice): Skater[] =>
+  inOrder(team.skaters)
+    .filter(([id, skater]) => skater.noContact && !practice.missing.includes(id))
+    .map(([, skater]) => skater);
