@@ -3,7 +3,7 @@ export interface Comparison {
   readonly what: string;
   readonly error: number;
   readonly allowed: number;
-  /** Unit of the error; '' for a ratio, 'relative' for a relative error. */
+  /** Unit of the error; '1' for a plain number, 'relative' for a relative error. Words and counts are allowed no error. */
   readonly unit: string;
   /** Set where the answers differ in kind, so that no error can be given. */
   readonly differs?: string;

@@ -49,7 +49,8 @@ function checkOne(path: string): number {
 function wordsOf(report: CheckReport): string {
   const head = `${report.file}: ${report.caseCount} cases, ${report.passedCount} passed, ${report.failedCount} failed`;
   const errors = report.largestByUnit.map(
-    ({ error, unit, what }) => `${error.toExponential(2)} ${unit === '1' ? '' : `${unit} `}(${what})`,
+    ({ error, unit, what }) =>
+      `${error.toExponential(2)} ${unit === '1' || unit === '' ? '' : `${unit} `}(${what})`,
   );
   const largest = errors.length > 0 ? `\n  largest error: ${errors.join('; ')}` : '';
   const failures = report.failures.map(({ name, reason }) => `\n  FAILED ${name}: ${reason}`);

@@ -1,7 +1,8 @@
+/// <reference path="./jstat.d.ts" />
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
-import { isNone } from '../units/none.ts';
+import { isNone, type None } from '../units/none.ts';
 import { garwoodPer60 } from './counts.ts';
 import { gammaQuantile, lnGamma, lowerGammaShare, upperGammaShare } from './gamma.ts';
 import { cohenKappa } from './kappa.ts';
@@ -15,9 +16,9 @@ const tally = fc
   .map(([trialCount, share]) => ({ trialCount, successCount: Math.round(share * trialCount) }));
 const confidence = number(0.5, 0.999);
 
-const answer = <T extends object>(value: T | { readonly kind: 'none'; readonly reason: string }): T => {
+const answer = <T extends object>(value: T): Exclude<T, None<string>> => {
   if (isNone(value)) throw new Error(value.reason);
-  return value as T;
+  return value as Exclude<T, None<string>>;
 };
 
 describe('quantiles', () => {
