@@ -32,7 +32,7 @@ export function openDatabase(dataFolder: string): Db {
     return db;
   } catch (error) {
     db.close();
-    if ((error as { code?: string }).code?.startsWith('SQLITE_BUSY')) {
+    if (String((error as { code?: unknown }).code).startsWith('SQLITE_BUSY')) {
       throw new Refusal(`Another Icewright is already running on the data folder ${dataFolder}.`);
     }
     throw error;
