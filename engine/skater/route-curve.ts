@@ -72,7 +72,12 @@ export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOp
     while (slice < lengths.length - 2 && lengths[slice + 1]! < sM) slice++;
     const piece = pieces[Math.floor(slice / SLICES_PER_PIECE)]!;
     const from = (slice % SLICES_PER_PIECE) / SLICES_PER_PIECE;
-    writeSample(curve, i, piece, parameterAt(piece, from, sM - lengths[slice]!));
+    writeSample(
+      curve,
+      i,
+      piece,
+      parameterAt(piece, from, sM - lengths[slice]!, lengths[slice + 1]! - lengths[slice]!),
+    );
   }
   return { ...curve, sharpestPerM: writeCurvature(curve) };
 };

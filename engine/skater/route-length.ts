@@ -25,16 +25,18 @@ export const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array =
   return lengths;
 };
 
-/** Parameter at which the piece has gone `restM` past `from`; Newton, kept inside the slice. */
-export const parameterAt = (piece: CubicPiece, from: number, restM: number): number => {
+/**
+ * Parameter at which the piece has gone `restM` into the slice that begins at `from` and is `sliceM` long; Newton from
+ * inside the slice (at its ends a route that turns back on itself stands still), kept inside it.
+ */
+export const parameterAt = (piece: CubicPiece, from: number, restM: number, sliceM: number): number => {
   const to = from + 1 / SLICES_PER_PIECE;
-  // From the far end: where a route turns back on itself the speed is 0 at a slice's start.
-  let u = speedOnPiece(piece, to) > 1e-9 ? to : (from + to) / 2;
+  let u = sliceM > 0 ? from + Math.min(1, restM / sliceM) / SLICES_PER_PIECE : from;
   for (let step = 0; step < 12; step++) {
     const speed = speedOnPiece(piece, u);
     if (speed < 1e-9) break;
     const next = Math.min(to, Math.max(from, u + (restM - lengthBetween(piece, from, u)) / speed));
-    const done = Math.abs(next - u) < 1e-12;
+    const done = Math.abs(next - u) < 1e-9;
     u = next;
     if (done) break;
   }
