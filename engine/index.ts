@@ -38,6 +38,7 @@ export * from './pass/pass-parts.ts';
 export * from './pass/pass-rows.ts';
 export * from './practice/block-times.ts';
 export * from './puck/bounce.ts';
+export * from './puck/calibrate.ts';
 export * from './puck/path.ts';
 export * from './puck/path-parts.ts';
 export * from './puck/puck-model.ts';

@@ -44,7 +44,7 @@ const headingOption = (scene: OptionScene, carrier: OptionSkater, headingRad: nu
   };
   const opponents = scene.them.map(laneOpponentOf);
   const lowest = opponents.map(() => Number.POSITIVE_INFINITY);
-  let freeForS = PASS_ROWS.carryLookS.value;
+  let freeForS: number = PASS_ROWS.carryLookS.value;
   let endsM: IcePoint = scene.puckM;
   let spaceM = 0;
   let byId: string | undefined;
