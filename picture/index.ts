@@ -11,6 +11,7 @@ export * from './drill/draw-lines.ts';
 export * from './drill/drill-lines.ts';
 export * from './drill/key.ts';
 export * from './drill/used-marks.ts';
+export * from './ice/bank-pass.ts';
 export * from './ice/cue.ts';
 export * from './ice/freeze-marks.ts';
 export * from './ice/lane.ts';

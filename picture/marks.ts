@@ -78,6 +78,8 @@ export const MARKS = markTable({
   cueOpen: { fill: 'ice', stroke: 'ink', width: 0.12, byK: true },
 
   // on a freeze
+  fixUs: { fill: 'ink', stroke: 'ink', width: 0.13, byK: true },
+  fixThem: { fill: 'ice', stroke: 'ink', width: 0.15, byK: true },
   link: { stroke: 'ink', width: 0.08, byK: true },
   level: { stroke: 'ink', width: 0.08, byK: true, dash: [0.3, 0.2] },
   ellipse: { fill: 'ink', stroke: 'ink-2', width: 0.06, opacity: 0.1 },

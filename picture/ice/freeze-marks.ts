@@ -1,4 +1,4 @@
-import type { IceCovariance, IcePoint, IceVelocity } from '@icewright/engine';
+import type { IceCovariance, IcePoint, IceVelocity, Side } from '@icewright/engine';
 import type { Pen } from '../pen/pen.ts';
 import { drawSkateHead } from './heads.ts';
 import { tracePoints } from './polyline.ts';
@@ -8,6 +8,7 @@ import { along, directionRad, distanceOf, sheetPoint, sheetPoints } from './shee
 const ELLIPSE_95 = Math.sqrt(5.991464547107979);
 const KAPPA = 0.5522847498307936;
 const AHEAD_S = 0.4;
+const FIX_M = 0.26;
 const PIN_HALF_M = 0.7;
 
 /** Where someone is, give or take: the 95 % ellipse of a placed skater. */
@@ -31,6 +32,17 @@ export const drawErrorEllipse = (pen: Pen, atM: IcePoint, covariance: IceCovaria
       });
     }
   });
+};
+
+/** Someone placed on a freeze: a small dot where the feet are, so that the ellipse shows, and the role beside it. */
+export const drawFix = (
+  pen: Pen,
+  fix: { readonly side: Side; readonly role: string; readonly atM: IcePoint; readonly selected?: boolean },
+): void => {
+  const { x, y } = sheetPoint(fix.atM);
+  if (fix.selected) pen.circle('selected', x, y, 0.9 * pen.k);
+  pen.circle(fix.side === 'us' ? 'fixUs' : 'fixThem', x, y, FIX_M * pen.k);
+  pen.text('fixRole', fix.role, x + 0.5 * pen.k, y - 0.45 * pen.k);
 };
 
 /** From where she was to where she should have been: dotted and warm, with the distance. */

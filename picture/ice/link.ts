@@ -3,6 +3,8 @@ import { along, beside, directionRad, distanceOf, type SheetPoint } from './shee
 
 const END_BAR_HALF_M = 0.4;
 const WORDS_ABOVE_M = 0.47;
+/** Words longer than the free length rise above the discs beside them. */
+const CROWDED_ABOVE_M = 1.25;
 
 /** Engineering bars between two places, with words on them: a distance, or a gap that is held. */
 export const drawLink = (
@@ -33,7 +35,7 @@ export const drawLink = (
     pen.text('measure', words, middle.x, middle.y, {
       anchor: 'middle',
       turnRad: readableTurn(turnRad),
-      drop: -WORDS_ABOVE_M * pen.k,
+      drop: -(pen.measure('measure', words) > span - 2 ? CROWDED_ABOVE_M : WORDS_ABOVE_M) * pen.k,
     });
   });
 };

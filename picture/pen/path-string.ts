@@ -1,3 +1,4 @@
+/// <reference path="./d3-path.d.ts" />
 import { pathRound } from 'd3-path';
 import type { PathSink } from './pen.ts';
 
