@@ -46,7 +46,7 @@ export function ChancesSection(props: {
     <>
       <section className="sec">
         <h2>
-          On the last {chances.length} chances{' '}
+          On {chances.length === 1 ? 'one chance' : `the last ${chances.length} chances`}{' '}
           <span className="q3">{gameCount === 1 ? '1 game' : `${gameCount} games`}</span>
         </h2>
         <div className="four-counts">

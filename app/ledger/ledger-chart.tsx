@@ -16,7 +16,7 @@ import { dayNumber, weeksOf } from './season-scale.ts';
 const AXIS_PX = 34;
 /** Y of rate 0 within its row. */
 const BASE_PX = 66;
-const CHANGE_PX = { width: 150, span: 60 } as const;
+const CHANGE_PX = { width: 172, span: 60 } as const;
 
 export function LedgerChart(props: {
   readonly lines: readonly LedgerLine[];
