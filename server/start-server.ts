@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getRequestListener } from '@hono/node-server';
-import { createDemo } from './demo/create-demo.ts';
+import { canCreateDemo, createDemo } from './demo/create-demo.ts';
 import { filmFolderAt } from './films/film-folder.ts';
 import { apiOf } from './http/api.ts';
 import { sendAppFile } from './http/app-files.ts';
@@ -81,7 +81,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   });
 
   try {
-    if (store.list().length === 0 && filmFixtures !== null)
+    if (store.list().length === 0 && filmFixtures !== null && canCreateDemo(filmFixtures))
       await createDemo(store, films, filmFixtures, new Date());
     await listen(server, port, host);
   } catch (error) {

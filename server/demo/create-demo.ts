@@ -1,10 +1,14 @@
 import { constants, copyFileSync, existsSync } from 'node:fs';
 import { join } from 'node:path';
-import * as Y from 'yjs';
 import { type FilmFolder, hashOfFile } from '../films/film-folder.ts';
+import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import { demoDocuments, demoFilms } from './demo-documents.ts';
 import type { DemoFilm } from './games.ts';
+
+/** True when the films that the demo team is shown with are there. */
+export const canCreateDemo = (filmFixtures: string): boolean =>
+  Object.values(demoFilms).every(({ from }) => existsSync(join(filmFixtures, from)));
 
 /** Puts the demo team and its films into the data folder; gives the team's id. */
 export async function createDemo(
@@ -13,6 +17,8 @@ export async function createDemo(
   filmFixtures: string,
   now: Date,
 ): Promise<string> {
+  if (!canCreateDemo(filmFixtures))
+    throw new Refusal('The films of the demo team are not there.', { status: 404 });
   const at = now.toISOString();
   const [hunt, join] = [
     await demoFilm('hunt', films, filmFixtures),
@@ -23,7 +29,7 @@ export async function createDemo(
     { today: at.slice(0, 10), at },
     id => store.isErased(id) || store.has(id),
   );
-  for (const { id, kind, ydoc } of documents) store.append(id, kind, Y.encodeStateAsUpdate(ydoc));
+  store.appendAll(documents);
   return documents[0]!.id;
 }
 

@@ -57,20 +57,33 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
     for (const version of all) if (!kept.has(version)) dropVersion.run(version.id);
   };
 
+  const appendRows = db.transaction((id: string, kind: DocumentKind, update: Uint8Array) => {
+    addDocument.run(id, kind, clock());
+    addUpdate.run(id, update, clock());
+  });
+  const append = (id: string, kind: DocumentKind, update: Uint8Array): void => {
+    try {
+      appendRows(id, kind, update);
+    } catch (error) {
+      // A full disc may show only when the transaction is committed.
+      throw asRefusal(error);
+    }
+  };
+
   return {
     list: (): StoredDocument[] => allOf.all(),
     has: (id: string): boolean => db.prepare('SELECT 1 FROM documents WHERE id = ?').pluck().get(id) === 1,
     isErased: (id: string): boolean => isErased.get(id) === 1,
 
     /** On disc when it returns. Throws a refusal when the disc is full. */
-    append: db.transaction((id: string, kind: DocumentKind, update: Uint8Array) => {
-      try {
-        addDocument.run(id, kind, clock());
-        addUpdate.run(id, update, clock());
-      } catch (error) {
-        throw asRefusal(error);
-      }
-    }),
+    append,
+
+    /** All of several new documents, or none. */
+    appendAll: db.transaction(
+      (all: readonly { readonly id: string; readonly kind: DocumentKind; readonly ydoc: Y.Doc }[]) => {
+        for (const { id, kind, ydoc } of all) append(id, kind, Y.encodeStateAsUpdate(ydoc));
+      },
+    ),
 
     /** A document as it lies on disc, or an empty Y.Doc for an id never seen. */
     load(id: string, into: Y.Doc = new Y.Doc({ guid: id })): Y.Doc {

@@ -15,7 +15,7 @@ export type SyncLine = ReturnType<typeof syncLineOn>;
 
 /** The line on which browsers and other servers exchange documents; a document's name on it is its id. */
 export function syncLineOn(store: DocumentStore) {
-  const doors = new Map<string, Door>();
+  const doors = new WeakMap<Y.Doc, Door>();
   /** Documents with a change that the disc refused; it is not acknowledged, and saved as soon as the disc takes it. */
   const unsaved = new Set<string>();
   const hocuspocus = new Hocuspocus({
@@ -33,7 +33,7 @@ export function syncLineOn(store: DocumentStore) {
     },
     async afterLoadDocument({ documentName, document }) {
       const door = new Door(document);
-      doors.set(documentName, door);
+      doors.set(document, door);
       // The library's own hook runs after its acknowledgement was sent; this one runs inside the change itself.
       document.on('update', (update: Uint8Array) => {
         const kind = findKind(document);
@@ -46,18 +46,15 @@ export function syncLineOn(store: DocumentStore) {
         }
       });
     },
-    async beforeSync({ documentName, type, payload }) {
+    async beforeSync({ document, type, payload }) {
       // 0 asks what the other has; 1 and 2 carry changes (y-protocols, sync).
       if (type === 0) return;
-      doors.get(documentName)?.check(payload);
+      doors.get(document)!.check(payload);
     },
     async onStoreDocument({ documentName, document }) {
       if (store.isErased(documentName)) return;
       store.compact(documentName, document, unsaved.has(documentName));
       unsaved.delete(documentName);
-    },
-    async afterUnloadDocument({ documentName }) {
-      doors.delete(documentName);
     },
   });
   const sockets = new WebSocketServer({ noServer: true, maxPayload: messageLimitBytes });
