@@ -62,9 +62,12 @@ export type ActDeed =
     }
   | { readonly kind: 'shoot'; readonly atEnd: End; readonly speedMps: number }
   | { readonly kind: 'hold'; readonly seconds: number }
-  /** Reactive: steer at full effort so as to meet that skater. Ends when within reach, or with the rep. */
+  /**
+   * Reactive: steer at full effort so as to meet that skater. Ends when within a lunge, when the cue of the next act comes,
+   * or with the rep.
+   */
   | { readonly kind: 'chase'; readonly whom: SpotId; readonly effortRatio: number }
-  /** Reactive: stay between that skater and our net at this distance. Ends with the rep. */
+  /** Reactive: stay between that skater and our net at this distance. Ends when the cue of the next act comes, or with the rep. */
   | { readonly kind: 'gap'; readonly whom: SpotId; readonly distanceM: number };
 
 export type ActKind = Act['kind'];

@@ -77,6 +77,8 @@ export interface Finding {
   readonly value: number;
   readonly threshold: number;
   readonly unit: string;
+  /** Speed that belongs to the finding, where the value is not one: towards the boards. */
+  readonly speedMps?: number;
   readonly status: Status;
   readonly source: string;
 }

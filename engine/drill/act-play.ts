@@ -1,0 +1,94 @@
+import { dueWhileReacting, ease, endAct, fireCue } from './act-flow.ts';
+import { type Actor, placeOf } from './actor.ts';
+import { aimPass } from './aim-pass.ts';
+import { LEAST_EFFORT_RATIO } from './drill-rows.ts';
+import { noteNoBankPass, noteOffTheIce, noteTwoActs } from './note-acts.ts';
+import { planRoute } from './plan-route.ts';
+import type { PlayableAct } from './playable.ts';
+import { giveTo } from './puck-play.ts';
+import { isPuckAct } from './puck-start.ts';
+import { releasePass, releaseShot } from './release-puck.ts';
+import { actorNamed, type RunState } from './run-state.ts';
+
+/** Starts the act that is due. A pass or a shot without the puck waits for it; nothing else waits. */
+export const startAct = (run: RunState, actor: Actor): void => {
+  const act = actor.spot.acts[actor.nextActIndex];
+  if (!act) throw new Error(`spot ${actor.spot.id} has no act ${actor.nextActIndex} to start`);
+  if (isPuckAct(act.kind)) pickUpNear(run, actor);
+  if ((act.kind === 'pass' || act.kind === 'shoot') && run.puck.owner !== actor) {
+    actor.dueS = Number.POSITIVE_INFINITY;
+    actor.waitsForPuck = true;
+    return;
+  }
+  if (actor.actIndex >= 0) endAct(run, actor);
+  noteTwoActs(run, actor, act);
+  actor.waitsForPuck = false;
+  actor.actIndex = actor.nextActIndex;
+  actor.nextActIndex++;
+  actor.actStartS = run.nowS;
+  actor.dueS = Number.POSITIVE_INFINITY;
+  actor.endS = Number.POSITIVE_INFINITY;
+  actor.hadPuckInAct = run.puck.owner === actor;
+  run.events.push({
+    kind: 'actStarts',
+    timeS: run.nowS,
+    atM: placeOf(actor),
+    spot: actor.spot.id,
+    act: act.id,
+  });
+  doAct(run, actor, act);
+};
+
+const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
+  switch (act.kind) {
+    case 'skate':
+    case 'carry':
+      actor.route = planRoute(run, actor, act, run.nowS, actor);
+      actor.motion = 'route';
+      actor.isBackward = actor.route.backward;
+      actor.endS = actor.route.endS;
+      noteOffTheIce(run, actor, act, actor.route);
+      return;
+    case 'hold':
+      ease(actor);
+      actor.endS = run.nowS + act.seconds;
+      return;
+    case 'chase':
+      actor.whom = actorNamed(run, act.whom);
+      actor.motion = 'chase';
+      actor.isBackward = false;
+      actor.power = {
+        topSpeedMps: actor.model.topSpeedMps * Math.max(LEAST_EFFORT_RATIO.value, act.effortRatio),
+        tauS: actor.model.tauS,
+      };
+      actor.dueS = dueWhileReacting(run, actor);
+      return;
+    case 'gap':
+      actor.whom = actorNamed(run, act.whom);
+      actor.motion = 'gap';
+      actor.isBackward = false;
+      actor.power = actor.model;
+      actor.gapM = act.distanceM;
+      actor.dueS = dueWhileReacting(run, actor);
+      return;
+    case 'pass': {
+      const receiver = actorNamed(run, act.toSpot);
+      const aim = aimPass(run, actor, receiver, act);
+      if (aim) releasePass(run, actor, receiver, act, aim);
+      else noteNoBankPass(run, actor, receiver, act);
+      endAct(run, actor);
+      return;
+    }
+    case 'shoot':
+      releaseShot(run, actor, act);
+      endAct(run, actor);
+      fireCue(run, { on: 'shot', spot: actor.spot.id, timeS: run.nowS });
+      return;
+  }
+};
+
+const pickUpNear = (run: RunState, actor: Actor): void => {
+  const { puck } = run;
+  const isNear = Math.hypot(puck.xM - actor.xM, puck.yM - actor.yM) <= actor.model.lungeReachM;
+  if (puck.state === 'lies' && isNear) giveTo(puck, actor, run.nowS);
+};

@@ -1,0 +1,110 @@
+import { endAct } from './act-flow.ts';
+import { startAct } from './act-play.ts';
+import { type Actor, takeStep, tryStep } from './actor.ts';
+import { crossingIn, takeCrossing } from './crossings.ts';
+import { STANDING_MPS } from './drill-rows.ts';
+import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
+import { takePuck, tryPuck } from './puck-play.ts';
+import type { RunState } from './run-state.ts';
+import { steerChase } from './steer-chase.ts';
+import { steerGap, steerShadow } from './steer-gap.ts';
+
+/**
+ * Takes the run to `untilS`. Everything with a known time is met exactly; in between, everybody is moved on trial, and
+ * when a line is crossed or a chaser comes within reach inside the stretch, only up to there.
+ */
+export const advanceTo = (run: RunState, untilS: number): void => {
+  playDue(run);
+  while (run.nowS < untilS) {
+    const toS = Math.min(untilS, nextKnownS(run));
+    for (const actor of run.actors) steer(run, actor);
+    moveOnTrial(run, toS);
+    const crossing = crossingIn(run, toS);
+    if (crossing) moveOnTrial(run, crossing.timeS);
+    const reachedS = crossing ? crossing.timeS : toS;
+    for (const actor of run.actors) takeStep(actor);
+    takePuck(run.puck, reachedS - run.nowS);
+    run.nowS = reachedS;
+    noteMiss(run);
+    if (crossing) takeCrossing(run, crossing);
+    playDue(run);
+  }
+};
+
+/** Plays all that is due now: ends of acts, the puck's meetings, then starts, passes and shots last. */
+const playDue = (run: RunState): void => {
+  for (;;) {
+    let played = playFlight(run);
+    for (const actor of run.actors) {
+      if (actor.endS <= run.nowS) {
+        endAct(run, actor);
+        played = true;
+      }
+    }
+    for (const actor of run.actors) {
+      if (actor.dueS <= run.nowS && !leavesPuck(actor)) {
+        startAct(run, actor);
+        played = true;
+      }
+    }
+    if (!played) {
+      const due = run.actors.find(actor => actor.dueS <= run.nowS);
+      if (!due) return;
+      startAct(run, due);
+    }
+  }
+};
+
+const leavesPuck = (actor: Actor): boolean => {
+  const kind = actor.spot.acts[actor.nextActIndex]?.kind;
+  return kind === 'pass' || kind === 'shoot';
+};
+
+const nextKnownS = (run: RunState): number => {
+  let nextS = nextFlightS(run);
+  for (const actor of run.actors) {
+    if (actor.dueS < nextS) nextS = actor.dueS;
+    if (actor.endS < nextS) nextS = actor.endS;
+    if (actor.motion === 'cutOff' && actor.reactsAtS > run.nowS && actor.reactsAtS < nextS) {
+      nextS = actor.reactsAtS;
+    }
+  }
+  return nextS;
+};
+
+const moveOnTrial = (run: RunState, toS: number): void => {
+  const stepS = toS - run.nowS;
+  for (const actor of run.actors) tryStep(actor, run.nowS, stepS, run.rink.boards);
+  tryPuck(run.puck, toS, stepS, run.rink.boards);
+};
+
+const steer = (run: RunState, actor: Actor): void => {
+  const { push, whom } = actor;
+  switch (actor.motion) {
+    case 'shadow':
+      steerShadow(push, actor, whom!, actor.power);
+      return;
+    case 'chase':
+      steerChase(push, actor, whom!, actor.power, actor.model.lungeReachM);
+      return;
+    case 'gap':
+      steerGap(push, actor, whom!, actor.netM, actor.gapM, actor.power, run.rink.boards);
+      return;
+    case 'cutOff':
+      if (run.nowS < actor.reactsAtS) {
+        push.x = actor.xMps / actor.power.topSpeedMps;
+        push.y = actor.yMps / actor.power.topSpeedMps;
+      } else {
+        push.x = actor.cutX;
+        push.y = actor.cutY;
+      }
+      return;
+    default:
+      push.x = 0;
+      push.y = 0;
+      if (actor.motion === 'ease' && Math.hypot(actor.xMps, actor.yMps) < STANDING_MPS.value) {
+        actor.xMps = 0;
+        actor.yMps = 0;
+      }
+  }
+};

@@ -1,0 +1,65 @@
+import { puckPath } from '../puck/path.ts';
+import { slideDistanceAtTime, slideStopTime, slowingOf } from '../puck/slide.ts';
+import { type Actor, placeOf } from './actor.ts';
+import { aimBank } from './aim-bank.ts';
+import type { ActDeed } from './drill.ts';
+import { bladeAt, type Foreseen, foreseenOf } from './foresee.ts';
+import type { PassAim } from './pass-aim.ts';
+import type { RunState } from './run-state.ts';
+
+export type PassDeed = Extract<ActDeed, { kind: 'pass' }>;
+
+/** No puck is waited for longer than this, and none slides longer that is still passed to somebody. */
+export const LONGEST_PASS_S = 8;
+
+/**
+ * Aims a pass at where the receiver's blade will be. A direct pass that cannot meet the blade is aimed at where it
+ * comes nearest. Null only when a bank pass is asked for and no launch direction gives one.
+ */
+export const aimPass = (run: RunState, passer: Actor, receiver: Actor, act: PassDeed): PassAim | null => {
+  const foreseen = foreseenOf(run, receiver);
+  return act.way === 'bank'
+    ? aimBank(run, passer, receiver, foreseen, act.speedMps)
+    : aimDirect(run, foreseen, act.speedMps);
+};
+
+const SCAN_STEP_S = 1 / 30;
+const BISECT_STEPS = 40;
+
+const aimDirect = (run: RunState, foreseen: Foreseen, speedMps: number): PassAim => {
+  const { puck, puckModel, rink } = run;
+  const slowing = slowingOf(puckModel);
+  const fromM = placeOf(puck);
+  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+  /** How far the puck is short of the blade, when it is sent to where the blade is then, metres. */
+  const shortM = (afterS: number): number => {
+    bladeAt(foreseen, run.nowS + afterS, blade);
+    const farM = Math.hypot(blade.xM - fromM.xM, blade.yM - fromM.yM);
+    return farM - slideDistanceAtTime(slowing, speedMps, afterS);
+  };
+  const lastS = Math.min(LONGEST_PASS_S, slideStopTime(slowing, speedMps));
+  let nearestS = 0;
+  let nearestM = shortM(0);
+  let lowS = 0;
+  let highS = 0;
+  let meets = nearestM <= 0;
+  while (!meets && highS < lastS) {
+    lowS = highS;
+    highS = Math.min(lastS, lowS + SCAN_STEP_S);
+    const short = shortM(highS);
+    meets = short <= 0;
+    if (short < nearestM) {
+      nearestM = short;
+      nearestS = highS;
+    }
+  }
+  for (let i = 0; meets && i < BISECT_STEPS && highS - lowS > 1e-10; i++) {
+    const middleS = (lowS + highS) / 2;
+    if (shortM(middleS) > 0) lowS = middleS;
+    else highS = middleS;
+  }
+  bladeAt(foreseen, run.nowS + (meets ? highS : nearestS), blade);
+  const launchRad = Math.atan2(blade.yM - fromM.yM, blade.xM - fromM.xM);
+  const path = puckPath(rink.boards, puckModel, fromM, launchRad, speedMps);
+  return { path, meetsAfterS: meets ? highS : Number.NaN };
+};

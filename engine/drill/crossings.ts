@@ -1,0 +1,132 @@
+import { endAct, fireCue } from './act-flow.ts';
+import { type Actor, placeOf, tryStep } from './actor.ts';
+import { receive } from './play-flight.ts';
+import { tryPuck } from './puck-play.ts';
+import type { RunState } from './run-state.ts';
+
+/** The first thing that happens inside a stretch without a known time: a line crossed, a chase at its end, a late pass in reach. */
+export interface Crossing {
+  readonly timeS: number;
+  readonly what: Watch;
+}
+
+interface Watch {
+  readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late';
+  readonly actor: Actor | null;
+  /** For lines: the zone on the other side. */
+  readonly zone: number;
+}
+
+/**
+ * The first crossing in (now, toS], when everybody has tried the step to `toS`. The time is the root of the motion itself,
+ * by bisection: the trial is repeated with shorter steps. The trial positions are lost when there is one.
+ */
+export const crossingIn = (run: RunState, toS: number): Crossing | undefined => {
+  const watches = happeningNow(run);
+  let first: Crossing | undefined;
+  for (const what of watches) {
+    const timeS = timeOf(run, what, first ? first.timeS : toS);
+    if (!first || timeS < first.timeS) first = { timeS, what };
+  }
+  return first;
+};
+
+export const takeCrossing = (run: RunState, crossing: Crossing): void => {
+  const { what } = crossing;
+  const { actor } = what;
+  if (what.kind === 'puckLine') {
+    const line = run.lineIds[Math.min(run.puck.zone, what.zone)]!;
+    run.puck.zone = what.zone;
+    run.events.push({ kind: 'puckCrosses', timeS: run.nowS, atM: placeOf(run.puck), line });
+    fireCue(run, { on: 'puckCrosses', line, timeS: run.nowS });
+  } else if (what.kind === 'late') {
+    receive(run);
+  } else if (what.kind === 'spotLine' && actor) {
+    const line = run.lineIds[Math.min(actor.zone, what.zone)]!;
+    const spot = actor.spot.id;
+    actor.zone = what.zone;
+    run.events.push({ kind: 'spotCrosses', timeS: run.nowS, atM: placeOf(actor), spot, line });
+    fireCue(run, { on: 'spotCrosses', spot, line, timeS: run.nowS });
+  } else if (actor?.whom) {
+    run.events.push({
+      kind: 'caught',
+      timeS: run.nowS,
+      atM: placeOf(actor.whom),
+      spot: actor.whom.spot.id,
+      by: actor.spot.id,
+    });
+    endAct(run, actor);
+  }
+};
+
+const NOTHING: readonly Watch[] = [];
+
+/** What has happened at the end of the step tried. Makes no garbage while nothing has. */
+const happeningNow = (run: RunState): readonly Watch[] => {
+  const { lineXM, puck } = run;
+  let found: Watch[] | undefined;
+  for (const actor of run.actors) {
+    const zone = zoneBeside(lineXM, actor.zone, actor.next.xM);
+    if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, zone });
+    if (actor.motion === 'chase' && isCaught(actor)) (found ??= []).push({ kind: 'caught', actor, zone: 0 });
+  }
+  if (puck.state === 'none') return found ?? NOTHING;
+  const zone = zoneBeside(lineXM, puck.zone, puck.nextXM);
+  if (zone !== puck.zone) (found ??= []).push({ kind: 'puckLine', actor: null, zone });
+  if (puck.flight?.isLate && isInReach(run)) (found ??= []).push({ kind: 'late', actor: null, zone: 0 });
+  return found ?? NOTHING;
+};
+
+const BISECT_STEPS = 40;
+const EXACT_S = 1e-9;
+
+const timeOf = (run: RunState, what: Watch, lastS: number): number => {
+  if (!happensBy(run, what, lastS)) return Number.POSITIVE_INFINITY;
+  let lowS = run.nowS;
+  let highS = lastS;
+  for (let i = 0; i < BISECT_STEPS && highS - lowS > EXACT_S; i++) {
+    const middleS = (lowS + highS) / 2;
+    if (happensBy(run, what, middleS)) highS = middleS;
+    else lowS = middleS;
+  }
+  return highS;
+};
+
+const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
+  const { boards } = run.rink;
+  const stepS = timeS - run.nowS;
+  const { actor } = what;
+  if (actor) {
+    tryStep(actor, run.nowS, stepS, boards);
+    if (what.kind === 'spotLine') return zoneBeside(run.lineXM, actor.zone, actor.next.xM) === what.zone;
+    if (actor.whom) tryStep(actor.whom, run.nowS, stepS, boards);
+    return isCaught(actor);
+  }
+  const { owner, flight } = run.puck;
+  if (owner) tryStep(owner, run.nowS, stepS, boards);
+  tryPuck(run.puck, timeS, stepS, boards);
+  if (what.kind === 'puckLine') return zoneBeside(run.lineXM, run.puck.zone, run.puck.nextXM) === what.zone;
+  if (flight?.to) tryStep(flight.to, run.nowS, stepS, boards);
+  return isInReach(run);
+};
+
+/** The zone itself while x is in it, else the next one on that side. */
+const zoneBeside = (lineXM: readonly number[], zone: number, xM: number): number => {
+  if (zone < lineXM.length && xM > lineXM[zone]!) return zone + 1;
+  return zone > 0 && xM <= lineXM[zone - 1]! ? zone - 1 : zone;
+};
+
+const isCaught = (chaser: Actor): boolean => {
+  const { whom, next, model } = chaser;
+  if (!whom) return false;
+  const x = whom.next.xM - next.xM;
+  const y = whom.next.yM - next.yM;
+  return x * x + y * y <= model.lungeReachM * model.lungeReachM;
+};
+
+const isInReach = (run: RunState): boolean => {
+  const { puck } = run;
+  const to = puck.flight?.to;
+  if (!to) return false;
+  return Math.hypot(puck.nextXM - to.next.xM, puck.nextYM - to.next.yM) <= to.model.reachM;
+};

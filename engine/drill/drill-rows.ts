@@ -1,0 +1,124 @@
+import type { Row } from '../units/provenance.ts';
+
+/** Defaults of the drill run. The skater's own figures (V, τ, stop, reach, reaction) are rows of the level. */
+
+const estimate = (
+  name: string,
+  value: number,
+  unit: string,
+  low: number,
+  high: number,
+  why: string,
+): Row => ({
+  name,
+  value,
+  unit,
+  range: [low, high],
+  source: why,
+  status: 'estimate',
+});
+
+/** Nearest a skater's middle comes to the boards, and the reserve in the stopping rule. */
+export const BOARDS_ROOM_M = estimate(
+  'room to the boards',
+  0.5,
+  'm',
+  0.3,
+  0.8,
+  'half a skater in gear; the d − 0.5 of the stopping rule',
+);
+
+/** The carried puck lies this far before the skater's middle, along the facing. */
+export const BLADE_AHEAD_M = estimate(
+  'blade ahead of the middle',
+  1.0,
+  'm',
+  0.7,
+  1.5,
+  'well inside the reach with two hands, 1.2 to 1.6 m by level',
+);
+
+/** A rep is never longer than this. */
+export const REP_LIMIT_S = estimate('longest rep', 40, 's', 20, 60, 'about one shift');
+
+export const PATHS_NEAR_M = estimate(
+  'paths cross within',
+  1.2,
+  'm',
+  0.8,
+  2,
+  'two skaters with sticks; most injuries are unintended contact (Darling et al. 2010: 66 %)',
+);
+
+export const PATHS_NEAR_S = estimate(
+  'paths cross within this time',
+  0.3,
+  's',
+  0.2,
+  0.5,
+  'timing of a rep differs by about this much',
+);
+
+export const BOARDS_ZONE_M = estimate(
+  'last metres before the boards',
+  3,
+  'm',
+  2,
+  4,
+  'the danger zone of 0.5 to 1.5 m and a stride before it',
+);
+
+export const ACTS_OVERLAP_S = estimate(
+  'a cue may come this early',
+  0.5,
+  's',
+  0.2,
+  1,
+  'a skater can hold back half a second without changing what is practised',
+);
+
+/** How quickly a skater in a gap sets the speed that is wanted. */
+export const GAP_RESPONSE_S = estimate(
+  'response time of the gap',
+  0.1,
+  's',
+  0.05,
+  0.2,
+  'a part of one push; the gap closes with four times this, which is the quickest without overshoot',
+);
+
+/** A chase looks ahead no further than this for the place to meet. */
+export const CHASE_LOOK_S = estimate(
+  'how far ahead a chaser looks',
+  3,
+  's',
+  1,
+  5,
+  'nobody foresees a skater longer; straight on at the present speed',
+);
+
+/** Slower than this a skater stands. */
+export const STANDING_MPS = estimate('stands', 0.05, 'm/s', 0.01, 0.2, 'not to be seen at a step of 1/120 s');
+
+/** The facing follows the direction of motion no faster than this. */
+export const TURN_RATE_RADPS = estimate(
+  'quickest turn of the body',
+  6,
+  'rad/s',
+  4,
+  10,
+  'half a turn in half a second, as a change between forward and backward takes 0.25 to 0.6 s',
+);
+
+/** A received puck comes to the middle of the blade in this time. */
+export const SETTLE_S = estimate(
+  'time to settle a received puck',
+  0.1,
+  's',
+  0.05,
+  0.25,
+  'the drawn puck joins the blade without a jump; the control rate of the level is not used here',
+);
+
+/** Efforts below this do not get a skater anywhere and are run as this. */
+export const LEAST_EFFORT_RATIO = estimate('least effort', 0.1, '', 0.05, 0.3, 'a slow glide');

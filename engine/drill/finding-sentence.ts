@@ -1,0 +1,45 @@
+import { feetOf } from '../units/feet.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { DrillPlan } from './drill.ts';
+import type { Finding } from './run-result.ts';
+
+export type Lengths = 'metres' | 'feet';
+
+/**
+ * A finding as one plain sentence with its figures, for screens and print. Roles name the spots; lengths in metres or
+ * feet, speeds in m/s or ft/s, times in seconds.
+ */
+export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Lengths = 'metres'): string => {
+  const [who, other] = finding.spots.map(spot => roleOf(plan, spot));
+  const length = (valueM: number): string =>
+    lengths === 'feet' ? `${feetOf(valueM).toFixed(0)} ft` : `${valueM.toFixed(1)} m`;
+  const speed = (valueMps: number): string =>
+    lengths === 'feet' ? `${feetOf(valueMps).toFixed(0)} ft/s` : `${valueMps.toFixed(1)} m/s`;
+  const seconds = (valueS: number): string => `${valueS.toFixed(valueS < 1 ? 2 : 1)} s`;
+  switch (finding.kind) {
+    case 'receiverCannotGetThere':
+      return `${who} does not get to the pass from ${other}: it goes by ${length(finding.value)} away, the stick reaches ${length(finding.threshold)}.`;
+    case 'laneShut':
+      return `${who} shuts the lane: the stick is on the pass from ${other} ${seconds(-finding.value)} before it is past.`;
+    case 'noBankPass':
+      return `No way off the boards from ${who} to ${other} at this speed, with one bounce or with two.`;
+    case 'cueNeverFires':
+      return other
+        ? `${who} waits for a cue from ${other} that does not come, ${seconds(finding.value)} to the end of the rep.`
+        : `${who} waits for a cue that does not come, ${seconds(finding.value)} to the end of the rep.`;
+    case 'twoActsAtOnce':
+      return `${who} is to do two things at once: the cue comes ${seconds(finding.value)} before the act under way has ended.`;
+    case 'noPuckToPlay':
+      return `${who} has no puck to play at ${seconds(finding.timeS)}.`;
+    case 'pathsCrossTooFast':
+      return `${who} and ${other} cross too fast: within reach of each other at ${speed(finding.value)}, ${speed(finding.threshold)} is the limit here.`;
+    case 'tooFastIntoBoards':
+      return `${who} comes too near the boards: ${length(finding.value)} left at ${speed(finding.speedMps ?? 0)}, ${length(finding.threshold)} needed to stop.`;
+    case 'offTheIce':
+      return finding.act
+        ? `The route of ${who} leaves the ice by ${length(finding.value)}.`
+        : `${who} stands off the ice by ${length(finding.value)}.`;
+  }
+};
+
+const roleOf = (plan: DrillPlan, spot: SpotId): string => plan.spots[spot]?.role ?? '?';

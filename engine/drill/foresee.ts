@@ -1,0 +1,132 @@
+import type { SprintPower } from '../skater/sprint.ts';
+import { type Actor, isFacingFrom } from './actor.ts';
+import { dueOf } from './cue-due.ts';
+import { BLADE_AHEAD_M } from './drill-rows.ts';
+import type { Body } from './in-boards.ts';
+import { planRoute } from './plan-route.ts';
+import { type PlannedRoute, placeOnRoute } from './planned-route.ts';
+import { moveUnderPush, type Push } from './reactive-step.ts';
+import type { RunState } from './run-state.ts';
+
+/** Where a skater will be, as far as the drill fixes it. Segments follow each other in time. */
+export type Foreseen = readonly Segment[];
+
+interface Segment {
+  readonly fromS: number;
+  readonly start: Body;
+  readonly route: PlannedRoute | null;
+  readonly push: Push;
+  readonly power: SprintPower;
+  /** Facing when the speed is too small to give one: before the first stride, and at the end. */
+  readonly facingX: number;
+  readonly facingY: number;
+}
+
+const STILL: Push = { x: 0, y: 0 };
+
+/**
+ * The future of one skater from now: the route under way, then every skate, carry and hold whose start is known already
+ * (no cue, a delay, or a cue that has come). A reactive act is taken on with its present velocity or push: the pass is
+ * checked again when the puck arrives. Ends with the skater easing off.
+ */
+export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
+  const segments: Segment[] = [];
+  const add = (fromS: number, start: Body, route: PlannedRoute | null, push: Push, facing: Facing): void => {
+    segments.push({
+      fromS,
+      start,
+      route,
+      push,
+      power: route || push === STILL ? actor.model : actor.power,
+      facingX: facing.x,
+      facingY: facing.y,
+    });
+  };
+  const here = { xM: actor.xM, yM: actor.yM, xMps: actor.xMps, yMps: actor.yMps };
+  const facing = { x: actor.facingX, y: actor.facingY };
+  if (actor.motion === 'chase' || actor.motion === 'cutOff') {
+    add(run.nowS, here, null, { ...actor.push }, facing);
+    return segments;
+  }
+  if (actor.motion === 'gap' || actor.motion === 'shadow') {
+    const { topSpeedMps } = actor.power;
+    add(run.nowS, here, null, { x: actor.xMps / topSpeedMps, y: actor.yMps / topSpeedMps }, facing);
+    return segments;
+  }
+  add(run.nowS, here, actor.motion === 'route' ? actor.route : null, STILL, facing);
+  let freeS = actor.actIndex < 0 ? actor.freeSinceS : Math.max(run.nowS, Math.min(actor.endS, LATE_S));
+  let startedS = actor.actStartS;
+  for (let i = actor.nextActIndex; i < actor.spot.acts.length; i++) {
+    const act = actor.spot.acts[i]!;
+    if (act.kind !== 'skate' && act.kind !== 'carry' && act.kind !== 'hold') break;
+    const known: Actor = { ...actor, nextActIndex: i, freeSinceS: freeS, actStartS: startedS };
+    const dueS = Math.max(run.nowS, dueOf(run, known).dueS);
+    if (!(dueS < LATE_S)) break;
+    const start = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+    const seen = placeAt(segments, dueS, start);
+    startedS = dueS;
+    if (act.kind === 'hold') {
+      freeS = dueS + act.seconds;
+      continue;
+    }
+    const ready: Actor = { ...known, facingX: seen.x, facingY: seen.y };
+    const route = planRoute(run, ready, act, dueS, start);
+    add(dueS, start, route, STILL, seen);
+    freeS = route.endS;
+  }
+  return segments;
+};
+
+/** Later than any rep. */
+const LATE_S = 1e3;
+
+interface Facing {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Sets the body to where the skater is foreseen at `timeS`; gives the facing then. */
+export const placeAt = (foreseen: Foreseen, timeS: number, body: Body): Facing => {
+  let i = foreseen.length - 1;
+  while (i > 0 && foreseen[i]!.fromS > timeS) i--;
+  const segment = foreseen[i]!;
+  const { route } = segment;
+  let sign = 1;
+  let facing: Facing = { x: segment.facingX, y: segment.facingY };
+  if (route) {
+    sign = route.backward ? -1 : 1;
+    placeOnRoute(route, timeS, body);
+    if (timeS > (route.startS + route.endS) / 2) facing = lastFacing(route, facing);
+    if (timeS > route.endS) easeOn(body, segment, timeS - route.endS);
+  } else {
+    Object.assign(body, segment.start);
+    easeOn(body, segment, timeS - segment.fromS);
+  }
+  if (!isFacingFrom(body.xMps, body.yMps)) return facing;
+  const speed = Math.hypot(body.xMps, body.yMps);
+  return { x: (sign * body.xMps) / speed, y: (sign * body.yMps) / speed };
+};
+
+/** Sets the place to that of the blade, metres. */
+export const bladeAt = (foreseen: Foreseen, timeS: number, body: Body): void => {
+  const facing = placeAt(foreseen, timeS, body);
+  body.xM += BLADE_AHEAD_M.value * facing.x;
+  body.yM += BLADE_AHEAD_M.value * facing.y;
+};
+
+const easeOn = (body: Body, segment: Segment, forS: number): void => {
+  if (body.xMps === 0 && body.yMps === 0 && segment.push.x === 0 && segment.push.y === 0) return;
+  moveUnderPush(body, segment.push, segment.power, forS);
+};
+
+const lastFacing = (route: PlannedRoute, otherwise: Facing): Facing => {
+  const sign = route.backward ? -1 : 1;
+  for (let i = route.xM.length - 1; i >= 0; i--) {
+    const x = route.xMps[i]!;
+    const y = route.yMps[i]!;
+    if (!isFacingFrom(x, y)) continue;
+    const speed = Math.hypot(x, y);
+    return { x: (sign * x) / speed, y: (sign * y) / speed };
+  }
+  return otherwise;
+};

@@ -1,0 +1,84 @@
+import { type Boards, boardsDistance } from '../rink/boards.ts';
+import type { IcePoint } from '../units/points.ts';
+import { BOARDS_ROOM_M } from './drill-rows.ts';
+
+/** A body on the ice that is moved in place: metres and metres a second, axes as `IcePoint`. */
+export interface Body {
+  xM: number;
+  yM: number;
+  xMps: number;
+  yMps: number;
+}
+
+/** Point moved to where a skater can stand: at least `BOARDS_ROOM_M` from the boards. Points inside are given back as they are. */
+export const standingPointOf = (boards: Boards, pointM: IcePoint): IcePoint => {
+  if (boardsDistance(boards, pointM) >= BOARDS_ROOM_M.value) return pointM;
+  const body = { ...pointM, xMps: 0, yMps: 0 };
+  pushInside(boards, body);
+  return { xM: body.xM, yM: body.yM };
+};
+
+/** Distance of (x, y) from the boards, metres, positive inside; as `boardsDistance` but without an object to carry the point. */
+export const boardsDistanceAt = (boards: Boards, xM: number, yM: number): number => {
+  const qx = Math.abs(xM) - boards.lengthM / 2 + boards.cornerRadiusM;
+  const qy = Math.abs(yM) - boards.widthM / 2 + boards.cornerRadiusM;
+  if (qx > 0 && qy > 0) return boards.cornerRadiusM - Math.sqrt(qx * qx + qy * qy);
+  return boards.cornerRadiusM - Math.max(qx, qy);
+};
+
+/** Speed towards the nearest boards of something at (x, y) with this velocity, metres a second; negative when it moves away. */
+export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: number, yMps: number): number =>
+  xMps * outwardX(boards, xM, yM) + yMps * outwardY(boards, xM, yM);
+
+/**
+ * A reactive skater minds the boards: speed towards them is kept to what can still be stopped half a metre before,
+ * `√(2·stop·(d − room))`, and the body never gets nearer than the room. Changes the body in place.
+ */
+export const mindBoards = (boards: Boards, body: Body, stopMps2: number): void => {
+  const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
+  const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;
+  if (2 * stopMps2 * roomM >= speed2) return;
+  const outX = outwardX(boards, body.xM, body.yM);
+  const outY = outwardY(boards, body.xM, body.yM);
+  const intoMps = body.xMps * outX + body.yMps * outY;
+  const mayMps = Math.sqrt(2 * stopMps2 * Math.max(0, roomM));
+  if (intoMps > mayMps) {
+    body.xMps -= (intoMps - mayMps) * outX;
+    body.yMps -= (intoMps - mayMps) * outY;
+  }
+  if (roomM < 0) pushInside(boards, body);
+};
+
+/** Moves the body to the nearest place that has that much room to the boards; leaves one alone that has. */
+export const pushInside = (
+  boards: Boards,
+  body: { xM: number; yM: number },
+  roomM: number = BOARDS_ROOM_M.value,
+): void => {
+  const halfXM = boards.lengthM / 2 - roomM;
+  const halfYM = boards.widthM / 2 - roomM;
+  body.xM = Math.min(halfXM, Math.max(-halfXM, body.xM));
+  body.yM = Math.min(halfYM, Math.max(-halfYM, body.yM));
+  const shortM = roomM - boardsDistanceAt(boards, body.xM, body.yM);
+  if (shortM <= 0) return;
+  const outX = outwardX(boards, body.xM, body.yM);
+  const outY = outwardY(boards, body.xM, body.yM);
+  body.xM -= shortM * outX;
+  body.yM -= shortM * outY;
+};
+
+const outwardX = (boards: Boards, xM: number, yM: number): number => {
+  const qx = Math.abs(xM) - boards.lengthM / 2 + boards.cornerRadiusM;
+  const qy = Math.abs(yM) - boards.widthM / 2 + boards.cornerRadiusM;
+  const sign = xM < 0 ? -1 : 1;
+  if (qx > 0 && qy > 0) return (sign * qx) / Math.sqrt(qx * qx + qy * qy);
+  return qx > qy ? sign : 0;
+};
+
+const outwardY = (boards: Boards, xM: number, yM: number): number => {
+  const qx = Math.abs(xM) - boards.lengthM / 2 + boards.cornerRadiusM;
+  const qy = Math.abs(yM) - boards.widthM / 2 + boards.cornerRadiusM;
+  const sign = yM < 0 ? -1 : 1;
+  if (qx > 0 && qy > 0) return (sign * qy) / Math.sqrt(qx * qx + qy * qy);
+  return qx > qy ? 0 : sign;
+};

@@ -1,0 +1,7 @@
+import type { PuckPath } from '../puck/path-parts.ts';
+
+/** How a pass leaves: its path, and when it meets the blade (seconds after the release; NaN when it cannot). */
+export interface PassAim {
+  readonly path: PuckPath;
+  readonly meetsAfterS: number;
+}

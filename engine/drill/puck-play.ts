@@ -1,0 +1,118 @@
+import { puckAt } from '../puck/path.ts';
+import type { PuckPath } from '../puck/path-parts.ts';
+import { PUCK_ROWS } from '../puck/puck-rows.ts';
+import { slideDistanceAtTime } from '../puck/slide.ts';
+import type { Boards } from '../rink/boards.ts';
+import type { ActId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
+import { type Actor, bladeXOf, bladeYOf } from './actor.ts';
+import { BLADE_AHEAD_M, SETTLE_S } from './drill-rows.ts';
+import { boardsDistanceAt, pushInside } from './in-boards.ts';
+
+/** A puck that slides free after a pass or a shot. Times are of the rep. */
+export interface Flight {
+  readonly path: PuckPath;
+  readonly releasedS: number;
+  readonly from: Actor;
+  readonly to: Actor | null;
+  readonly act: ActId;
+  /** When puck and blade are to meet; Infinity when they do not, or did not. */
+  meetS: number;
+  /** When an opponent's stick is first on it; Infinity when none is. */
+  cutS: number;
+  cutBy: Actor | null;
+  /** The push that gets the stick there. */
+  cutX: number;
+  cutY: number;
+  /** When it comes to rest in a net; Infinity when it does not. */
+  netS: number;
+  nextBounce: number;
+  /** The meeting has failed; the receiver still takes the puck when it slides by within reach. */
+  isLate: boolean;
+  /** Nearest the puck came to the receiver's middle once the meeting had failed, metres, and when. */
+  missM: number;
+  missAtS: number;
+  missAtM: IcePoint;
+}
+
+/** The puck of the rep, changed in place. `offset` is what a received puck still has to go to the blade. */
+export interface PuckPlay {
+  state: 'none' | 'lies' | 'carried' | 'slides';
+  owner: Actor | null;
+  flight: Flight | null;
+  xM: number;
+  yM: number;
+  nextXM: number;
+  nextYM: number;
+  offsetXM: number;
+  offsetYM: number;
+  zone: number;
+}
+
+/** Sets `next` to where the puck is at `timeS`; a carried puck goes with the step its owner tries. */
+export const tryPuck = (puck: PuckPlay, timeS: number, stepS: number, boards: Boards): void => {
+  const { owner, flight } = puck;
+  if (owner) {
+    const keeps = settles(puck) ? Math.exp(-stepS / SETTLE_S.value) : 0;
+    puck.nextXM = owner.next.xM + BLADE_AHEAD_M.value * owner.nextFacingX + keeps * puck.offsetXM;
+    puck.nextYM = owner.next.yM + BLADE_AHEAD_M.value * owner.nextFacingY + keeps * puck.offsetYM;
+    if (boardsDistanceAt(boards, puck.nextXM, puck.nextYM) < PUCK_ROOM_M) {
+      const point = { xM: puck.nextXM, yM: puck.nextYM };
+      pushInside(boards, point, PUCK_ROOM_M);
+      puck.nextXM = point.xM;
+      puck.nextYM = point.yM;
+    }
+  } else if (flight) {
+    placePuck(puck, flight.path, timeS - flight.releasedS);
+  } else {
+    puck.nextXM = puck.xM;
+    puck.nextYM = puck.yM;
+  }
+};
+
+const PUCK_ROOM_M = PUCK_ROWS.puckRadiusM.value;
+
+const settles = (puck: PuckPlay): boolean => puck.offsetXM !== 0 || puck.offsetYM !== 0;
+
+export const takePuck = (puck: PuckPlay, stepS: number): void => {
+  puck.xM = puck.nextXM;
+  puck.yM = puck.nextYM;
+  if (settles(puck)) {
+    const keeps = Math.exp(-stepS / SETTLE_S.value);
+    puck.offsetXM *= keeps;
+    puck.offsetYM *= keeps;
+  }
+};
+
+/** The puck comes to this stick where it is, and settles to the blade from there. A pass or shot that waits for it is due. */
+export const giveTo = (puck: PuckPlay, owner: Actor, nowS: number): void => {
+  puck.state = 'carried';
+  puck.owner = owner;
+  puck.flight = null;
+  puck.offsetXM = puck.xM - bladeXOf(owner);
+  puck.offsetYM = puck.yM - bladeYOf(owner);
+  owner.hadPuckInAct = true;
+  if (owner.waitsForPuck) owner.dueS = nowS;
+};
+
+export const letLie = (puck: PuckPlay): void => {
+  puck.state = 'lies';
+  puck.owner = null;
+  puck.flight = null;
+};
+
+const placePuck = (puck: PuckPlay, path: PuckPath, intoS: number): void => {
+  let index = path.legs.length - 1;
+  while (index > 0 && path.legs[index]!.startS > intoS) index--;
+  const leg = path.legs[index]!;
+  if (leg.kind === 'slide') {
+    const legS = Math.min(Math.max(0, intoS - leg.startS), leg.durationS);
+    const distanceM = slideDistanceAtTime(leg.slowing, leg.startMps, legS);
+    puck.nextXM = leg.startM.xM + distanceM * leg.direction.xM;
+    puck.nextYM = leg.startM.yM + distanceM * leg.direction.yM;
+  } else {
+    const { atM } = puckAt(path, intoS);
+    puck.nextXM = atM.xM;
+    puck.nextYM = atM.yM;
+  }
+};

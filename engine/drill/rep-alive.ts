@@ -1,0 +1,42 @@
+import type { Actor } from './actor.ts';
+import { STANDING_MPS } from './drill-rows.ts';
+import type { RunState } from './run-state.ts';
+
+/** How long a rep waits for a pass that has missed its receiver, and for a shot that has missed the net, seconds. */
+const LOOK_AFTER_S = 2;
+
+/**
+ * Whether anything of the rep is still to come: a scripted act under way or due, a chase that has not caught, a puck on
+ * its way, or a motion that somebody's cue waits for. A gap alone keeps no rep alive.
+ */
+export const isRepAlive = (run: RunState): boolean =>
+  run.actors.some(isAtWork) || isPuckUnderWay(run) || run.actors.some(actor => mayStillBeCued(run, actor));
+
+const isAtWork = (actor: Actor): boolean =>
+  actor.dueS < Number.POSITIVE_INFINITY ||
+  (actor.actIndex >= 0 && actor.motion !== 'gap') ||
+  actor.motion === 'cutOff';
+
+const isPuckUnderWay = (run: RunState): boolean => {
+  const { flight } = run.puck;
+  if (!flight) return false;
+  if (Math.min(flight.meetS, flight.cutS, flight.netS) < Number.POSITIVE_INFINITY) return true;
+  return run.nowS < flight.releasedS + LOOK_AFTER_S;
+};
+
+const mayStillBeCued = (run: RunState, actor: Actor): boolean => {
+  const cue = actor.spot.acts[actor.nextActIndex]?.cue;
+  if (!cue || actor.waitsForPuck) return false;
+  switch (cue.on) {
+    case 'receive':
+      return run.puck.flight?.to?.spot.id === cue.spot;
+    case 'spotCrosses':
+      return run.actors.some(other => other.spot.id === cue.spot && isMoving(other));
+    case 'puckCrosses':
+      return run.puck.flight !== null || (run.puck.owner !== null && isMoving(run.puck.owner));
+    default:
+      return false;
+  }
+};
+
+const isMoving = (actor: Actor): boolean => Math.hypot(actor.xMps, actor.yMps) > 4 * STANDING_MPS.value;

@@ -1,0 +1,130 @@
+import { puckModelOf } from '../puck/puck-model.ts';
+import { LINE_IDS } from '../rink/lines.ts';
+import type { SkaterModel } from '../skater/model.ts';
+import type { SpotId } from '../units/ids.ts';
+import { type Actor, actorOf } from './actor.ts';
+import { advanceTo } from './advance.ts';
+import { dueOf } from './cue-due.ts';
+import { REP_LIMIT_S } from './drill-rows.ts';
+import { findingsOfTracks } from './findings-of-tracks.ts';
+import { pushInside } from './in-boards.ts';
+import { leftoverFindings } from './note-acts.ts';
+import { noteMissed } from './play-flight.ts';
+import type { Playable } from './playable.ts';
+import { giveTo, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
+import { recorderOf, recordSample, tracksOf } from './recorder.ts';
+import { isRepAlive } from './rep-alive.ts';
+import type { Run } from './run-result.ts';
+import { actorNamed, type RunState, zoneOf } from './run-state.ts';
+import { STEP_HZ } from './step-hz.ts';
+
+export interface RunOptions {
+  /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
+  readonly models?: Readonly<Partial<Record<SpotId, SkaterModel>>>;
+  /** Ends sooner than after `REP_LIMIT_S`, seconds. */
+  readonly limitS?: number;
+}
+
+/**
+ * One rep of a drill, computed. Metres, seconds, frame of the rink; samples at 120 Hz from the whistle. Us attack plusX, so
+ * our net is that of minusX.
+ *
+ * Scripted acts follow their route's fastest profile and know nothing of the others. Reactive acts (chase, gap) are
+ * steered anew at every step and moved by the exact solution of `v̇ = (V·u − v)/τ`. Whatever happens inside a step (a line
+ * crossed, a cue, a pass that meets a blade, a chaser within reach) is found there as the root of the motion, and the step goes on
+ * from that time.
+ *
+ * What the run decides:
+ * - Caught: the chaser's middle is within a one-handed lunge of the one chased. The puck does not change hands; the
+ *   chaser stays beside the one chased, and the rep goes on.
+ * - A pass is made at the place and speed planned, to where the blade will be as far as the drill fixes it. At the meeting
+ *   the receiver has it when it is within a lunge; later still, when it slides by within reach of two hands. Otherwise it slides on.
+ * - An opponent whose stick can be on the puck before the meeting leaves the script and takes it.
+ * - A pass or shot without the puck waits for it. A carry without it is skated.
+ * - A skater with nothing to do eases off; everybody minds the boards.
+ * - The rep ends when no scripted act is under way or to come, no chase is open and no puck is on its way, or at 40 s.
+ *
+ * The same playable and options give the same run on every machine; nothing is drawn at random.
+ */
+export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
+  const run = startOf(playable, options);
+  const recorder = recorderOf(run.actors.length);
+  const limitS = Math.min(REP_LIMIT_S.value, options.limitS ?? REP_LIMIT_S.value);
+  const lastSample = Math.floor(limitS * STEP_HZ);
+  advanceTo(run, 0);
+  recordSample(recorder, run.actors, run.puck);
+  for (let i = 1; i <= lastSample && isRepAlive(run); i++) {
+    advanceTo(run, i / STEP_HZ);
+    recordSample(recorder, run.actors, run.puck);
+  }
+  noteMissed(run);
+  const { tracks, puck } = tracksOf(recorder, run.actors);
+  const findings = [...run.findings, ...leftoverFindings(run), ...findingsOfTracks(run, tracks)];
+  return {
+    stepHz: STEP_HZ,
+    sampleCount: recorder.count,
+    durationS: (recorder.count - 1) / STEP_HZ,
+    tracks,
+    puck,
+    events: run.events,
+    findings: findings.sort((a, b) => a.timeS - b.timeS),
+  };
+};
+
+const puckAtStart = (playable: Playable): PuckPlay => {
+  const atM = playable.puck?.atM ?? { xM: 0, yM: 0 };
+  const point = { xM: atM.xM, yM: atM.yM };
+  pushInside(playable.rink.boards, point, puckModelOf().puckRadiusM);
+  return {
+    state: playable.puck ? 'lies' : 'none',
+    owner: null,
+    flight: null,
+    ...point,
+    nextXM: point.xM,
+    nextYM: point.yM,
+    offsetXM: 0,
+    offsetYM: 0,
+    zone: 0,
+  };
+};
+
+/** A puck that starts on a stick is on its blade. */
+const placeOnStick = (run: RunState, owner: Actor): void => {
+  const { puck } = run;
+  giveTo(puck, owner, 0);
+  puck.offsetXM = 0;
+  puck.offsetYM = 0;
+  tryPuck(puck, 0, 0, run.rink.boards);
+  takePuck(puck, 0);
+};
+
+const startOf = (playable: Playable, options: RunOptions): RunState => {
+  const { rink, level } = playable;
+  const lineIds = [...LINE_IDS].sort((a, b) => rink.lines[a].centreXM - rink.lines[b].centreXM);
+  const actors = playable.spots.map((spot, index) => {
+    const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
+    return actorOf(index, spot, options.models?.[spot.id] ?? level.model, net.atM);
+  });
+  const run: RunState = {
+    playable,
+    rink,
+    puckModel: puckModelOf(),
+    lineIds,
+    lineXM: lineIds.map(id => rink.lines[id].centreXM),
+    actors,
+    puck: puckAtStart(playable),
+    events: [],
+    findings: [],
+    fires: [],
+    lackedPuck: [],
+    nowS: 0,
+  };
+  const owner = playable.puck?.ownerSpot;
+  if (owner) placeOnStick(run, actorNamed(run, owner));
+  for (const actor of actors) {
+    actor.zone = zoneOf(run.lineXM, actor.xM);
+    actor.dueS = dueOf(run, actor).dueS;
+  }
+  run.puck.zone = zoneOf(run.lineXM, run.puck.xM);
+  return run;
+};

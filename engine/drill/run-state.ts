@@ -1,0 +1,46 @@
+import type { PuckModel } from '../puck/puck-model.ts';
+import type { LineId } from '../rink/lines.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { Actor } from './actor.ts';
+import type { Playable, PlayableAct } from './playable.ts';
+import type { PuckPlay } from './puck-play.ts';
+import type { Finding, RunEvent } from './run-result.ts';
+
+/** Something that happened and can be a cue. */
+export interface Fire {
+  readonly on: 'receive' | 'shot' | 'spotCrosses' | 'puckCrosses';
+  readonly spot?: SpotId;
+  readonly line?: LineId;
+  readonly timeS: number;
+}
+
+/** Everything a run changes while it goes on. */
+export interface RunState {
+  readonly playable: Playable;
+  readonly rink: Rink;
+  readonly puckModel: PuckModel;
+  /** Lines of the rink by ascending x: a zone is the number of lines with smaller x. */
+  readonly lineIds: readonly LineId[];
+  readonly lineXM: readonly number[];
+  readonly actors: readonly Actor[];
+  readonly puck: PuckPlay;
+  readonly events: RunEvent[];
+  readonly findings: Finding[];
+  readonly fires: Fire[];
+  /** Carries that ended without the puck ever on the stick. */
+  readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
+  nowS: number;
+}
+
+export const actorNamed = (run: RunState, spot: SpotId): Actor => {
+  const actor = run.actors.find(one => one.spot.id === spot);
+  if (!actor) throw new Error(`no spot ${spot} in a playable of ${run.actors.length} spots`);
+  return actor;
+};
+
+export const zoneOf = (lineXM: readonly number[], xM: number): number => {
+  let zone = 0;
+  while (zone < lineXM.length && lineXM[zone]! < xM) zone++;
+  return zone;
+};

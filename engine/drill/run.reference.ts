@@ -1,0 +1,128 @@
+import type { SprintPower } from '../skater/sprint.ts';
+import type { IcePoint } from '../units/points.ts';
+import { CHASE_LOOK_S, GAP_RESPONSE_S } from './drill-rows.ts';
+import type { Body } from './in-boards.ts';
+
+/**
+ * The plain way to run one reactive skater against somebody whose motion is known: steered anew every 1/1200 s, explicit
+ * Euler steps of v̇ = (V·u − v)/τ, the meeting of a chase looked for by walking along the future. Slow, and written apart from the
+ * run so that the two can be compared.
+ */
+export interface ReferenceSkater {
+  readonly start: Body;
+  readonly power: SprintPower;
+  readonly startsAtS: number;
+}
+
+const STEP_S = 1 / 1200;
+const LOOK_STEP_S = 1 / 250;
+
+export interface ReferenceTrack {
+  /** Place at 0, 0.1, 0.2 … s. */
+  readonly placesM: readonly IcePoint[];
+  /** When the chaser came within `reachM`; NaN when it did not. */
+  readonly caughtS: number;
+}
+
+export const referenceChase = (
+  skater: ReferenceSkater,
+  whomAt: (timeS: number) => Body,
+  reachM: number,
+  untilS: number,
+): ReferenceTrack =>
+  walk(
+    skater,
+    whomAt,
+    untilS,
+    (body, whom) => {
+      let meetS = CHASE_LOOK_S.value;
+      for (let t = 0; t < CHASE_LOOK_S.value; t += LOOK_STEP_S) {
+        const { xM, yM } = lackAfter(body, whom, skater.power, t);
+        const radiusM = skater.power.topSpeedMps * (t - drawn(skater.power, t));
+        if (Math.hypot(xM, yM) <= radiusM + reachM) {
+          meetS = t;
+          break;
+        }
+      }
+      const { xM, yM } = lackAfter(body, whom, skater.power, meetS);
+      const size = Math.hypot(xM, yM);
+      return size > 0 ? { x: xM / size, y: yM / size } : { x: 0, y: 0 };
+    },
+    reachM,
+  );
+
+export const referenceGap = (
+  skater: ReferenceSkater,
+  whomAt: (timeS: number) => Body,
+  netM: IcePoint,
+  distanceM: number,
+  untilS: number,
+): ReferenceTrack => {
+  const { topSpeedMps, tauS } = skater.power;
+  const pointOf = (whom: Body): IcePoint => {
+    const toNetM = Math.hypot(netM.xM - whom.xM, netM.yM - whom.yM);
+    const share = Math.min(1, distanceM / toNetM);
+    return { xM: whom.xM + share * (netM.xM - whom.xM), yM: whom.yM + share * (netM.yM - whom.yM) };
+  };
+  return walk(
+    skater,
+    whomAt,
+    untilS,
+    (body, whom) => {
+      const point = pointOf(whom);
+      // The point's velocity by a difference, not by its formula.
+      const later = pointOf({ ...whom, xM: whom.xM + 1e-4 * whom.xMps, yM: whom.yM + 1e-4 * whom.yMps });
+      const x = point.xM - body.xM;
+      const y = point.yM - body.yM;
+      const farM = Math.hypot(x, y);
+      const closeMps = Math.min(
+        farM / (4 * GAP_RESPONSE_S.value),
+        Math.sqrt((2 * topSpeedMps * farM) / tauS),
+      );
+      const wantX = (later.xM - point.xM) / 1e-4 + (farM > 0 ? (closeMps * x) / farM : 0);
+      const wantY = (later.yM - point.yM) / 1e-4 + (farM > 0 ? (closeMps * y) / farM : 0);
+      const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
+      const ux = (wantX - keeps * body.xMps) / ((1 - keeps) * topSpeedMps);
+      const uy = (wantY - keeps * body.yMps) / ((1 - keeps) * topSpeedMps);
+      const size = Math.max(1, Math.hypot(ux, uy));
+      return { x: ux / size, y: uy / size };
+    },
+    0,
+  );
+};
+
+const walk = (
+  skater: ReferenceSkater,
+  whomAt: (timeS: number) => Body,
+  untilS: number,
+  steer: (body: Body, whom: Body) => { x: number; y: number },
+  reachM: number,
+): ReferenceTrack => {
+  const body = { ...skater.start };
+  const { topSpeedMps, tauS } = skater.power;
+  const placesM: IcePoint[] = [];
+  let caughtS = Number.NaN;
+  for (let i = 0; i * STEP_S <= untilS; i++) {
+    const timeS = i * STEP_S;
+    if (i % 120 === 0) placesM.push({ xM: body.xM, yM: body.yM });
+    const whom = whomAt(timeS);
+    if (timeS < skater.startsAtS) continue;
+    if (Math.hypot(whom.xM - body.xM, whom.yM - body.yM) <= reachM) {
+      caughtS = timeS;
+      break;
+    }
+    const push = steer(body, whom);
+    body.xM += body.xMps * STEP_S;
+    body.yM += body.yMps * STEP_S;
+    body.xMps += ((topSpeedMps * push.x - body.xMps) / tauS) * STEP_S;
+    body.yMps += ((topSpeedMps * push.y - body.yMps) / tauS) * STEP_S;
+  }
+  return { placesM, caughtS };
+};
+
+const drawn = (power: SprintPower, t: number): number => power.tauS * (1 - Math.exp(-t / power.tauS));
+
+const lackAfter = (body: Body, whom: Body, power: SprintPower, t: number): IcePoint => ({
+  xM: whom.xM + whom.xMps * t - body.xM - body.xMps * drawn(power, t),
+  yM: whom.yM + whom.yMps * t - body.yM - body.yMps * drawn(power, t),
+});
