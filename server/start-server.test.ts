@@ -99,6 +99,30 @@ describe('the first start on an empty data folder', () => {
   });
 });
 
+describe('a whole team in one file', () => {
+  it('goes out, comes in on a fresh machine and goes out byte-equal', async () => {
+    const { id } = bodyOf(await ask('POST', '/api/demo'));
+    const file = await ask('GET', `/api/teams/${id}/file`);
+    expect(file.status).toBe(200);
+    const freshFolder = mkdtempSync(join(tmpdir(), 'icewright-'));
+    const fresh = await startServer({ dataFolder: freshFolder, port: 0, filmFixtures: null });
+    const at = `http://127.0.0.1:${fresh.port}/api/teams`;
+    const send = (text: string) => fetch(`${at}/file`, { method: 'POST', headers: json, body: text });
+    const damaged = await send(file.body.toString().replace('"minutes":', '"minute":'));
+    expect([damaged.status, ((await damaged.json()) as { sentence: string }).sentence]).toEqual([
+      400,
+      expect.stringMatching(/^documents\.\d+\.value\..*minutes: this does not fit/),
+    ]);
+    expect(await (await fetch(at)).json()).toEqual([]);
+    expect((await send(file.body.toString())).status).toBe(201);
+    expect(await (await fetch(at)).json()).toMatchObject([{ id, demo: true }]);
+    expect(await (await fetch(`${at}/${id}/file`)).text()).toBe(file.body.toString());
+    expect((await send(file.body.toString())).status).toBe(409);
+    await fresh.close();
+    rmSync(freshFolder, { recursive: true });
+  });
+});
+
 describe('a film over HTTP', () => {
   const film = async () => (await filmsNow()).find(({ fileName }) => fileName === 'quillback-home.mp4')!;
   const bytes = () => readFileSync(join(folder, 'films', 'quillback-home.mp4'));

@@ -14,6 +14,7 @@ import type { FilmFolder } from '../films/film-folder.ts';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
+import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
 
 export interface Kept {
   readonly store: DocumentStore;
@@ -56,13 +57,23 @@ export function apiOf(kept: Kept): Hono {
     return context.json({ id }, there === undefined ? 201 : 200);
   });
   api.delete('/teams/:id', context => {
-    const found = teamsIn(kept).find(({ id }) => id === context.req.param('id'));
-    if (found === undefined) throw new Refusal('There is no such team.', { status: 404 });
+    const found = teamWith(kept, context.req.param('id'));
     if (!found.team.demo) throw new Refusal('Only the demo team can be put away here.', { status: 409 });
     const ids = [found.id, ...Object.keys(found.team.contents)];
     store.erase(ids);
     line.letGo(ids);
     return context.body(null, 204);
+  });
+  api.get('/teams/:id/file', context => {
+    const { id, team } = teamWith(kept, context.req.param('id'));
+    return context.body(teamFileOf(store, line, id, team), 200, {
+      'Content-Type': 'application/json; charset=utf-8',
+      'Content-Disposition': 'attachment; filename="team.icewright.json"',
+    });
+  });
+  api.post('/teams/file', async context => {
+    const text = await textOf(context.req.raw, teamFileLimitBytes);
+    return context.json({ id: takeInTeam(store, text) }, 201);
   });
   api.get('/films', async context => context.json(await films.list()));
   return api;
@@ -76,20 +87,31 @@ function teamsIn({ store, line }: Kept): { id: string; team: Team }[] {
   });
 }
 
+function teamWith(kept: Kept, id: string): { id: string; team: Team } {
+  const found = teamsIn(kept).find(each => each.id === id);
+  if (found === undefined) throw new Refusal('There is no such team.', { status: 404 });
+  return found;
+}
+
 async function jsonOf(request: Request): Promise<Record<string, unknown>> {
-  if (!request.headers.get('content-type')?.startsWith('application/json')) {
-    throw new Refusal('This address takes JSON.', { status: 415 });
-  }
-  if (Number(request.headers.get('content-length') ?? Number.POSITIVE_INFINITY) > bodyLimitBytes) {
-    throw new Refusal('This is too long.', { status: 413 });
-  }
+  const text = await textOf(request, bodyLimitBytes);
   try {
-    const value: unknown = await request.json();
+    const value: unknown = JSON.parse(text);
     if (typeof value === 'object' && value !== null) return value as Record<string, unknown>;
   } catch {
     // Said below, the same for both.
   }
   throw new Refusal('This is not a JSON object.');
+}
+
+async function textOf(request: Request, limitBytes: number): Promise<string> {
+  if (!request.headers.get('content-type')?.startsWith('application/json')) {
+    throw new Refusal('This address takes JSON.', { status: 415 });
+  }
+  if (Number(request.headers.get('content-length') ?? Number.POSITIVE_INFINITY) > limitBytes) {
+    throw new Refusal('This is too long.', { status: 413 });
+  }
+  return request.text();
 }
 
 function teamStartFrom(body: Record<string, unknown>): {
