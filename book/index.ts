@@ -12,6 +12,7 @@ export * from './film/film-hash.ts';
 export * from './moving/export-team.ts';
 export * from './moving/import-team.ts';
 export * from './moving/roster-csv.ts';
+export * from './ydoc/bring-back.ts';
 export * from './ydoc/change.ts';
 export * from './ydoc/move-item.ts';
 export * from './ydoc/new-document.ts';

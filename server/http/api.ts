@@ -15,6 +15,7 @@ import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
 import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
+import { versionsApiOf } from './versions-api.ts';
 
 export interface Kept {
   readonly store: DocumentStore;
@@ -75,6 +76,7 @@ export function apiOf(kept: Kept): Hono {
     const text = await textOf(context.req.raw, teamFileLimitBytes);
     return context.json({ id: takeInTeam(store, text) }, 201);
   });
+  api.route('/documents', versionsApiOf(store, line));
   api.get('/films', async context => context.json(await films.list()));
   return api;
 }

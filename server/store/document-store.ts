@@ -107,6 +107,9 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
       if (isVersionDue) keepVersion(id, state);
     }),
 
+    /** Keeps what a document says now as a version, whenever the last one was. */
+    keepVersion: (id: string, ydoc: Y.Doc): void => keepVersion(id, Y.encodeStateAsUpdateV2(ydoc)),
+
     versions: (id: string): StoredVersion[] => versionsOf.all(id),
 
     loadVersion(id: string, versionId: number): Y.Doc | null {

@@ -65,6 +65,27 @@ describe('the sync line', () => {
     await until(() => titleOf(b) === 'From a');
   });
 
+  it('an earlier version comes back on every device, and what was there stays a version', async () => {
+    const a = drill();
+    const client = join_(a);
+    await client.settled();
+    client.close();
+    const at = () => `http://127.0.0.1:${server.port}/api/documents/${a.guid}/versions`;
+    await onDisc(a.guid);
+    setAt(a, ['title'], 'Spoilt', 'a');
+    await join_(a).settled();
+    const versions = (await (await fetch(at())).json()) as { id: number }[];
+    expect(versions).toHaveLength(1);
+    const first = `${at()}/${versions[0]!.id}`;
+    expect(await (await fetch(first)).json()).toMatchObject({ title: 'Five together' });
+    expect((await fetch(first, { method: 'POST' })).status).toBe(204);
+    await until(() => titleOf(a) === 'Five together');
+    const [newest] = (await (await fetch(at())).json()) as { id: number }[];
+    expect(await (await fetch(`${at()}/${newest!.id}`)).json()).toMatchObject({ title: 'Spoilt' });
+    expect(titleOf(await onDisc(a.guid))).toBe('Five together');
+    expect((await fetch(`${at()}/99999`)).status).toBe(404);
+  });
+
   it('what two devices did offline is merged when both are back, and kept over a restart', async () => {
     const a = drill();
     const first = join_(a);

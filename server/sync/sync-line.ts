@@ -68,6 +68,16 @@ export function syncLineOn(store: DocumentStore) {
     /** The document as it is open now, or as it lies on disc. Not to be changed by the caller. */
     current: (id: string): Y.Doc => hocuspocus.documents.get(id) ?? store.load(id),
 
+    /** Changes a document as the server itself; devices that have it open see the change at once. */
+    async change(id: string, change: (ydoc: Y.Doc) => void): Promise<void> {
+      const connection = await hocuspocus.openDirectConnection(id);
+      try {
+        await connection.transact(change);
+      } finally {
+        await connection.disconnect();
+      }
+    },
+
     /** Lets go of documents that were erased. */
     letGo(ids: readonly string[]): void {
       for (const id of ids) hocuspocus.closeConnections(id);
