@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { moreChancesToShow, smallestShown, wouldShow } from './chances-needed.ts';
 import { habitChange } from './habit-change.ts';
 import { habitNeed } from './habit-need.ts';
 import { habitTally } from './habit-tally.ts';
@@ -58,20 +59,23 @@ describe('the word for a change', () => {
     expect(habitChange(counts(40, 100), counts(70, 100), { judgesKappa: 0.7 }).word).toBe('moved up');
   });
 
-  it('is earned once the further chances it asked for are there', () => {
-    const side = fc.record({
-      rate: fc.double({ min: 0.2, max: 0.8, noNaN: true }),
-      count: fc.integer({ min: 60, max: 200 }),
+  it('asks for exactly the further chances that are enough, and not for one more', () => {
+    const seen = fc.record({
+      beforeCount: fc.integer({ min: 5, max: 300 }),
+      afterCount: fc.integer({ min: 1, max: 300 }),
+      overallRatio: fc.double({ min: 0, max: 1, noNaN: true }),
     });
     fc.assert(
-      fc.property(side, fc.integer({ min: 5, max: 60 }), ({ rate, count }, afterCount) => {
-        const before = counts(Math.round(rate * count), count);
-        const first = habitChange(before, counts(Math.round(rate * afterCount), afterCount));
-        if (first.word !== 'cannot tell' || first.moreChances === null) return;
-        const more = afterCount + first.moreChances + 3;
-        const second = habitChange(before, counts(Math.round((before.doneCount / count) * more), more));
-        expect(second.word).toBe('no sign yet');
+      fc.property(seen, fc.double({ min: 0.05, max: 0.5, noNaN: true }), (chances, change) => {
+        const more = moreChancesToShow(chances, change, 0.05);
+        const shows = (count: number) => wouldShow({ ...chances, afterCount: count }, change, 0.05);
+        if (more === null) expect(shows(1e9)).toBe(false);
+        else expect(shows(chances.afterCount + more)).toBe(true);
+        if (more !== null && more > 0) expect(shows(chances.afterCount + more - 1)).toBe(false);
+        const least = smallestShown(chances, 0.05);
+        if (least < 1) expect(wouldShow(chances, least, 0.05)).toBe(true);
       }),
+      { numRuns: 500, seed: 7 },
     );
   });
 
