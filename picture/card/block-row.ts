@@ -6,6 +6,7 @@ import { CLOCK_WIDTH, COLUMN_GAP, DRAWING_WIDTH, FACTS_WIDTH, mm, PAGE, ROW_PAD 
 import { wrapWords } from './wrap-words.ts';
 
 const POINT_LINE = 10.8;
+const POINT_INDENT = 7;
 const FACT_LINE = 9.2;
 const FACT_GAP = 2.6;
 /** Marks grow on the card's drawing; the sheet stays true. */
@@ -28,7 +29,7 @@ export const drawBlockRow = (pen: Pen, block: IceCardBlock, top: number, height:
 export const wordsRowHeight = (pen: Pen, block: IceCardBlock): number => {
   const width = PAGE.right - FACTS_WIDTH - COLUMN_GAP - (PAGE.left + CLOCK_WIDTH + COLUMN_GAP);
   const points = block.keyPoints.reduce(
-    (sum, point) => sum + wrapWords(pen, 'cardPoint', point, width - 7).length,
+    (sum, point) => sum + wrapWords(pen, 'cardPoint', point, width - POINT_INDENT).length,
     0,
   );
   const words = 18 + (block.cueWords === '' ? 0 : 12.5) + points * POINT_LINE + 9;
@@ -59,7 +60,11 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
       k: Math.max(0.9, k),
       thinFloor: CARD_THIN_FLOOR_M,
     },
-    () => drawDrill(pen, plan, block.rink, { ticks: false, findings: [] }),
+    () =>
+      pen.clip(
+        sink => sink.rect(x - 1, y, width + 2, length),
+        () => drawDrill(pen, plan, block.rink, { ticks: false, findings: [] }),
+      ),
   );
   return width * scale;
 };
@@ -80,33 +85,72 @@ const drawWords = (
     pen.text('cardCue', wrapWords(pen, 'cardCue', block.cueWords, width, 1)[0] ?? '', left, y);
   }
   y += 3.5;
-  for (const point of block.keyPoints) {
-    const lines = wrapWords(pen, 'cardPoint', point, width - 7);
-    if (y + lines.length * POINT_LINE > bottom) return;
-    const dash = y + POINT_LINE - 3;
-    pen.path('cardDash', sink => {
-      sink.moveTo(left, dash);
-      sink.lineTo(left + 3.2, dash);
-    });
-    for (const line of lines) {
-      y += POINT_LINE;
-      pen.text('cardPoint', line, left + 7, y);
+  for (const line of pointLines(pen, block, width - POINT_INDENT, bottom - y)) {
+    y += POINT_LINE;
+    if (line.isFirst) {
+      const dash = y - 3;
+      pen.path('cardDash', sink => {
+        sink.moveTo(left, dash);
+        sink.lineTo(left + 3.2, dash);
+      });
     }
+    pen.text('cardPoint', line.words, left + POINT_INDENT, y);
   }
 };
 
+/** The key points as lines; when they do not all fit, the last line says how many are left out. */
+const pointLines = (
+  pen: Pen,
+  block: IceCardBlock,
+  width: number,
+  room: number,
+): readonly { readonly words: string; readonly isFirst: boolean }[] => {
+  const most = Math.max(0, Math.floor(room / POINT_LINE));
+  const points = block.keyPoints.map(point =>
+    wrapWords(pen, 'cardPoint', point, width).map((words, index) => ({ words, isFirst: index === 0 })),
+  );
+  if (points.flat().length <= most) return points.flat();
+  const shown: { words: string; isFirst: boolean }[] = [];
+  let count = 0;
+  for (const lines of points) {
+    if (shown.length + lines.length > most - 1) break;
+    shown.push(...lines);
+    count++;
+  }
+  if (most > 0) shown.push({ words: `… ${points.length - count} more`, isFirst: false });
+  return shown;
+};
+
+/** Names above their words where there is room, on one line with them where there is not. */
 const drawFacts = (pen: Pen, block: IceCardBlock, left: number, top: number, height: number): void => {
-  const bottom = top + height - 2;
+  const facts = block.facts.slice(0, 4);
+  const bottom = top + height - 1;
+  const stacked = facts.map(fact => wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH, 2));
+  const tall = stacked.reduce((sum, lines) => sum + 7 + lines.length * FACT_LINE + FACT_GAP, ROW_PAD);
   let y = top + ROW_PAD;
-  for (const fact of block.facts.slice(0, 4)) {
-    const lines = wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH, 2);
-    if (y + 7 + lines.length * FACT_LINE > bottom) return;
-    y += 7;
-    pen.text('cardFactName', fact.name, left, y);
-    for (const line of lines) {
+  if (tall - FACT_GAP <= height) {
+    facts.forEach((fact, index) => {
+      y += 7;
+      pen.text('cardFactName', fact.name, left, y);
+      for (const line of stacked[index] ?? []) {
+        y += FACT_LINE;
+        pen.text('cardFact', line, left, y);
+      }
+      y += FACT_GAP;
+    });
+    return;
+  }
+  const room = Math.floor((bottom - y) / FACT_LINE);
+  const inOneLine = facts.map(fact => {
+    const indent = pen.measure('cardFactName', `${fact.name} `) + 1.5;
+    return { fact, indent, lines: wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH - indent, 2) };
+  });
+  const most = inOneLine.reduce((sum, { lines }) => sum + lines.length, 0) <= room ? 2 : 1;
+  for (const { fact, indent } of inOneLine) {
+    pen.text('cardFactName', fact.name, left, y + FACT_LINE);
+    for (const line of wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH - indent, most)) {
       y += FACT_LINE;
-      pen.text('cardFact', line, left, y);
+      pen.text('cardFact', line, left + indent, y);
     }
-    y += FACT_GAP;
   }
 };

@@ -138,6 +138,7 @@ const keyRows = (pen: Pen, used: Foot['used']): number => keyAt(measuringPen(pen
 const measuringPen = (pen: Pen): Pen => ({
   k: 1,
   thinFloor: 0,
+  turnRad: 0,
   measure: pen.measure,
   path: () => {},
   circle: () => {},

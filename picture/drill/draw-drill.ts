@@ -9,7 +9,7 @@ import { drawFlag, drawPucks, drawPylon } from '../ice/things.ts';
 import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
 import { cueSignsOf } from './cue-letters.ts';
-import { drawDrillLine, drawTicks } from './draw-lines.ts';
+import { drawRoute, drawTicks } from './draw-lines.ts';
 import { type DrillLine, drillLinesOf } from './drill-lines.ts';
 import { freePlace, type Obstacle } from './free-place.ts';
 
@@ -36,8 +36,8 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   const lines = drillLinesOf(plan, rink, setting);
   for (const gear of Object.values(plan.gear)) drawGear(pen, gear, rink);
   for (const [, spot] of byRank(plan.spots)) drawWaiting(pen, spot);
-  for (const line of lines) if (line.kind === 'pass' || line.kind === 'gap') drawDrillLine(pen, line, plan);
-  for (const line of lines) if (line.kind !== 'pass' && line.kind !== 'gap') drawDrillLine(pen, line, plan);
+  for (const line of lines) if (line.kind === 'pass' || line.kind === 'gap') drawRoute(pen, line, plan);
+  for (const line of lines) if (line.kind !== 'pass' && line.kind !== 'gap') drawRoute(pen, line, plan);
   if (setting.ticks ?? pen.k < 1.3) for (const line of lines) if (line.kind === 'route') drawTicks(pen, line);
   for (const puck of Object.values(plan.pucks)) drawPucks(pen, puck.atM, puck.count);
   for (const [id, spot] of byRank(plan.spots)) {
@@ -175,6 +175,11 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
       line.kind === 'route' ? line.points : line.kind === 'pass' ? line.legs : [line.from, line.to];
     if (points.length === 0) continue;
     const route = polylineOf(points);
+    if ('words' in line && line.words !== '') {
+      const { at } = pointAt(route, Math.min(route.length / 2, 4 * k));
+      for (const x of [-1.4, 0, 1.4])
+        obstacles.push({ at: { x: at.x + x * k, y: at.y - k }, radius: 0.7 * k });
+    }
     for (let length = 0; length <= route.length; length += 0.6) {
       obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
     }

@@ -16,7 +16,7 @@ const CLEAR_STEP_M = 0.05;
 type RouteLine = Extract<DrillLine, { kind: 'route' }>;
 
 /** One act's line; it begins and ends at the rims of the spots it touches. */
-export const drawDrillLine = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
+export const drawRoute = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
   pen.group('act', { spot: line.spot, act: line.act, kind: line.kind }, () => {
     if (line.kind === 'route') drawRouteLine(pen, line, plan);
     else if (line.kind === 'pass') drawPass(pen, line, plan);
@@ -56,8 +56,7 @@ const drawRouteLine = (pen: Pen, line: RouteLine, plan: DrillPlan): void => {
   if (line.pivot) pen.circle('pivot', first.x, first.y, pivotM);
   if (line.words !== '') {
     const { at, turnRad } = pointAt(route, Math.min(route.length / 2, 6 * pen.k));
-    const place = beside(at, turnRad, (Math.cos(turnRad) >= 0 ? -1 : 1) * 0.7 * pen.k);
-    pen.text('labelWord', line.words, place.x, place.y, { anchor: 'middle' });
+    drawWordsBeside(pen, at, turnRad, line.words);
   }
 };
 
@@ -76,8 +75,19 @@ const drawChase = (pen: Pen, line: Extract<DrillLine, { kind: 'chaseSign' }>): v
   const choice = along(line.from, turnRad, span * 0.45);
   drawForward(pen, polylineOf([start, choice]), 'open');
   drawForward(pen, polylineOf([choice, along(line.from, turnRad, span)]), 'head', 'chase');
-  const word = beside(choice, turnRad, (Math.cos(turnRad) >= 0 ? -1 : 1) * 0.9 * pen.k);
-  pen.text('labelWord', line.words, word.x, word.y, { anchor: 'middle' });
+  drawWordsBeside(pen, choice, turnRad, line.words);
+};
+
+/** Words above a line that lies, and to the right of one that stands, as the page shows it. */
+const drawWordsBeside = (pen: Pen, at: SheetPoint, turnRad: number, words: string): void => {
+  const pageRad = turnRad + pen.turnRad;
+  const isLying = Math.abs(Math.cos(pageRad)) > 0.6;
+  const towards = isLying ? Math.sign(Math.cos(pageRad)) || 1 : -Math.sign(Math.sin(pageRad)) || 1;
+  const place = beside(at, turnRad, (isLying ? -towards : towards) * 0.75 * pen.k);
+  pen.text('labelWord', words, place.x, place.y, {
+    anchor: isLying ? 'middle' : 'start',
+    drop: isLying ? 0 : 0.3 * pen.k,
+  });
 };
 
 /** The part of a line that is clear of the mark it begins at and, for a pass, of the mark it ends at. */

@@ -26,7 +26,8 @@ export const freePlace = (
       const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAYS);
       const place = { x: anchor.x + Math.cos(turnRad) * reach, y: anchor.y + Math.sin(turnRad) * reach };
       if (!isOnSheet(place)) continue;
-      const room = roomAt(place, radius, obstacles) - ring * 0.25 * radius;
+      const handicap = ring * 0.25 * radius;
+      const room = roomAt(place, radius, obstacles, bestRoom + handicap) - handicap;
       if (room > bestRoom + 1e-6) {
         bestRoom = room;
         best = place;
@@ -36,10 +37,17 @@ export const freePlace = (
   return best;
 };
 
-const roomAt = (place: SheetPoint, radius: number, obstacles: readonly Obstacle[]): number => {
+/** Stops looking once there is no more room than is wanted. */
+const roomAt = (
+  place: SheetPoint,
+  radius: number,
+  obstacles: readonly Obstacle[],
+  wanted: number,
+): number => {
   let room = 0.5 * radius;
   for (const obstacle of obstacles) {
     room = Math.min(room, distanceOf(place, obstacle.at) - obstacle.radius - radius);
+    if (room <= wanted) return room;
   }
   return room;
 };

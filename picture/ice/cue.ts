@@ -18,6 +18,6 @@ export const drawCue = (pen: Pen, at: SheetPoint, letter: string, way: 'fires' |
     pen.text(way === 'fires' ? 'cueFull' : 'cueOpen', letter, at.x, at.y, {
       anchor: 'middle',
       drop: 0.28 * pen.k,
-      ...(letter.length > 1 ? { size: (1.1 * pen.k) / letter.length } : {}),
+      ...(letter.length > 1 ? { size: (letter.length > 2 ? 0.56 : 0.68) * pen.k, drop: 0.22 * pen.k } : {}),
     });
   });

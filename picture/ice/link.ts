@@ -34,7 +34,7 @@ export const drawLink = (
     const middle = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
     pen.text('measure', words, middle.x, middle.y, {
       anchor: 'middle',
-      turnRad: readableTurn(turnRad),
+      turnRad: readableTurn(turnRad + pen.turnRad),
       drop: -(pen.measure('measure', words) > span - 2 ? CROWDED_ABOVE_M : WORDS_ABOVE_M) * pen.k,
     });
   });
@@ -55,6 +55,7 @@ export const drawLevel = (pen: Pen, xM: number, fromYM: number, toYM: number, wo
 
 /** Words along a line must not stand on their heads. */
 const readableTurn = (turnRad: number): number => {
-  if (turnRad > Math.PI / 2) return turnRad - Math.PI;
-  return turnRad < -Math.PI / 2 ? turnRad + Math.PI : turnRad;
+  const turn = Math.atan2(Math.sin(turnRad), Math.cos(turnRad));
+  if (turn > Math.PI / 2 + 1e-9) return turn - Math.PI;
+  return turn < -Math.PI / 2 + 1e-9 ? turn + Math.PI : turn;
 };

@@ -31,12 +31,14 @@ export const drawPucks = (pen: Pen, atM: IcePoint, count: number): void => {
 export const drawPylon = (pen: Pen, atM: IcePoint): void => {
   const { x, y } = sheetPoint(atM);
   const k = pen.k;
-  pen.path('pylon', sink => {
-    sink.moveTo(x, y - 0.41 * k);
-    sink.lineTo(x + 0.42 * k, y + 0.35 * k);
-    sink.lineTo(x - 0.42 * k, y + 0.35 * k);
-    sink.closePath();
-  });
+  pen.place({ x, y, turnRad: -pen.turnRad }, () =>
+    pen.path('pylon', sink => {
+      sink.moveTo(0, -0.41 * k);
+      sink.lineTo(0.42 * k, 0.35 * k);
+      sink.lineTo(-0.42 * k, 0.35 * k);
+      sink.closePath();
+    }),
+  );
 };
 
 /** A finding on the ice: a numbered flag on a pole that stands at its place. */
@@ -44,17 +46,19 @@ export const drawFlag = (pen: Pen, atM: IcePoint, number: number, weight: 'look'
   const { x, y } = sheetPoint(atM);
   const k = pen.k;
   const size = { width: 1.5 * k, height: 1.35 * k, pole: 2.1 * k };
-  pen.group('flag', { number: `${number}`, weight }, () => {
-    pen.path(weight === 'look' ? 'flagLook' : 'flag', sink => {
-      sink.moveTo(x, y);
-      sink.lineTo(x, y - size.pole);
-      sink.lineTo(x + size.width, y - size.pole);
-      sink.lineTo(x + size.width, y - size.pole + size.height);
-      sink.lineTo(x, y - size.pole + size.height);
-    });
-    pen.text(weight === 'look' ? 'flagLook' : 'flag', `${number}`, x + size.width / 2, y - size.pole, {
-      anchor: 'middle',
-      drop: 1.0 * k,
-    });
-  });
+  pen.group('flag', { number: `${number}`, weight }, () =>
+    pen.place({ x, y, turnRad: -pen.turnRad }, () => {
+      pen.path(weight === 'look' ? 'flagLook' : 'flag', sink => {
+        sink.moveTo(0, 0);
+        sink.lineTo(0, -size.pole);
+        sink.lineTo(size.width, -size.pole);
+        sink.lineTo(size.width, -size.pole + size.height);
+        sink.lineTo(0, -size.pole + size.height);
+      });
+      pen.text(weight === 'look' ? 'flagLook' : 'flag', `${number}`, size.width / 2, -size.pole, {
+        anchor: 'middle',
+        drop: 1.0 * k,
+      });
+    }),
+  );
 };

@@ -36,6 +36,9 @@ export const pdfPen = (document: PdfDocument, palette: Palette = BLACK_PALETTE):
     get thinFloor() {
       return state.thinFloor;
     },
+    get turnRad() {
+      return state.turnRad;
+    },
     path: (mark, draw) => paint(mark, () => document.path(pathString(draw, DIGITS))),
     circle: (mark, x, y, radius) => paint(mark, () => document.circle(x, y, radius)),
     text: (name, words, x, y, set = {}) =>

@@ -10,6 +10,8 @@ export interface Pen {
   readonly k: number;
   /** True painted lines (5 cm) never get thinner than this, in drawing units. Set by `place`. */
   readonly thinFloor: number;
+  /** All that `place` has turned so far, clockwise on the page: what must stand upright turns back by it. */
+  readonly turnRad: number;
   path(mark: MarkName, draw: (sink: PathSink) => void): void;
   circle(mark: MarkName, x: number, y: number, radius: number): void;
   /** Letters stay upright whatever `place` has turned, unless `turnRad` says otherwise. */

@@ -44,6 +44,9 @@ export const recordingOf = (draw: Drawing, start: { readonly k?: number } = {}):
     get thinFloor() {
       return state.thinFloor;
     },
+    get turnRad() {
+      return state.turnRad;
+    },
     path: (mark, outline) => calls.push({ call: 'path', mark, outline: pathString(outline, 3) }),
     circle: (mark, x, y, radius) => calls.push({ call: 'circle', mark, x, y, radius }),
     text: (lettering, words, x, y, set = {}) => calls.push({ call: 'text', lettering, words, x, y, set }),

@@ -104,6 +104,10 @@ class SvgPen implements Pen {
     return this.#state.thinFloor;
   }
 
+  get turnRad(): number {
+    return this.#state.turnRad;
+  }
+
   path: Pen['path'] = (name, draw) => {
     this.#out.push(`<path${this.#markAttributes(name)} d="${pathString(draw, this.#digits)}"/>`);
   };
