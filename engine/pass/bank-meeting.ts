@@ -7,7 +7,9 @@ export const SLOTS = 3;
 const NEWTON_STEPS = 60;
 const TIME_TOLERANCE_S = 1e-13;
 /** A driving receiver's way is looked at in steps shorter than its time constant, so that each holds one turn at most. */
-const SCAN_STEP_S = 0.6;
+const SCAN_STEP_S = 0.8;
+/** The blade is inside the boards, so they meet before the next boards; this much more keeps the miss continuous up to there. */
+const BEYOND_BOARDS_M = 1;
 
 /**
  * After the last bounce the puck is at D(τ) along its straight; the blade's place has a part along that straight and a part
@@ -150,7 +152,10 @@ export class Meeting {
   }
 
   private findDriven(): void {
-    const cap = this.capS;
+    const { shot } = this;
+    let cap = this.capS;
+    if (shot.slide.over(shot.speedMps, shot.freeWayM() + BEYOND_BOARDS_M))
+      cap = Math.min(cap, shot.slide.timeS);
     let t = 0;
     let gap = this.alongM;
     let slope = this.alongMps + this.swingAlong - this.shot.speedMps;
