@@ -1,8 +1,7 @@
 import type { IcePoint, SpotId } from '@icewright/engine';
 import type { KeyboardEvent, PointerEvent } from 'react';
-import type { Chosen, Grip } from './board.tsx';
-import { newPull } from './board.tsx';
 import { arrowStep, plus } from './board-pointer.ts';
+import { type Chosen, type Grip, newPull } from './grip.ts';
 import { spotRemoved } from './new-things.ts';
 import {
   actsOf,

@@ -1,4 +1,4 @@
-import type { ActId, IcePoint, Rink, Run, SpotId } from '@icewright/engine';
+import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
 import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { type PointerEvent, useMemo, useRef, useState } from 'react';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
@@ -6,24 +6,11 @@ import { BoardHandles } from './board-handles.tsx';
 import { icePointUnder } from './board-pointer.ts';
 import { BoardSkaters } from './board-skaters.tsx';
 import { drillMarkup } from './drill-markup.ts';
+import type { Chosen, Grip } from './grip.ts';
 import { type Thing, thingAdded } from './new-things.ts';
-import { newActId, routePulled, spotMoved, throughAdded, throughMoved } from './route-writes.ts';
+import { routePulled, spotMoved, throughAdded, throughMoved } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
 import type { Write } from './write.ts';
-
-export interface Chosen {
-  readonly spotId: SpotId | null;
-  readonly actId: ActId | null;
-}
-
-/** What the pointer has taken hold of. */
-export type Grip =
-  | { readonly kind: 'spot'; readonly spotId: SpotId }
-  | { readonly kind: 'through'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
-  | { readonly kind: 'bend'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
-  | { readonly kind: 'pull'; readonly spotId: SpotId; readonly newAct: ActId }
-  | { readonly kind: 'puck'; readonly puckId: string }
-  | { readonly kind: 'gear'; readonly gearId: string };
 
 /** The ice with the drill on it, worked by hand: places dragged, routes pulled and bent. */
 export function Board(props: {
@@ -144,5 +131,3 @@ function writesOf(hand: Hand, grip: Grip, toM: IcePoint, ownsPuck: (spotId: Spot
 
 const isInside = (rink: Rink, { xM, yM }: IcePoint): boolean =>
   xM >= rink.area.minXM && xM <= rink.area.maxXM && yM >= rink.area.minYM && yM <= rink.area.maxYM;
-
-export const newPull = (spotId: SpotId): Grip => ({ kind: 'pull', spotId, newAct: newActId() });
