@@ -26,6 +26,7 @@ interface Look {
   readonly lastX: number;
   readonly lastY: number;
   readonly capS: number;
+  readonly speedMps: number;
   readonly has: readonly boolean[];
   readonly afterS: readonly number[];
   readonly missM: readonly number[];
@@ -60,6 +61,10 @@ export const bankPasses = (
   if (!(launchSpeedMps > 0)) return [];
   const shot = new BankShot(boards, model, passerM, launchSpeedMps);
   const meeting = new Meeting(shot, receiver, maxTimeS);
+  const receiverMps = Math.max(
+    Math.hypot(receiver.velocityMps.xMps, receiver.velocityMps.yMps),
+    receiver.drive?.topSpeedMps ?? 0,
+  );
   const found: BankPass[] = [];
 
   const trace = (arcM: number): boolean => {
@@ -78,6 +83,7 @@ export const bankPasses = (
       lastX: shot.xM,
       lastY: shot.yM,
       capS: meeting.capS,
+      speedMps: shot.speedMps,
       has: valid ? [meeting.has[0]!, meeting.has[1]!, meeting.has[2]!] : NO_SLOTS,
       afterS: valid ? [meeting.afterS[0]!, meeting.afterS[1]!, meeting.afterS[2]!] : NO_TIMES,
       missM: valid ? [meeting.missM[0]!, meeting.missM[1]!, meeting.missM[2]!] : NO_TIMES,
@@ -141,7 +147,7 @@ export const bankPasses = (
   /** Hands on the looks from the one after `from` up to `to`, halving where too much happens in between. */
   const walk = (from: Look, to: Look): void => {
     const widthM = to.arcM - from.arcM;
-    if (widthM > SMALLEST_CELL_M && needsHalving(from, to, widthM, bounceCount)) {
+    if (widthM > SMALLEST_CELL_M && needsHalving(from, to, widthM, bounceCount, receiverMps)) {
       const middle = look((from.arcM + to.arcM) / 2);
       walk(from, middle);
       walk(middle, to);
@@ -163,23 +169,38 @@ export const bankPasses = (
 const NO_SLOTS = [false, false, false];
 const NO_TIMES = [0, 0, 0];
 
-const needsHalving = (from: Look, to: Look, widthM: number, bounceCount: number): boolean => {
+const needsHalving = (
+  from: Look,
+  to: Look,
+  widthM: number,
+  bounceCount: number,
+  receiverMps: number,
+): boolean => {
   if (from.valid !== to.valid) return true;
   if (!from.valid) return false;
-  if (from.outX * to.outX + from.outY * to.outY < CELL_TURN_COS) return widthM > SMALLEST_CELL_M * 10;
-  if (bounceCount > 1) {
-    const moved = Math.abs(from.lastX - to.lastX) + Math.abs(from.lastY - to.lastY);
-    if (moved > CELL_LAST_BOUNCE_M) return widthM > SMALLEST_CELL_M * 10;
+  const turnCos = from.outX * to.outX + from.outY * to.outY;
+  const movedM = Math.abs(from.lastX - to.lastX) + Math.abs(from.lastY - to.lastY);
+  if (widthM > SMALLEST_CELL_M * 10) {
+    if (turnCos < CELL_TURN_COS) return true;
+    if (bounceCount > 1 && movedM > CELL_LAST_BOUNCE_M) return true;
   }
   for (let slot = 0; slot < SLOTS; slot++) {
     if (from.has[slot] === to.has[slot]) continue;
     const there = from.has[slot] ? from : to;
-    const afterS = there.afterS[slot]!;
     const other = from.has[slot] ? to : from;
-    if (afterS > 0 && afterS < Math.max(there.capS, other.capS) * 1.05 + 0.05) return true;
+    const afterS = there.afterS[slot]!;
+    if (!(afterS > 0 && afterS < Math.max(there.capS, other.capS) * 1.05 + 0.05)) continue;
+    // How far the puck's way shifts within the cell, and how much the meeting time can then run off where two slots
+    // join (gap ≥ half its curvature × time², curvature at least the ice's slowing): a larger miss stays a miss.
+    const shiftM = Math.sqrt(Math.max(0, 2 - 2 * turnCos)) * there.speedMps * afterS + 2 * movedM;
+    const missMayMoveM = shiftM + receiverMps * Math.sqrt(shiftM * JOIN_S2_PER_M);
+    if (Math.abs(there.missM[slot]!) < 2 * missMayMoveM) return true;
   }
   return false;
 };
+
+/** 2 over a slowing of 0.4 m/s², the least a puck on ice shows (μ 0.04). */
+const JOIN_S2_PER_M = 5;
 
 const passOf = (
   shot: BankShot,
