@@ -1,9 +1,9 @@
 import type { Game, Team } from '@icewright/book';
 import { newId } from '@icewright/book';
-import { type Id, rinkOf } from '@icewright/engine';
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type CarryOption, type Id, type PassOption, rinkOf } from '@icewright/engine';
+import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { edit, undo } from '../shell/book.ts';
+import { edit, endStep, undo } from '../shell/book.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
@@ -15,6 +15,7 @@ import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
 import { type MarkDraft, type MarkedMoment, MarkMoment } from './mark-moment.tsx';
 import { MomentList } from './moment-list.tsx';
+import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
 import { type ListedMoment, PulseStrip } from './pulse-strip.tsx';
@@ -48,7 +49,7 @@ export function FilmRoom({
   const [momentId, setMomentId] = useState(asked.moment);
   const [draft, setDraft] = useState<MarkDraft>();
   const [removed, setRemoved] = useState(false);
-  const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true, lanes: 'none' });
+  const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
   const desk = useDesk(gameId, freeze && freezeId, freeze);
@@ -56,6 +57,9 @@ export function FilmRoom({
     () => (desk ? freezeViewOf(desk.freeze, rink) : undefined),
     [desk?.freeze, rink, desk],
   );
+  const settled = useDeferredValue(view);
+  const options = useMemo(() => settled && optionsOf(settled, team.level), [settled, team.level]);
+  const drawn = useMemo(() => drawnOf(options, shown), [options, shown]);
   const here = usePlayerPart(player, state => state.frameIndex);
   const isFrozen = freeze !== undefined && freeze.film === partId && freeze.frameIndex === here;
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
@@ -94,6 +98,7 @@ export function FilmRoom({
     const tied =
       freeze && freeze.film === partId && freeze.frameIndex === draft.frameIndex ? freezeId : undefined;
     const change = edit(gameId);
+    endStep(gameId);
     change.transact(() => {
       change.set(['moments', id], {
         ...marked,
@@ -137,7 +142,14 @@ export function FilmRoom({
           <Picture player={player} says={`The film at ${gameTitleWords(game)}`}>
             {(unit, canvas) =>
               desk && view && isFrozen ? (
-                <FreezeLayer desk={desk} view={view} shown={shown} filmPerScreen={unit} canvas={canvas} />
+                <FreezeLayer
+                  desk={desk}
+                  view={view}
+                  shown={shown}
+                  options={drawn}
+                  filmPerScreen={unit}
+                  canvas={canvas}
+                />
               ) : null
             }
           </Picture>
@@ -171,10 +183,15 @@ export function FilmRoom({
             team={team}
             chosen={momentId}
             onChoose={chooseMoment}
-            onFreeze={openFreeze}
+            onFreeze={(freeze, id) => {
+              openFreeze(freeze);
+              setMomentId(id);
+            }}
             onBy={keep}
             onRemove={id => {
+              endStep(gameId);
               edit(gameId).remove(['moments', id]);
+              endStep(gameId);
               setMomentId(undefined);
               setRemoved(true);
             }}
@@ -191,6 +208,8 @@ export function FilmRoom({
               view={view}
               shown={shown}
               setShown={setShown}
+              options={options}
+              drawn={drawn}
               isFrozen={isFrozen}
               onBack={() => openFreeze(desk.freezeId)}
               onLeave={() => setFreezeId(undefined)}
@@ -203,6 +222,14 @@ export function FilmRoom({
     </>
   );
 }
+
+/** Those that are pressed in the table; until one is, the best pass. */
+const drawnOf = (options: OptionsView | undefined, shown: Shown): readonly (PassOption | CarryOption)[] => {
+  if (options?.kind !== 'options') return [];
+  const all = options.found.options;
+  if (shown.options) return all.filter(one => shown.options?.includes(optionKey(one)));
+  return all.filter(one => one.kind !== 'carry').slice(0, 1);
+};
 
 const momentsOf = (game: Game, film: Id<'film'>): ListedMoment[] =>
   Object.entries(game.moments)

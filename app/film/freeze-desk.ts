@@ -2,7 +2,7 @@ import type { Freeze, Placed } from '@icewright/book';
 import { newId } from '@icewright/book';
 import type { FilmPoint, IcePoint } from '@icewright/engine';
 import { useMemo, useState } from 'react';
-import { edit } from '../shell/book.ts';
+import { edit, endStep } from '../shell/book.ts';
 import { nextRole } from './people-words.ts';
 
 /** What a press on the picture or on the ice does. */
@@ -51,7 +51,8 @@ export interface FreezeWriting {
   leaveOut(id: string, leftOut: boolean): void;
   addSkater(side: Placed['side'], kind: Placed['kind'], feet: FilmPoint): string;
   setSkater(id: string, change: Partial<Pick<Placed, 'role' | 'skater' | 'side' | 'kind'>>): void;
-  move(thing: Thing, at: FilmPoint): void;
+  /** By keys many small moves are one step of undo; by hand each is one. */
+  move(thing: Thing, at: FilmPoint, by: 'hand' | 'keys'): void;
   remove(thing: Thing): void;
   setPuck(at: FilmPoint): void;
   setCarrier(id: string | undefined): void;
@@ -109,9 +110,12 @@ const toolToBegin = (freeze: Freeze): Tool =>
 
 const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWriting => {
   const at = (...path: string[]) => ['freezes', freezeId, ...path];
-  const game = () => edit(gameId);
+  const game = () => {
+    endStep(gameId);
+    return edit(gameId);
+  };
   const setOrRemove = (path: string[], value: unknown) =>
-    value === undefined ? game().remove(path) : game().set(path, value);
+    value === undefined ? edit(gameId).remove(path) : edit(gameId).set(path, value);
   return {
     addPin: (landmark, px) => {
       game().set(at('pins', newId<'pin'>()), { landmark, at: px, leftOut: false });
@@ -124,20 +128,23 @@ const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWrit
       return id;
     },
     setSkater: (id, change) =>
-      game().transact(() => {
+      edit(gameId).transact(() => {
         for (const [field, value] of Object.entries(change)) setOrRemove(at('skaters', id, field), value);
       }),
-    move: (thing, px) => {
-      if (thing.kind === 'pin') game().set(at('pins', thing.id, 'at'), px);
-      else if (thing.kind === 'skater') game().set(at('skaters', thing.id, 'feet'), px);
-      else game().set(at('puck'), { ...freeze.puck, at: px });
+    move: (thing, px, by) => {
+      const change = by === 'hand' ? game() : edit(gameId);
+      if (thing.kind === 'pin') change.set(at('pins', thing.id, 'at'), px);
+      else if (thing.kind === 'skater') change.set(at('skaters', thing.id, 'feet'), px);
+      else change.set(at('puck'), { ...freeze.puck, at: px });
     },
-    remove: thing =>
-      game().transact(() => {
-        if (thing.kind === 'puck') game().remove(at('puck'));
-        else game().remove(at(thing.kind === 'pin' ? 'pins' : 'skaters', thing.id));
-        if (freeze.puck && freeze.puck.carrier === thing.id) game().set(at('puck'), { at: freeze.puck.at });
-      }),
+    remove: thing => {
+      const change = game();
+      change.transact(() => {
+        if (thing.kind === 'puck') change.remove(at('puck'));
+        else change.remove(at(thing.kind === 'pin' ? 'pins' : 'skaters', thing.id));
+        if (freeze.puck && freeze.puck.carrier === thing.id) change.set(at('puck'), { at: freeze.puck.at });
+      });
+    },
     setPuck: px => game().set(at('puck'), { ...freeze.puck, at: px }),
     setCarrier: id =>
       freeze.puck && game().set(at('puck'), { at: freeze.puck.at, ...(id ? { carrier: id } : {}) }),

@@ -1,10 +1,11 @@
-import type { FilmPoint } from '@icewright/engine';
+import type { CarryOption, FilmPoint, PassOption } from '@icewright/engine';
 import { useRef, useState } from 'react';
 import type { Desk, Thing } from './freeze-desk.ts';
 import { FreezeMarks } from './freeze-marks.tsx';
 import type { FreezeView } from './freeze-view.ts';
 import { arrowOf, pixelsOf } from './key-steps.ts';
 import { drawLoupe, loupePlace } from './loupe.ts';
+import { OptionMarks } from './option-marks.tsx';
 import { pressAt } from './press-at.ts';
 import type { Shown } from './shown.ts';
 
@@ -13,12 +14,14 @@ export function FreezeLayer({
   desk,
   view,
   shown,
+  options,
   filmPerScreen,
   canvas,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly shown: Shown;
+  readonly options: readonly (PassOption | CarryOption)[];
   readonly filmPerScreen: number;
   readonly canvas: HTMLCanvasElement | null;
 }) {
@@ -27,6 +30,7 @@ export function FreezeLayer({
   const grip = useRef<Grip>(undefined);
   const repeats = useRef(0);
   const [cross, setCross] = useState<FilmPoint>();
+  const lastCross = useRef<FilmPoint>(undefined);
   const { widthPx, heightPx } = view.freeze.picture;
   const puts = desk.tool.kind === 'pin' || desk.tool.kind === 'place' || desk.tool.kind === 'puck';
 
@@ -85,7 +89,7 @@ export function FreezeLayer({
     if (!held) return;
     const at = filmPoint(event);
     if (held.thing) {
-      if (held.moved) desk.write.move(held.thing, at);
+      if (held.moved) desk.write.move(held.thing, at, 'hand');
       desk.hold(undefined);
     } else pressAt(desk, view, at, undefined);
   };
@@ -102,8 +106,11 @@ export function FreezeLayer({
         xPx: within(from.xPx + arrow[0] * step, widthPx),
         yPx: within(from.yPx + arrow[1] * step, heightPx),
       };
-      if (thing) desk.write.move(thing, at);
-      else setCross(at);
+      if (thing) desk.write.move(thing, at, 'keys');
+      else {
+        lastCross.current = at;
+        setCross(at);
+      }
       showLoupe(at);
     } else if (event.key === 'Enter') {
       event.preventDefault();
@@ -139,7 +146,7 @@ export function FreezeLayer({
         onPointerLeave={() => showLoupe(undefined)}
         onKeyDown={key}
         onFocus={event =>
-          event.target === event.currentTarget && puts && setCross(now => now ?? middleOf(view))
+          event.target === event.currentTarget && puts && setCross(lastCross.current ?? middleOf(view))
         }
         onBlur={event => {
           if (event.target === event.currentTarget) setCross(undefined);
@@ -147,6 +154,7 @@ export function FreezeLayer({
         }}
       >
         <title>Marks on the frozen picture</title>
+        <OptionMarks view={view} options={options} unit={filmPerScreen} />
         <FreezeMarks desk={desk} view={view} shown={shown} unit={filmPerScreen} />
         {cross && <Crosshair at={cross} unit={filmPerScreen} />}
       </svg>

@@ -1,11 +1,16 @@
 import { type Game, newId, type Team } from '@icewright/book';
+import type { CarryOption, PassOption } from '@icewright/engine';
+import { useMemo } from 'react';
 import { Act } from '../parts/act.tsx';
-import { edit } from '../shell/book.ts';
+import { edit, endStep } from '../shell/book.ts';
+import { optionsDrawing } from './draw-options.ts';
 import { clockText } from './film-clock.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { IceMap } from './ice-map.tsx';
 import { latestPinned } from './make-freeze.ts';
+import { type OptionsView, optionKey } from './options-of.ts';
+import { OptionsTable } from './options-table.tsx';
 import { PeopleList } from './people-list.tsx';
 import { PinsList } from './pins-list.tsx';
 import { Readings } from './readings.tsx';
@@ -21,6 +26,8 @@ export function FreezeMargin({
   view,
   shown,
   setShown,
+  options,
+  drawn,
   isFrozen,
   onBack,
   onLeave,
@@ -32,14 +39,18 @@ export function FreezeMargin({
   readonly view: FreezeView;
   readonly shown: Shown;
   readonly setShown: (shown: Shown) => void;
+  readonly options: OptionsView | undefined;
+  readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
   readonly onBack: () => void;
   readonly onLeave: () => void;
 }) {
   const { freeze } = view;
   const earlier = latestPinned(game, freeze.film, desk.freezeId);
+  const extra = useMemo(() => (view.fit ? optionsDrawing(view, drawn) : undefined), [view, drawn]);
   const copyPins = () => {
     const change = edit(gameId);
+    endStep(gameId);
     change.transact(() => {
       for (const pin of Object.values(earlier?.pins ?? {})) {
         change.set(['freezes', desk.freezeId, 'pins', newId<'pin'>()], pin);
@@ -58,7 +69,7 @@ export function FreezeMargin({
         </p>
       )}
       <figure>
-        <IceMap desk={desk} view={view} shown={shown} />
+        <IceMap desk={desk} view={view} shown={shown} extra={extra} />
       </figure>
       <p className="pins-acts tools">
         <Act
@@ -91,7 +102,15 @@ export function FreezeMargin({
       </p>
       <ToolHint desk={desk} view={view} />
       {view.fit && <Readings desk={desk} view={view} team={team} />}
-      <PeopleList desk={desk} view={view} team={team} />
+      {view.fit && options && (
+        <OptionsTable
+          view={view}
+          options={options}
+          drawn={drawn.map(optionKey)}
+          onDraw={keys => setShown({ ...shown, options: keys })}
+        />
+      )}
+      {view.fit && <PeopleList desk={desk} view={view} team={team} />}
       <PinsList desk={desk} view={view} />
       {view.pins.length === 0 && earlier && (
         <p className="note">
@@ -100,6 +119,7 @@ export function FreezeMargin({
           lie on the paint.
         </p>
       )}
+      {!view.fit && <PeopleList desk={desk} view={view} team={team} />}
     </>
   );
 }

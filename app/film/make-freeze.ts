@@ -1,6 +1,6 @@
 import { type Freeze, type Game, newId } from '@icewright/book';
 import { CLICK_SD, type Id } from '@icewright/engine';
-import { edit } from '../shell/book.ts';
+import { edit, endStep } from '../shell/book.ts';
 import type { Player } from './player.ts';
 
 /** The freeze of the frame that is shown: the one there is, or a new one, tied to the moment it belongs to. */
@@ -21,6 +21,7 @@ export const freezeHere = (
       ? moment
       : undefined;
   const change = edit(gameId);
+  endStep(gameId);
   change.transact(() => {
     change.set(['freezes', id], {
       film,

@@ -55,6 +55,9 @@ function Fix({
   return (
     <g
       className={`map-person ${placed.side}${isChosen ? ' chosen' : ''}`}
+      data-role={placed.role}
+      data-x-m={atM.xM.toFixed(3)}
+      data-y-m={atM.yM.toFixed(3)}
       onPointerUp={event => {
         if (desk.tool.kind === 'wanted') {
           event.stopPropagation();

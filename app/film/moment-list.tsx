@@ -23,7 +23,7 @@ export function MomentList({
   readonly team: Team;
   readonly chosen: string | undefined;
   readonly onChoose: (id: string) => void;
-  readonly onFreeze: (freezeId: string) => void;
+  readonly onFreeze: (freezeId: string, momentId: string) => void;
   readonly onRemove: (id: string) => void;
   /** The initials that were written: they stand at the next moment too. */
   readonly onBy: (by: string) => void;
@@ -73,7 +73,7 @@ function MomentRows(props: {
   readonly team: Team;
   readonly isChosen: boolean;
   readonly onChoose: (id: string) => void;
-  readonly onFreeze: (freezeId: string) => void;
+  readonly onFreeze: (freezeId: string, momentId: string) => void;
   readonly onRemove: (id: string) => void;
   /** The initials that were written: they stand at the next moment too. */
   readonly onBy: (by: string) => void;
@@ -102,7 +102,7 @@ function MomentRows(props: {
               className="frz"
               onClick={event => {
                 event.stopPropagation();
-                props.onFreeze(freeze);
+                props.onFreeze(freeze, id);
               }}
             >
               freeze

@@ -3,7 +3,7 @@ import { clampFrame, middleOfFrame, nearestFrame, timeOfFrame } from './frame-in
 import { type FrameAnswer, FrameReader } from './frame-reader.ts';
 import type { OpenFilm } from './open-film.ts';
 
-/** What the room shows of the player. `shownFrame` is the picture on the canvas now; `frameIndex` is the one asked for. */
+/** What the room shows of the player. `shownFrame` is the picture on the canvas, −1 for none; `frameIndex` is where the film is. */
 export interface PlayerState {
   readonly frameIndex: number;
   readonly shownFrame: number;
@@ -111,7 +111,7 @@ export class Player {
     const onFrame = (_: number, { mediaTime }: VideoFrameCallbackMetadata) => {
       if (turn !== this.playing) return;
       const frameIndex = nearestFrame(this.film.index, mediaTime);
-      this.set({ frameIndex, shownFrame: frameIndex, onVideo: true });
+      this.set({ frameIndex, onVideo: true });
       video.requestVideoFrameCallback(onFrame);
     };
     try {

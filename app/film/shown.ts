@@ -3,6 +3,6 @@ export interface Shown {
   /** The sheet's own lines, drawn faintly where the pins put them: do they lie on the paint? */
   readonly paint: boolean;
   readonly ellipses: boolean;
-  /** Passing lanes of the carrier: none, those of one team mate, or all. */
-  readonly lanes: 'none' | 'all' | string;
+  /** Options of the carrier that are drawn, by `optionKey`; undefined: the best pass. */
+  readonly options?: readonly string[];
 }

@@ -13,7 +13,7 @@ export const measuredWords = (standard: Standard, judged: Judgement, view: Freez
   const who = judged.who[0] === undefined ? WHO[standard.who] : nameOf(view, judged.who[0]);
   const whom = whomWords(judged.whom[0], view) ?? WHOM[standard.whom];
   if (standard.kind === 'within') return `${who} to ${whom}`;
-  return standard.kind === 'goalSide' ? `${who} beyond ${whom}, from our net` : `${who} behind ${whom}`;
+  return standard.kind === 'goalSide' ? `${who} further from our net than ${whom}` : `${who} behind ${whom}`;
 };
 
 export const wantedWords = (standard: Standard): string => {

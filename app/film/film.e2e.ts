@@ -1,0 +1,324 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../test/axe.ts';
+import { type RunningApp, startApp } from '../../test/browser.ts';
+import {
+  brokenPath,
+  burnedCounter,
+  choose,
+  clickFilm,
+  distance,
+  filmPath,
+  jumpTo,
+  openFilmFile,
+  placedAt,
+  shownFrame,
+  toFilm,
+  truthOf,
+} from '../../test/film-page.ts';
+import { landmarkWords } from './landmark-words.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const withPage = async (work: (page: Page) => Promise<void>): Promise<void> => {
+  const { page, context } = await app.newPage();
+  const wrong: string[] = [];
+  page.on('pageerror', error => wrong.push(error.message));
+  try {
+    await work(page);
+    expect(wrong).toEqual([]);
+  } finally {
+    await context.close();
+  }
+};
+
+describe('the picture is the very frame that the clock says', () => {
+  // The films carry their frame number in the picture itself: fixtures/film-truth and the README of the films.
+  it.each([
+    ['A.mp4', [599, 0, 137, 30, 31, 250, 249, 431]],
+    ['B.mp4', [0, 251, 250, 249, 959, 503, 747]],
+    ['C.mp4', [399, 12, 200, 201]],
+    ['D.webm', [324, 3, 161]],
+  ] as const)('%s', { timeout: 120_000 }, async (name, frames) => {
+    await withPage(async page => {
+      await openFilmFile(page, app.url, filmPath(name));
+      for (const frameIndex of frames) {
+        await jumpTo(page, `${frameIndex}`);
+        await shownFrame(page, frameIndex);
+        expect(await burnedCounter(page)).toBe(frameIndex);
+      }
+      const from = frames[frames.length - 1]!;
+      for (const step of [1, 2, 1, 0, -1, -2]) {
+        const before = Number(await page.getByTestId('frame').textContent());
+        await page.keyboard.press(from + step > before ? 'ArrowRight' : 'ArrowLeft');
+        await shownFrame(page, from + step);
+        expect(await burnedCounter(page)).toBe(from + step);
+      }
+    });
+  });
+
+  it('stops on the frame that is then shown, playing forwards and backwards', {
+    timeout: 120_000,
+  }, async () => {
+    await withPage(async page => {
+      await openFilmFile(page, app.url, filmPath('A.mp4'));
+      for (const key of ['l', 'j']) {
+        await jumpTo(page, '300');
+        await shownFrame(page, 300);
+        await page.keyboard.press(key);
+        await page.waitForFunction(
+          () => document.querySelector('[data-testid="frame"]')?.textContent !== '300',
+          undefined,
+          { timeout: 20_000 },
+        );
+        await page.waitForTimeout(700);
+        await page.keyboard.press('k');
+        const stopped = Number(await page.getByTestId('frame').textContent());
+        await shownFrame(page, stopped);
+        expect(await burnedCounter(page)).toBe(stopped);
+        expect(Math.sign(stopped - 300)).toBe(key === 'l' ? 1 : -1);
+      }
+    });
+  });
+});
+
+const EXPECTED = JSON.parse(readFileSync(brokenPath('expected.json'), 'utf8')) as Record<
+  string,
+  { expect: string }
+>;
+const SAYS: Record<string, RegExp> = {
+  'empty.mp4': /This file is empty/,
+  'text.mp4': /text, not a film/,
+  'photo.mp4': /photo, not a film/,
+  'truncated.mp4': /cut off: the index/,
+  'audio_only.mp4': /only sound/,
+  'mpeg4_part2.mp4': /MPEG-4 part 2/,
+  'ffv1.mkv': /FFV1/,
+};
+
+describe('films that are none', () => {
+  it('are refused in a sentence that says what and what to do, and change nothing', {
+    timeout: 120_000,
+  }, async () => {
+    await withPage(async page => {
+      await toFilm(page, app.url);
+      const games = page.locator('.games tbody tr');
+      await games.first().waitFor();
+      const before = await games.count();
+      for (const [name, { expect: wanted }] of Object.entries(EXPECTED)) {
+        if (!wanted.startsWith('refuse')) continue;
+        await choose(page, 'Open a film', brokenPath(name));
+        const alert = page.getByRole('alert').filter({ hasText: name });
+        await alert.waitFor();
+        expect(await alert.textContent()).toMatch(SAYS[name]!);
+        expect(await alert.textContent()).toMatch(/Nothing here was changed/);
+        expect(await games.count()).toBe(before);
+      }
+    });
+  });
+
+  it.each([
+    ['damaged_middle.mp4', 100, 70, /damaged/],
+    ['truncated_data_missing.mp4', 100, 590, /file ends before/],
+  ] as const)(
+    '%s opens, and says which frames are gone',
+    { timeout: 120_000 },
+    async (name, good, gone, says) => {
+      await withPage(async page => {
+        await openFilmFile(page, app.url, brokenPath(name));
+        await jumpTo(page, `${good}`);
+        await shownFrame(page, good);
+        expect(await burnedCounter(page)).toBe(good);
+        await jumpTo(page, `${gone}`);
+        const said = page.locator('.picture-gone');
+        await said.waitFor({ timeout: 20_000 });
+        expect(await said.textContent()).toMatch(says);
+        expect(await said.textContent()).toContain(`Frame ${gone}`);
+        await jumpTo(page, `${good + 1}`);
+        await shownFrame(page, good + 1);
+        expect(await burnedCounter(page)).toBe(good + 1);
+      });
+    },
+  );
+});
+
+it('a film that is not on this machine is found again by its content', { timeout: 120_000 }, async () => {
+  let address = '';
+  await withPage(async page => {
+    await openFilmFile(page, app.url, filmPath('D.webm'));
+    address = page.url();
+    await page.locator('.strip').getByText(/^Kept/).waitFor();
+  });
+  await withPage(async page => {
+    await toFilm(page, app.url);
+    await page.goto(address);
+    await page.getByText('This film is not on this machine: open it again.').waitFor({ timeout: 20_000 });
+    await choose(page, 'Open it again', filmPath('C.mp4'));
+    await page.getByText('C.mp4 is another film.').waitFor();
+    await choose(page, 'Open it again', filmPath('D.webm'));
+    await shownFrame(page, 0);
+    expect(await burnedCounter(page)).toBe(0);
+  });
+});
+
+// Ten marks, spread over the sheet, none with a skater in front (frame 180 of film A).
+const TEN = [
+  'endSpot-x+y',
+  'endSpot-x-y',
+  'endSpot+x+y',
+  'endSpot+x-y',
+  'neutralSpot-x+y',
+  'neutralSpot+x-y',
+  'neutralSpot+x+y',
+  'centreLine.boards+y',
+  'blueLineInner-x.boards+y',
+  'blueLineInner+x.boards+y',
+];
+const truth = truthOf('A.json').find(one => one.i === 180)!;
+const seen = truth.skaters.filter(one => one.see === 'clear' && one.footSeen && !one.id.startsWith('O'));
+const ours = seen.filter(one => one.id.startsWith('L') && one.id !== 'L31');
+const theirs = seen.filter(one => one.id.startsWith('Q') && one.id !== 'Q30');
+const truthApart = () => distance(ours[0]!.ice, theirs[0]!.ice);
+
+const measuredGap = async (page: Page): Promise<{ value: number; plusMinus: number }> => {
+  const words = (await page.locator('[data-testid="measured"] td.r').textContent()) ?? '';
+  const figure = /(\d+\.\d)[^±]*± (\d+\.\d) m/.exec(words);
+  if (!figure) throw new Error(`no figure with its ± in "${words}"`);
+  return { value: Number(figure[1]), plusMinus: Number(figure[2]) };
+};
+
+it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap within its ±', {
+  timeout: 180_000,
+}, async () => {
+  await withPage(async page => {
+    await openFilmFile(page, app.url, filmPath('A.mp4'));
+    await jumpTo(page, '180');
+    await shownFrame(page, 180);
+    await page.keyboard.press('f');
+    const next = page.getByLabel('Next mark');
+    for (const [i, landmark] of TEN.entries()) {
+      await next.selectOption(landmark);
+      await clickFilm(page, truth.landmarks[landmark]!);
+      await page.locator('.pm-pin').nth(i).waitFor();
+      if (i === 0) expect(await page.getByTestId('refused').textContent()).toMatch(/One pin cannot hold/);
+    }
+    await page.getByTestId('held').waitFor();
+    await page.getByRole('button', { name: 'Place one of us' }).click();
+    for (const one of ours) await clickFilm(page, one.foot);
+    await page.getByRole('button', { name: 'Place one of them' }).click();
+    for (const one of theirs) await clickFilm(page, one.foot);
+    const roles = { us: ['F1', 'F2', 'F3', 'D1', 'D2'], them: ['X1', 'X2', 'X3', 'X4', 'X5'] };
+    expect(await page.locator('.map-person').count()).toBe(ours.length + theirs.length);
+    for (const [i, one] of ours.entries()) {
+      expect(distance(await placedAt(page, roles.us[i]!), one.ice)).toBeLessThan(0.4);
+    }
+    for (const [i, one] of theirs.entries()) {
+      expect(distance(await placedAt(page, roles.them[i]!), one.ice)).toBeLessThan(0.4);
+    }
+    await page.getByRole('button', { name: 'Measure' }).click();
+    await clickFilm(page, ours[0]!.foot);
+    await clickFilm(page, theirs[0]!.foot);
+    const { value, plusMinus } = await measuredGap(page);
+    expect(Math.abs(value - truthApart())).toBeLessThanOrEqual(plusMinus + 0.05);
+    // Each change is one step back.
+    await page.keyboard.press('Escape');
+    const pins = page.locator('.pm-pin');
+    await pins.first().focus();
+    await page.keyboard.press('Delete');
+    await expect.poll(() => pins.count()).toBe(9);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => pins.count()).toBe(10);
+    expect(await seriousViolations(page)).toEqual([]);
+  });
+});
+
+it('does the same by keys alone', { timeout: 240_000 }, async () => {
+  await withPage(async page => {
+    await openFilmFile(page, app.url, filmPath('A.mp4'));
+    await tabTo(page, '.jump-entry');
+    await page.keyboard.type('180');
+    await page.keyboard.press('Enter');
+    await shownFrame(page, 180);
+    await tabTo(page, '.pulse');
+    await page.keyboard.press('f');
+    for (const landmark of TEN.slice(0, 6)) {
+      await tabTo(page, '.landmark-select select');
+      await page.keyboard.type(landmarkWords(landmark));
+      await expect.poll(() => page.locator('.landmark-select select').inputValue()).toBe(landmark);
+      await pressFilm(page, truth.landmarks[landmark]!);
+    }
+    await expect.poll(() => page.locator('.pm-pin').count()).toBe(6);
+    for (const [act, who] of [
+      ['Place one of us', ours[0]!],
+      ['Place one of them', theirs[0]!],
+    ] as const) {
+      await tabTo(page, `button:text("${act}")`);
+      await page.keyboard.press('Enter');
+      await pressFilm(page, who.foot);
+    }
+    expect(distance(await placedAt(page, 'F1'), ours[0]!.ice)).toBeLessThan(0.4);
+    expect(distance(await placedAt(page, 'X1'), theirs[0]!.ice)).toBeLessThan(0.4);
+    await tabTo(page, 'button:text-is("Measure")');
+    await page.keyboard.press('Enter');
+    for (const side of ['us', 'them']) {
+      await tabTo(page, `.pm-person.${side}`);
+      await page.keyboard.press('Enter');
+    }
+    const { value, plusMinus } = await measuredGap(page);
+    expect(Math.abs(value - truthApart())).toBeLessThanOrEqual(plusMinus + 0.05);
+  });
+});
+
+it('marks a moment in three presses, and gives it back when it was taken away', {
+  timeout: 120_000,
+}, async () => {
+  await withPage(async page => {
+    await openFilmFile(page, app.url, filmPath('A.mp4'));
+    await jumpTo(page, '4.0');
+    await shownFrame(page, 120);
+    await page.keyboard.press('m');
+    await page.keyboard.press('2');
+    await page.keyboard.press('m');
+    const rows = page.locator('.moments tbody tr:not(.moment-edit)');
+    await expect.poll(() => rows.count()).toBe(1);
+    expect(await rows.first().textContent()).toMatch(/0:04\.0[\s\S]*missed/);
+    await page.getByRole('button', { name: 'Take it away' }).click();
+    await expect.poll(() => rows.count()).toBe(0);
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await expect.poll(() => rows.count()).toBe(1);
+    expect(await seriousViolations(page)).toEqual([]);
+  });
+});
+
+/** Presses Tab until the focus is there, as somebody without a mouse would. */
+const tabTo = async (page: Page, selector: string): Promise<void> => {
+  const wanted = page.locator(selector).first();
+  await wanted.waitFor();
+  for (let presses = 0; presses < 150; presses++) {
+    if (await wanted.evaluate(element => element === document.activeElement)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`150 presses of Tab do not reach ${selector}`);
+};
+
+/** Moves the crosshair there by arrows, twenty pixels at a time with Ctrl, and presses Enter. */
+const pressFilm = async (page: Page, px: readonly [number, number]): Promise<void> => {
+  await tabTo(page, '.freeze-layer');
+  for (const [axis, forwards, back] of [
+    [0, 'ArrowRight', 'ArrowLeft'],
+    [1, 'ArrowDown', 'ArrowUp'],
+  ] as const) {
+    const cross = page.locator('.crosshair');
+    const from = Number(await cross.getAttribute(axis === 0 ? 'data-x' : 'data-y'));
+    const by = Math.round(px[axis] - from);
+    const key = by > 0 ? forwards : back;
+    for (let i = 0; i < Math.floor(Math.abs(by) / 20); i++) await page.keyboard.press(`Control+${key}`);
+    for (let i = 0; i < Math.abs(by) % 20; i++) await page.keyboard.press(key);
+  }
+  await page.keyboard.press('Enter');
+};
