@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import type { Finding } from '@icewright/engine';
+import { type Finding, findingSentence } from '@icewright/engine';
 import type { Lengths } from '../parts/figures.ts';
 import { numberSaid } from '../parts/figures.ts';
 import { Reading } from '../parts/reading.tsx';
@@ -36,7 +36,7 @@ export function FindingsPanel(props: {
               <span className="vh">, show it on the ice</span>
             </button>
             <p>
-              {finding.kind}{' '}
+              {findingSentence(finding, props.drill, props.lengths)}{' '}
               <Reading
                 value={`${numberSaid(finding.timeS)} s`}
                 estimate={finding.status === 'estimate'}

@@ -22,15 +22,14 @@ export const fourCorners: DemoDrill = {
           'skate',
           [
             [-12, 9],
-            [0, 8],
-            [6, 6.6],
+            [-3, 8.6],
           ],
           { cue: whistle, effortRatio: 0.8 },
         ),
         along(
           'carry',
           [
-            [11, 4.8],
+            [6, 6.8],
             [16.5, 2.8],
           ],
           { cue: received('F1'), effortRatio: 0.85 },

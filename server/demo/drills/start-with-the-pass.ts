@@ -15,7 +15,7 @@ export const startWithThePass: DemoDrill = {
   spots: {
     D1: {
       side: 'us',
-      at: [-24.5, -6.2],
+      at: [-23.2, -6.2],
       facingRad: 0,
       waiting: 3,
       acts: [pass('F1', 14, { cue: whistle })],
@@ -76,5 +76,5 @@ export const startWithThePass: DemoDrill = {
     },
     G: { side: 'them', kind: 'goalie', at: [26.2, 0], facingRad: Math.PI },
   },
-  pucks: [{ at: [-25, -6.8], owner: 'D1', count: 8 }],
+  pucks: [{ at: [-23.8, -6.8], owner: 'D1', count: 8 }],
 };
