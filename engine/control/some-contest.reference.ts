@@ -1,10 +1,14 @@
-import type { Random } from '../random/random.ts';
 import { type Contestant, contestantOf } from '../skater/contestant.ts';
 import { levelOf } from '../skater/level.ts';
 import { LEVEL_IDS } from '../skater/model.ts';
 
+interface Chance {
+  uniform(): number;
+  below(count: number): number;
+}
+
 /** Ten skaters and two goalies of one level in seeded places, moving, for tests and timings. */
-export const someContestants = (random: Random): readonly Contestant[] => {
+export const someContestants = (random: Chance): readonly Contestant[] => {
   const { model } = levelOf(LEVEL_IDS[random.below(LEVEL_IDS.length)]!);
   return Array.from({ length: 12 }, (_, index): Contestant => {
     const isGoalie = index % 6 === 5;

@@ -47,7 +47,10 @@ const anyCase = fc.record({
 type Case = typeof anyCase extends fc.Arbitrary<infer One> ? One : never;
 
 const missOf = ({ boards, model, passerM, receiver }: Case, pass: BankPass): number => {
-  const path = puckPath(boards, model, passerM, pass.launchRad, pass.launchSpeedMps, { rims: false });
+  // Where the solver says that the puck bounces freely, it does so with rims allowed.
+  const path = puckPath(boards, model, passerM, pass.launchRad, pass.launchSpeedMps, {
+    rims: !pass.followsBoards,
+  });
   const { atM } = puckAt(path, pass.arrivalS);
   const blade = receiverBladeAt(receiver, pass.arrivalS);
   return Math.hypot(atM.xM - blade.xM, atM.yM - blade.yM);

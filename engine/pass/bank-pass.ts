@@ -214,11 +214,16 @@ const passOf = (
   shot.first(arcM);
   const launchRad = Math.atan2(shot.yM - shot.fromM.yM, shot.xM - shot.fromM.xM);
   let followsBoards = false;
+  let lastCornerS = Number.NEGATIVE_INFINITY;
   for (let bounce = 1; ; bounce++) {
     const { xM, yM, normalX, normalY } = shot;
     const radius = shot.puckRadiusM;
     const angleInRad = Math.atan2(shot.intoMps, Math.abs(shot.alongMps));
-    if (shot.part % 2 === 1 && angleInRad < PUCK_ROWS.rimIncidenceRad.value) followsBoards = true;
+    if (shot.part % 2 === 1) {
+      const crowds = shot.timeS - lastCornerS < PUCK_ROWS.rimBounceGapS.value;
+      if (crowds || angleInRad < PUCK_ROWS.rimIncidenceRad.value) followsBoards = true;
+      lastCornerS = shot.timeS;
+    }
     bounces.push({
       timeS: shot.timeS,
       centreM: { xM, yM },

@@ -36,7 +36,8 @@ export interface BankBounce {
 
 /**
  * A pass off the boards that meets the blade. `missPerRadM`: how far the miss moves per radian of aim.
- * `followsBoards`: it meets a corner so flat that in truth it would follow the boards; draw it as doubtful.
+ * `followsBoards`: it meets a corner so flat, or twice so soon, that in truth it would follow the boards (the rim of
+ * `puckPath`); draw it as doubtful.
  */
 export interface BankPass {
   readonly kind: 'bank';
