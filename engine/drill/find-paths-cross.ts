@@ -9,8 +9,10 @@ const LOOK_EVERY = 12;
 const COMPARE_EVERY = 3;
 /** Looks without a flag after which the next one is another encounter. */
 const APART_LOOKS = 8;
-/** A skater's speed changes by less than this between two looks and within the time window, m/s. */
-const SPEED_SLACK_MPS = 3;
+const LOOK_S = LOOK_EVERY / STEP_HZ;
+/** Two velocities change by less than this, together, between two looks and within the time window, m/s; and what it adds to the way. */
+const SPEED_SLACK_MPS = 6;
+const SLACK_M = 0.6;
 
 /**
  * Encounters in which two paths come within 1.2 m of each other, at times no more than 0.3 s apart, with a closing speed over
@@ -57,7 +59,6 @@ const meetingsOf = (a: Track, b: Track, limitMps: number): readonly Meeting[] =>
   let meetings: Meeting[] | undefined;
   let current: Meeting | undefined;
   let looksSince = 0;
-  const windowS = PATHS_NEAR_S.value + LOOK_EVERY / STEP_HZ;
   for (let i = 0; i < a.xM.length; i += LOOK_EVERY) {
     const dx = a.xM[i]! - b.xM[i]!;
     const dy = a.yM[i]! - b.yM[i]!;
@@ -66,9 +67,10 @@ const meetingsOf = (a: Track, b: Track, limitMps: number): readonly Meeting[] =>
       looksSince++;
       continue;
     }
-    const speeds = speedAt(a, i) + speedAt(b, i) + 2 * SPEED_SLACK_MPS;
-    const canM = PATHS_NEAR_M.value + windowS * speeds;
-    const found = apart2 > canM * canM ? undefined : worstNear(a, b, i, limitMps);
+    const canM =
+      PATHS_NEAR_M.value + LOOK_S * speedAt(a, i) + (LOOK_S + PATHS_NEAR_S.value) * speedAt(b, i) + SLACK_M;
+    const isPossible = apart2 <= canM * canM && closingAt(a, b, i) + SPEED_SLACK_MPS > limitMps;
+    const found = isPossible ? worstNear(a, b, i, limitMps) : undefined;
     if (!found) {
       looksSince++;
       continue;
@@ -110,6 +112,12 @@ const worstNear = (a: Track, b: Track, from: number, limitMps: number): Meeting 
     }
   }
   return worst;
+};
+
+const closingAt = (a: Track, b: Track, i: number): number => {
+  const x = a.xMps[i]! - b.xMps[i]!;
+  const y = a.yMps[i]! - b.yMps[i]!;
+  return Math.sqrt(x * x + y * y);
 };
 
 const speedAt = (track: Track, i: number): number => {

@@ -16,6 +16,7 @@ interface Segment {
   readonly start: Body;
   readonly route: PlannedRoute | null;
   readonly push: Push;
+  readonly isBackward: boolean;
   readonly power: SprintPower;
   /** Facing when the speed is too small to give one: before the first stride, and at the end. */
   readonly facingX: number;
@@ -37,6 +38,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
       start,
       route,
       push,
+      isBackward: actor.isBackward,
       power: route || push === STILL ? actor.model : actor.power,
       facingX: facing.x,
       facingY: facing.y,
@@ -91,10 +93,9 @@ export const placeAt = (foreseen: Foreseen, timeS: number, body: Body): Facing =
   while (i > 0 && foreseen[i]!.fromS > timeS) i--;
   const segment = foreseen[i]!;
   const { route } = segment;
-  let sign = 1;
+  const sign = (route ? route.backward : segment.isBackward) ? -1 : 1;
   let facing: Facing = { x: segment.facingX, y: segment.facingY };
   if (route) {
-    sign = route.backward ? -1 : 1;
     placeOnRoute(route, timeS, body);
     if (timeS > (route.startS + route.endS) / 2) facing = lastFacing(route, facing);
     if (timeS > route.endS) easeOn(body, segment, timeS - route.endS);
@@ -121,12 +122,10 @@ const easeOn = (body: Body, segment: Segment, forS: number): void => {
 
 const lastFacing = (route: PlannedRoute, otherwise: Facing): Facing => {
   const sign = route.backward ? -1 : 1;
-  for (let i = route.xM.length - 1; i >= 0; i--) {
-    const x = route.xMps[i]!;
-    const y = route.yMps[i]!;
-    if (!isFacingFrom(x, y)) continue;
-    const speed = Math.hypot(x, y);
-    return { x: (sign * x) / speed, y: (sign * y) / speed };
-  }
-  return otherwise;
+  const last = route.xM.length - 1;
+  if (last < 1) return otherwise;
+  const x = route.xM[last]! - route.xM[last - 1]!;
+  const y = route.yM[last]! - route.yM[last - 1]!;
+  const size = Math.hypot(x, y);
+  return size > 0 ? { x: (sign * x) / size, y: (sign * y) / size } : otherwise;
 };

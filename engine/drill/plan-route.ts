@@ -1,5 +1,5 @@
-import { type RouteCurve, routeCurveOf, routePlaceAt } from '../skater/route-curve.ts';
-import { profileRoute, type RouteProfile } from '../skater/route-profile.ts';
+import { type RouteCurve, routeCurveOf } from '../skater/route-curve.ts';
+import { profileRoute } from '../skater/route-profile.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Actor } from './actor.ts';
@@ -8,7 +8,6 @@ import { BOARDS_ROOM_M, LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from './in-boards.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { RunState } from './run-state.ts';
-import { STEP_HZ } from './step-hz.ts';
 
 /** A skater faster than this leaves in the direction of motion; a slower one in any. */
 const CARRIES_ON_MPS = 0.5;
@@ -43,25 +42,40 @@ export const planRoute = (
     effortRatio: Math.max(LEAST_EFFORT_RATIO.value, act.effortRatio),
     stops: act.stops,
   });
-  const planned = isNone(profile)
-    ? standing(startS, from, act.facing === 'backward')
-    : sampled(startS, profile, act.facing === 'backward');
   let off: PlannedRoute['off'] = null;
   const noteOff = (atM: IcePoint): void => {
     const byM = -boardsDistanceAt(boards, atM.xM, atM.yM);
     if (byM > (off?.byM ?? OFF_FROM_M)) off = { atM, byM };
   };
   for (const pointM of act.throughM) noteOff(pointM);
-  for (let i = 0; i < planned.xM.length; i++) {
-    if (boardsDistanceAt(boards, planned.xM[i]!, planned.yM[i]!) >= BOARDS_ROOM_M.value) continue;
-    const point = { xM: planned.xM[i]!, yM: planned.yM[i]! };
+  const { xM, yM } = curve;
+  for (let i = 0; i < xM.length; i++) {
+    if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= ROUTE_ROOM_M) continue;
+    const point = { xM: xM[i]!, yM: yM[i]! };
     noteOff({ ...point });
-    pushInside(boards, point);
-    planned.xM[i] = point.xM;
-    planned.yM[i] = point.yM;
+    pushInside(boards, point, ROUTE_ROOM_M);
+    xM[i] = point.xM;
+    yM[i] = point.yM;
   }
-  return { ...planned, off };
+  const backward = act.facing === 'backward';
+  // An effort that is never 0 always gets there; a skater with no speed at all stays.
+  if (isNone(profile) || profile.durationS === 0) return { ...standing(startS, from), backward, off };
+  return {
+    startS,
+    endS: startS + profile.durationS,
+    stepM: curve.stepM,
+    backward,
+    off,
+    xM,
+    yM,
+    speedMps: profile.speedMps,
+    timeS: profile.timeS,
+    cursor: 0,
+  };
 };
+
+/** A hair more than the room, so that the cubic between two places on it stays outside it. */
+const ROUTE_ROOM_M = BOARDS_ROOM_M.value + 0.01;
 
 /** A line drawn on the boards is not yet off the ice. */
 const OFF_FROM_M = 0.05;
@@ -80,48 +94,13 @@ const facingBefore = (
   return alongX * actor.facingX + alongY * actor.facingY >= 0 ? 'forward' : 'backward';
 };
 
-const standing = (startS: number, from: Body, backward: boolean): PlannedRoute => ({
-  off: null,
+const standing = (startS: number, from: Body): Omit<PlannedRoute, 'backward' | 'off'> => ({
   startS,
   endS: startS,
-  stepS: 1 / STEP_HZ,
-  backward,
+  stepM: 0,
   xM: Float64Array.of(from.xM),
   yM: Float64Array.of(from.yM),
-  xMps: Float64Array.of(0),
-  yMps: Float64Array.of(0),
+  speedMps: Float64Array.of(0),
+  timeS: Float64Array.of(0),
+  cursor: 0,
 });
-
-const sampled = (startS: number, profile: RouteProfile, backward: boolean): PlannedRoute => {
-  const stepS = 1 / STEP_HZ;
-  const count = Math.ceil(profile.durationS / stepS - 1e-9) + 1;
-  const planned: PlannedRoute = {
-    off: null,
-    startS,
-    endS: startS + profile.durationS,
-    stepS,
-    backward,
-    xM: new Float64Array(count),
-    yM: new Float64Array(count),
-    xMps: new Float64Array(count),
-    yMps: new Float64Array(count),
-  };
-  const { curve, speedMps, timeS } = profile;
-  const last = timeS.length - 1;
-  let k = 0;
-  for (let i = 0; i < count; i++) {
-    const atS = i === count - 1 ? profile.durationS : i * stepS;
-    while (k < last - 1 && timeS[k + 1]! <= atS) k++;
-    const intoS = Math.max(0, atS - timeS[k]!);
-    const fromMps = speedMps[k]!;
-    const gapS = last > 0 ? timeS[k + 1]! - timeS[k]! : 0;
-    const rateMps2 = gapS > 0 ? (speedMps[k + 1]! - fromMps) / gapS : 0;
-    const place = routePlaceAt(curve, k * curve.stepM + intoS * (fromMps + 0.5 * rateMps2 * intoS));
-    const speed = Math.max(0, fromMps + rateMps2 * intoS);
-    planned.xM[i] = place.atM.xM;
-    planned.yM[i] = place.atM.yM;
-    planned.xMps[i] = speed * Math.cos(place.headingRad);
-    planned.yMps[i] = speed * Math.sin(place.headingRad);
-  }
-  return planned;
-};

@@ -5,7 +5,8 @@ import type { PuckTrack, Track } from './run-result.ts';
 /** Columns of one actor in the block of samples. */
 const COLUMNS = 5;
 const PUCK_COLUMNS = 2;
-const FIRST_CAPACITY = 640;
+/** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
+const FIRST_CAPACITY = 1216;
 
 /**
  * The samples of a run while it grows. One block of memory for all numbers, doubled when it is full, so that a step
@@ -19,17 +20,38 @@ export interface Recorder {
   actIndexes: Int16Array;
   owners: Int16Array;
   readonly distancesM: Float64Array;
+  /** Facing of each actor in the last sample, as a unit vector. */
+  readonly facings: Float64Array;
 }
 
-export const recorderOf = (actorCount: number): Recorder => ({
-  actorCount,
-  capacity: FIRST_CAPACITY,
-  count: 0,
-  numbers: new Float64Array(FIRST_CAPACITY * (actorCount * COLUMNS + PUCK_COLUMNS)),
-  actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
-  owners: new Int16Array(FIRST_CAPACITY),
-  distancesM: new Float64Array(actorCount),
-});
+/** Memory that runs can write into one after the other: made by `runMemory`, owned by the caller. */
+export interface RunMemory {
+  last: Recorder | null;
+}
+
+export const runMemory = (): RunMemory => ({ last: null });
+
+/** A recorder with nothing in it; takes over the block of the memory's last run when the number of actors is the same. */
+export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => {
+  const last = memory?.last;
+  if (last && last.actorCount === actorCount) {
+    last.count = 0;
+    last.distancesM.fill(0);
+    return last;
+  }
+  const recorder: Recorder = {
+    actorCount,
+    capacity: FIRST_CAPACITY,
+    count: 0,
+    numbers: new Float64Array(FIRST_CAPACITY * (actorCount * COLUMNS + PUCK_COLUMNS)),
+    actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
+    owners: new Int16Array(FIRST_CAPACITY),
+    distancesM: new Float64Array(actorCount),
+    facings: new Float64Array(2 * actorCount),
+  };
+  if (memory) memory.last = recorder;
+  return recorder;
+};
 
 /** Adds one sample of everybody and the puck. */
 export const recordSample = (recorder: Recorder, actors: readonly Actor[], puck: PuckPlay): void => {
@@ -47,7 +69,7 @@ export const recordSample = (recorder: Recorder, actors: readonly Actor[], puck:
     numbers[base + capacity] = actor.yM;
     numbers[base + 2 * capacity] = actor.xMps;
     numbers[base + 3 * capacity] = actor.yMps;
-    numbers[base + 4 * capacity] = Math.atan2(actor.facingY, actor.facingX);
+    numbers[base + 4 * capacity] = facingRadOf(recorder, a, actor, i);
     recorder.actIndexes[a * capacity + i] = actor.actIndex;
   }
   const base = actors.length * COLUMNS * capacity + i;
@@ -55,6 +77,17 @@ export const recordSample = (recorder: Recorder, actors: readonly Actor[], puck:
   numbers[base + capacity] = puck.yM;
   recorder.owners[i] = puck.state === 'none' ? -2 : puck.owner ? puck.owner.index : -1;
   recorder.count = i + 1;
+};
+
+/** The angle of a facing that has not changed is taken from the sample before. */
+const facingRadOf = (recorder: Recorder, a: number, actor: Actor, i: number): number => {
+  const { facings, numbers, capacity } = recorder;
+  if (i > 0 && facings[2 * a] === actor.facingX && facings[2 * a + 1] === actor.facingY) {
+    return numbers[(a * COLUMNS + 4) * capacity + i - 1]!;
+  }
+  facings[2 * a] = actor.facingX;
+  facings[2 * a + 1] = actor.facingY;
+  return Math.atan2(actor.facingY, actor.facingX);
 };
 
 /** The tracks of everything recorded; views into the recorder's memory. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { levelOf } from '../skater/level.ts';
 import { sprintTimeTo } from '../skater/sprint.ts';
 import type { DrillPlan } from './drill.ts';
-import { at, drillOf, named, planOf, playableFrom, skate } from './drill-for-tests.ts';
+import { at, drillOf, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import { boardsDistanceAt } from './in-boards.ts';
 import { runDrill } from './run-drill.ts';
 import type { Run, RunEvent } from './run-result.ts';

@@ -12,7 +12,7 @@ import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
 import type { Playable } from './playable.ts';
 import { giveTo, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
-import { recorderOf, recordSample, tracksOf } from './recorder.ts';
+import { type RunMemory, recorderOf, recordSample, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run } from './run-result.ts';
 import { actorNamed, type RunState, zoneOf } from './run-state.ts';
@@ -21,6 +21,11 @@ import { STEP_HZ } from './step-hz.ts';
 export interface RunOptions {
   /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
   readonly models?: Readonly<Partial<Record<SpotId, SkaterModel>>>;
+  /**
+   * Memory of an earlier run to write into, for callers that run at every pointer move. The tracks of the earlier run are
+   * overwritten.
+   */
+  readonly memory?: RunMemory;
   /** Ends sooner than after `REP_LIMIT_S`, seconds. */
   readonly limitS?: number;
 }
@@ -48,7 +53,7 @@ export interface RunOptions {
  */
 export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   const run = startOf(playable, options);
-  const recorder = recorderOf(run.actors.length);
+  const recorder = recorderOf(run.actors.length, options.memory);
   const limitS = Math.min(REP_LIMIT_S.value, options.limitS ?? REP_LIMIT_S.value);
   const lastSample = Math.floor(limitS * STEP_HZ);
   advanceTo(run, 0);

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelOf } from '../skater/level.ts';
 import type { IcePoint } from '../units/points.ts';
-import { at, named, planOf, playableFrom, skate } from './drill-for-tests.ts';
+import { at, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import type { Body } from './in-boards.ts';
 import { referenceChase, referenceGap } from './run.reference.ts';
 import { runDrill } from './run-drill.ts';

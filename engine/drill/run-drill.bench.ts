@@ -1,0 +1,166 @@
+import { Chain, Circle, Vec2, World } from 'planck';
+import type { BenchRow } from '../../cli/bench-row.ts';
+import { boardsPointAtArc } from '../rink/along-boards.ts';
+import { perimeterOf } from '../rink/boards.ts';
+import type { DrillPlan } from './drill.ts';
+import { at, named, planOf, playableFrom, skate, type TestSpot } from './drill-shorthand.reference.ts';
+import type { Playable } from './playable.ts';
+import { runMemory } from './recorder.ts';
+import { runDrill } from './run-drill.ts';
+import type { Run } from './run-result.ts';
+
+const SECONDS = 20;
+const STEPS = SECONDS * 120;
+const ROUNDS = 41;
+
+/** Twelve skaters busy for twenty seconds: loops, passes direct and off the boards, three gaps, two chases that do not catch. */
+export const busyDrill = (): DrillPlan => {
+  const loop = (y: number, turn: number) =>
+    [0, 1].flatMap(lap => [
+      at(18 * turn, y + 0.3 * lap),
+      at(20 * turn, y + 4),
+      at(0, y + 5 - 0.2 * lap),
+      at(-18 * turn, y + 3),
+      at(-19 * turn, y),
+      at(0, y),
+    ]);
+  const skaters: TestSpot[] = [-11, -7, -3, 1, 4, 7].map((y, i) => ({
+    role: `F${i}`,
+    atM: at(-2 + i, y),
+    puck: i === 0,
+    acts: [
+      ...(i === 0
+        ? [
+            {
+              kind: 'pass',
+              toSpot: named('F3'),
+              way: 'bank',
+              speedMps: 16,
+              cue: { on: 'after', seconds: 1 },
+            } as const,
+          ]
+        : []),
+      skate(loop(y - 1, i % 2 ? 1 : -1)),
+    ],
+  }));
+  const coach: TestSpot = { role: 'F6', atM: at(24, -8), acts: [{ kind: 'hold', seconds: SECONDS }] };
+  const gaps: TestSpot[] = [0, 1, 2].map(i => ({
+    role: `D${i}`,
+    side: 'them',
+    atM: at(10, -6 + 6 * i),
+    acts: [{ kind: 'gap', whom: named(`F${i}`), distanceM: 3 }],
+  }));
+  const chases: TestSpot[] = [0, 1].map(i => ({
+    role: `C${i}`,
+    side: 'them',
+    atM: at(24, 8 - 3 * i),
+    acts: [
+      { kind: 'chase', whom: named(`F${4 + i}`), effortRatio: 0.25, cue: { on: 'after', seconds: 0.1 } },
+    ],
+  }));
+  return planOf([...skaters, coach, ...gaps, ...chases]);
+};
+
+const eightSpots = (): DrillPlan => {
+  const plan = busyDrill();
+  const kept = Object.entries(plan.spots).filter(([id]) =>
+    ['F0', 'F1', 'F2', 'F3', 'F4', 'D0', 'D1', 'C0'].includes(id),
+  );
+  return { ...plan, spots: Object.fromEntries(kept) };
+};
+
+export default async (): Promise<BenchRow[]> => {
+  const twelve = playableFrom(busyDrill(), 'collegeWomen');
+  const eight = playableFrom(eightSpots(), 'collegeWomen');
+  check(run(twelve), 12);
+  check(run(eight), 8);
+  const world = rigidWorld(twelve);
+  for (let i = 0; i < 5; i++) {
+    run(twelve);
+    world();
+  }
+  const twelveMs: number[] = [];
+  const eightMs: number[] = [];
+  const rigidMs: number[] = [];
+  for (let i = 0; i < ROUNDS; i++) {
+    twelveMs.push(timed(() => run(twelve)));
+    rigidMs.push(timed(world));
+    eightMs.push(timed(() => run(eight)));
+  }
+  const ratios = rigidMs.map((ms, i) => ms / twelveMs[i]!);
+  return [
+    budget('a run: 12 skaters, 20 s at 120 Hz', twelveMs, 4),
+    budget('a run: 8 spots of it, as on every pointer move', eightMs, 4),
+    {
+      name: 'a run against a rigid-body engine (planck) stepping 13 discs the same steps',
+      bar: '≥ 5 ×',
+      median: median(ratios),
+      spread: spreadOf(ratios),
+      unit: '×',
+      meets: median(ratios) >= 5,
+      note: `planck ${median(rigidMs).toFixed(1)} ms`,
+    },
+  ];
+};
+
+const memory = runMemory();
+const run = (playable: Playable): Run => runDrill(playable, { limitS: SECONDS, memory });
+
+const check = (done: Run, spots: number): void => {
+  const last = done.tracks.at(-1)!;
+  const ok =
+    done.sampleCount === STEPS + 1 &&
+    done.tracks.length === spots &&
+    done.events.some(event => event.kind === 'pass') &&
+    done.tracks.every(track => Number.isFinite(track.xM[STEPS]! + track.yM[STEPS]!)) &&
+    last.distanceM > 5;
+  if (!ok) throw new Error(`the busy drill ran ${done.sampleCount} samples with ${done.tracks.length} spots`);
+};
+
+/** Thirteen discs inside the same boards, thrown at skating speeds; each call steps 20 s. */
+const rigidWorld = (playable: Playable): (() => void) => {
+  const { boards } = playable.rink;
+  const world = new World({ gravity: new Vec2(0, 0) });
+  const corners = Array.from({ length: 96 }, (_, i) => {
+    const { pointM } = boardsPointAtArc(boards, (perimeterOf(boards) * i) / 96);
+    return new Vec2(pointM.xM, pointM.yM);
+  });
+  world.createBody().createFixture({ shape: new Chain(corners, true), restitution: 0.45, friction: 0.25 });
+  const discs = Array.from({ length: 13 }, (_, i) => {
+    const disc = world.createBody({ type: 'dynamic', position: new Vec2(-24 + 4 * i, (i % 5) * 4 - 8) });
+    disc.createFixture({ shape: new Circle(i < 12 ? 0.4 : 0.0381), density: 1, restitution: 0.45 });
+    return disc;
+  });
+  return () => {
+    discs.forEach((disc, i) => {
+      disc.setTransform(new Vec2(-24 + 4 * i, (i % 5) * 4 - 8), 0);
+      disc.setLinearVelocity(new Vec2(6 * Math.cos(i), 6 * Math.sin(i)));
+    });
+    for (let step = 0; step < STEPS; step++) world.step(1 / 120, 8, 3);
+    if (!discs.every(disc => Number.isFinite(disc.getPosition().x))) throw new Error('a disc was lost');
+  };
+};
+
+const timed = (work: () => unknown): number => {
+  const from = performance.now();
+  work();
+  return performance.now() - from;
+};
+
+const budget = (name: string, ms: readonly number[], mostMs: number): BenchRow => ({
+  name,
+  bar: `≤ ${mostMs} ms`,
+  median: median(ms),
+  spread: spreadOf(ms),
+  unit: 'ms',
+  meets: median(ms) <= mostMs,
+});
+
+const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+const median = (values: readonly number[]): number => sorted(values)[values.length >> 1]!;
+const spreadOf = (values: readonly number[]): string => {
+  const all = sorted(values);
+  const low = all[Math.floor(all.length * 0.1)]!;
+  const high = all[Math.floor(all.length * 0.9)]!;
+  return `${low.toFixed(2)} to ${high.toFixed(2)}`;
+};
