@@ -54,12 +54,12 @@ export const iceControl = (grid: IceGrid, contest: Contest): IceControl => {
 };
 
 /** Who comes later than the first (or than the puck) by this many spreads and mean control times finds the puck gone. */
-const TOO_LATE_TIMES = 4;
+const TOO_LATE_TIMES = 4.5;
 /** Steps begin this many spreads before the first arrival: the hazard before is about a hundredth, and is taken in the first. */
 const EARLY_SPREADS = 2;
 const FREE_ENOUGH = 1.5e-3;
 /** Each step takes about this much of ∫hazard. */
-const STEP_HAZARD = 1;
+const STEP_HAZARD = 0.8;
 /** The hazard can grow this much from one step to the next; the step allows for it. */
 const MOST_GROWTH = 4;
 const LONGEST_STEP_S = 0.3;
