@@ -8,6 +8,7 @@ export * from './chart/rule.ts';
 export * from './drill/cue-letters.ts';
 export * from './drill/draw-drill.ts';
 export * from './drill/draw-lines.ts';
+export * from './drill/drill-line.ts';
 export * from './drill/drill-lines.ts';
 export * from './drill/key.ts';
 export * from './drill/used-marks.ts';

@@ -10,7 +10,8 @@ import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
 import { cueSignsOf } from './cue-letters.ts';
 import { drawRoute, drawTicks } from './draw-lines.ts';
-import { type DrillLine, drillLinesOf } from './drill-lines.ts';
+import type { DrillLine } from './drill-line.ts';
+import { drillLinesOf } from './drill-lines.ts';
 import { freePlace, type Obstacle } from './free-place.ts';
 
 export interface DrillSetting extends RinkSetting {
@@ -51,7 +52,7 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   drawHandles(pen, plan, setting);
   const obstacles = obstaclesOf(pen, plan, lines);
   drawCues(pen, plan, rink, setting, obstacles);
-  drawBankWords(pen, lines, rink, obstacles);
+  drawWords(pen, lines, rink, obstacles);
   const findings = setting.findings ?? setting.run?.findings ?? [];
   findings.forEach((finding, index) => {
     drawFlag(pen, finding.atM, index + 1, finding.weight);
@@ -122,31 +123,45 @@ const drawCues = (
   }
 };
 
-/** A bank pass always carries its word, for its mark is not the same everywhere. */
-const drawBankWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles: Obstacle[]): void => {
+/** Marks that are not the same everywhere always carry their word; each stands in a free place beside its line. */
+const drawWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles: Obstacle[]): void => {
+  const radius = 0.5 * pen.k;
+  const isOnEnd = Math.abs(Math.sin(pen.turnRad)) > 0.5;
   for (const line of lines) {
-    const bounce = line.kind === 'pass' && line.way === 'bank' ? line.legs[1] : undefined;
-    if (!bounce) continue;
-    const radius = 1.05 * pen.k;
-    const place = freePlace(
-      bounce,
-      [1.7 * pen.k, 2.4 * pen.k, 3.2 * pen.k],
-      radius,
-      obstacles,
-      sheetTest(rink, radius),
-    );
-    obstacles.push({ at: place, radius });
-    pen.text('labelWord', 'bank', place.x, place.y, { anchor: 'middle', drop: 0.3 * pen.k });
+    const said = wordsOf(line, pen.k);
+    if (!said) continue;
+    const half = pen.measure('labelWord', said.words) / 2;
+    const extent = isOnEnd ? { x: 0, y: half } : { x: half, y: 0 };
+    const reaches = [1.1, 1.7, 2.4, 3.2, 4.2, 5.4].map(reach => reach * pen.k);
+    const test = sheetTest(rink, radius, extent);
+    const place = freePlace(said.anchor, reaches, radius, obstacles, test, extent);
+    for (const share of [-1, -0.5, 0, 0.5, 1]) {
+      obstacles.push({ at: { x: place.x + share * extent.x, y: place.y + share * extent.y }, radius });
+    }
+    pen.text('labelWord', said.words, place.x, place.y, { anchor: 'middle', drop: 0.3 * pen.k });
   }
 };
 
+const wordsOf = (
+  line: DrillLine,
+  k: number,
+): { readonly words: string; readonly anchor: SheetPoint } | null => {
+  if (line.kind === 'pass') {
+    const bounce = line.way === 'bank' ? line.legs[1] : undefined;
+    return bounce ? { words: 'bank', anchor: bounce } : null;
+  }
+  if (line.kind === 'shot' || line.words === '') return null;
+  const route = polylineOf(line.kind === 'route' ? line.points : [line.from, line.to]);
+  return { words: line.words, anchor: pointAt(route, Math.min(route.length / 2, 4 * k)).at };
+};
+
 const sheetTest =
-  (rink: Rink, marginM: number) =>
+  (rink: Rink, marginM: number, extent: SheetPoint = { x: 0, y: 0 }) =>
   (point: SheetPoint): boolean =>
-    point.x > rink.area.minXM + marginM &&
-    point.x < rink.area.maxXM - marginM &&
-    -point.y > rink.area.minYM + marginM &&
-    -point.y < rink.area.maxYM - marginM;
+    point.x > rink.area.minXM + marginM + extent.x &&
+    point.x < rink.area.maxXM - marginM - extent.x &&
+    -point.y > rink.area.minYM + marginM + extent.y &&
+    -point.y < rink.area.maxYM - marginM - extent.y;
 
 const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Obstacle[] => {
   const k = pen.k;
@@ -175,11 +190,6 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
       line.kind === 'route' ? line.points : line.kind === 'pass' ? line.legs : [line.from, line.to];
     if (points.length === 0) continue;
     const route = polylineOf(points);
-    if ('words' in line && line.words !== '') {
-      const { at } = pointAt(route, Math.min(route.length / 2, 4 * k));
-      for (const x of [-1.4, 0, 1.4])
-        obstacles.push({ at: { x: at.x + x * k, y: at.y - k }, radius: 0.7 * k });
-    }
     for (let length = 0; length <= route.length; length += 0.6) {
       obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
     }

@@ -5,7 +5,7 @@ import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from '../ice
 import { along, beside, directionRad, distanceOf, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import { spotRadiusM } from '../ice/spot.ts';
 import type { Pen } from '../pen/pen.ts';
-import type { DrillLine } from './drill-lines.ts';
+import type { DrillLine } from './drill-line.ts';
 
 const PIVOT_M = 0.36;
 const TICK_HALF_M = 0.42;
@@ -24,7 +24,7 @@ export const drawRoute = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
       const { from } = clearPart(pen, plan, polylineOf([line.from, line.to]), line.spot, false);
       drawShotLine(pen, along(line.from, directionRad(line.from, line.to), from), line.to);
     } else if (line.kind === 'gap') {
-      drawLink(pen, line.from, line.to, line.words, { fromM: 1.05 * pen.k, toM: 1.05 * pen.k });
+      drawLink(pen, line.from, line.to, '', { fromM: 1.05 * pen.k, toM: 1.05 * pen.k });
     } else drawChase(pen, line);
   });
 
@@ -54,10 +54,6 @@ const drawRouteLine = (pen: Pen, line: RouteLine, plan: DrillPlan): void => {
   else if (line.style === 'carry') drawCarry(pen, route, line.end);
   else drawForward(pen, route, line.end, line.style === 'chase' ? 'chase' : 'skate');
   if (line.pivot) pen.circle('pivot', first.x, first.y, pivotM);
-  if (line.words !== '') {
-    const { at, turnRad } = pointAt(route, Math.min(route.length / 2, 6 * pen.k));
-    drawWordsBeside(pen, at, turnRad, line.words);
-  }
 };
 
 const drawPass = (pen: Pen, line: Extract<DrillLine, { kind: 'pass' }>, plan: DrillPlan): void => {
@@ -75,19 +71,6 @@ const drawChase = (pen: Pen, line: Extract<DrillLine, { kind: 'chaseSign' }>): v
   const choice = along(line.from, turnRad, span * 0.45);
   drawForward(pen, polylineOf([start, choice]), 'open');
   drawForward(pen, polylineOf([choice, along(line.from, turnRad, span)]), 'head', 'chase');
-  drawWordsBeside(pen, choice, turnRad, line.words);
-};
-
-/** Words above a line that lies, and to the right of one that stands, as the page shows it. */
-const drawWordsBeside = (pen: Pen, at: SheetPoint, turnRad: number, words: string): void => {
-  const pageRad = turnRad + pen.turnRad;
-  const isLying = Math.abs(Math.cos(pageRad)) > 0.6;
-  const towards = isLying ? Math.sign(Math.cos(pageRad)) || 1 : -Math.sign(Math.sin(pageRad)) || 1;
-  const place = beside(at, turnRad, (isLying ? -towards : towards) * 0.75 * pen.k);
-  pen.text('labelWord', words, place.x, place.y, {
-    anchor: isLying ? 'middle' : 'start',
-    drop: isLying ? 0 : 0.3 * pen.k,
-  });
 };
 
 /** The part of a line that is clear of the mark it begins at and, for a pass, of the mark it ends at. */

@@ -1,37 +1,12 @@
-import type { Act, ActId, DrillPlan, IcePoint, LevelId, Rink, Run, Side, SpotId } from '@icewright/engine';
+import type { Act, ActId, DrillPlan, IcePoint, LevelId, Rink, Run, SpotId } from '@icewright/engine';
 import type { LineEnd } from '../ice/line-marks.ts';
-import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import { sheetPoint } from '../ice/sheet-point.ts';
 import { byRank } from './by-rank.ts';
+import type { DrillLine } from './drill-line.ts';
 import { mirrorBounce, type SpotPlaces, spotPlacesOf, takingPlaceOf } from './pass-places.ts';
+import { reactiveLines } from './reactive-lines.ts';
 import { type RouteBefore, routeOf } from './route.ts';
-import { actTimes, passWay, placeOnTrack, trackOf } from './run-reading.ts';
-
-/** One act as a line on the ice, ready to be drawn by any pen. */
-export type DrillLine = { readonly spot: SpotId; readonly act: ActId } & (
-  | {
-      readonly kind: 'route';
-      readonly style: 'skate' | 'carry' | 'chase';
-      readonly backward: boolean;
-      readonly points: readonly SheetPoint[];
-      readonly end: LineEnd;
-      /** A ring where the line changes between forward and backward. */
-      readonly pivot: boolean;
-      /** Where it is one, two, … seconds after the act began, from the speed profile; empty when none is known. */
-      readonly ticks: readonly SheetPoint[];
-      /** A word that goes with it: whom it chases, what gap it keeps. */
-      readonly words: string;
-    }
-  | { readonly kind: 'pass'; readonly legs: readonly SheetPoint[]; readonly way: 'direct' | 'bank' }
-  | { readonly kind: 'shot'; readonly from: SheetPoint; readonly to: SheetPoint }
-  | { readonly kind: 'gap'; readonly from: SheetPoint; readonly to: SheetPoint; readonly words: string }
-  | {
-      readonly kind: 'chaseSign';
-      readonly from: SheetPoint;
-      readonly to: SheetPoint;
-      readonly words: string;
-      readonly side: Side;
-    }
-);
+import { actTimes, passWay, placeOnTrack, playedTicks, trackOf } from './run-reading.ts';
 
 interface Walk {
   readonly plan: DrillPlan;
@@ -43,7 +18,6 @@ interface Walk {
 }
 
 const STANDING: RouteBefore = { speedMps: 0 };
-const TRACK_EVERY_S = 0.1;
 const SHOT_SHORT_OF_GOAL_M = 0.6;
 
 /** Every act of a drill as a line. With a run, passes and reactive acts lie where they were played. */
@@ -87,7 +61,7 @@ const spotLines = (walk: Walk, spotId: SpotId): DrillLine[] => {
         points: route.points.map(sheetPoint),
         end: endOf(act, acts.slice(index + 1)),
         pivot: backwardBefore !== null && backwardBefore !== backward,
-        ticks: (playedTicks(walk, spotId, times) ?? route.ticksM).map(sheetPoint),
+        ticks: (times && walk.run ? playedTicks(walk.run, spotId, times) : route.ticksM).map(sheetPoint),
         words: '',
       });
       at = route.points[route.points.length - 1] ?? at;
@@ -127,7 +101,7 @@ const passLine = (
 ): DrillLine | null => {
   const number = walk.passesTo.get(act.toSpot) ?? 0;
   walk.passesTo.set(act.toSpot, number + 1);
-  const played = walk.run ? passWay(walk.run, of.act) : null;
+  const played = walk.run ? passWay(walk.run, of.spot, of.act) : null;
   if (played) return { ...of, kind: 'pass', legs: played.map(sheetPoint), way: act.way };
   const to = takingPlaceOf(walk.plan, walk.places, act.toSpot, number);
   if (!to) return null;
@@ -142,60 +116,4 @@ const netOf = (rink: Rink, from: IcePoint, end: 'minusX' | 'plusX'): IcePoint =>
   const span = Math.hypot(net.xM - from.xM, net.yM - from.yM);
   const share = span > 0 ? Math.max(0, span - SHOT_SHORT_OF_GOAL_M) / span : 1;
   return { xM: from.xM + (net.xM - from.xM) * share, yM: from.yM + (net.yM - from.yM) * share };
-};
-
-const reactiveLines = (
-  walk: Walk,
-  of: { readonly spot: SpotId; readonly act: ActId },
-  at: IcePoint,
-  act: Extract<Act, { kind: 'chase' | 'gap' }>,
-  times: { readonly startS: number; readonly endS: number } | null,
-): readonly DrillLine[] => {
-  const whom = walk.plan.spots[act.whom];
-  if (!whom) return [];
-  const words = act.kind === 'chase' ? `chases ${whom.role}` : `gap ${act.distanceM.toFixed(1)} m`;
-  const track = trackOf(walk.run, of.spot);
-  if (walk.run && track && times && times.endS > times.startS) {
-    const run = walk.run;
-    const points: SheetPoint[] = [];
-    for (let timeS = times.startS; timeS < times.endS; timeS += TRACK_EVERY_S) {
-      points.push(sheetPoint(placeOnTrack(run, track, timeS)));
-    }
-    points.push(sheetPoint(placeOnTrack(run, track, times.endS)));
-    const middle = Math.round(((times.startS + times.endS) / 2) * run.stepHz);
-    const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
-    const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
-    return [
-      {
-        ...of,
-        kind: 'route',
-        style: 'chase',
-        backward: going + across < 0,
-        points,
-        end: 'head',
-        pivot: false,
-        ticks: (playedTicks(walk, of.spot, times) ?? []).map(sheetPoint),
-        words,
-      },
-    ];
-  }
-  const from = sheetPoint(at);
-  if (act.kind === 'gap') return [{ ...of, kind: 'gap', from, to: sheetPoint(whom.atM), words }];
-  const target = walk.places.get(act.whom);
-  const to = sheetPoint(target ? target.endM : whom.atM);
-  return [{ ...of, kind: 'chaseSign', from, to, words, side: whom.side }];
-};
-
-const playedTicks = (
-  walk: Walk,
-  spot: SpotId,
-  times: { readonly startS: number; readonly endS: number } | null,
-): readonly IcePoint[] | null => {
-  const track = trackOf(walk.run, spot);
-  if (!walk.run || !track || !times) return null;
-  const ticks: IcePoint[] = [];
-  for (let timeS = times.startS + 1; timeS < times.endS - 0.05; timeS += 1) {
-    ticks.push(placeOnTrack(walk.run, track, timeS));
-  }
-  return ticks;
 };

@@ -1,4 +1,4 @@
-import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { type Act, type ActId, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
@@ -57,6 +57,43 @@ describe('a drill as lines', () => {
       const sample = Math.round((start + index + 1) * run.stepHz);
       expect(tick.x).toBeCloseTo(track.xM[sample]!, 9);
     });
+  });
+
+  it('tells two passes apart whose acts have the same id, as ids are a spot’s own', () => {
+    const same = (toSpot: string, more: object) => ({
+      ['act-1' as ActId]: {
+        rank: 0,
+        kind: 'pass',
+        toSpot: spotId(toSpot),
+        way: 'direct',
+        speedMps: 12,
+        ...more,
+      } as Act,
+    });
+    const base = planOf(
+      [
+        { role: 'D1', atM: at(-20, 6) },
+        { role: 'F1', atM: at(-12, 2) },
+        { role: 'F2', atM: at(-4, 6) },
+      ],
+      [{ atM: at(-20, 6), ownerSpot: spotId('D1'), count: 1 }],
+    );
+    const plan = {
+      ...base,
+      spots: {
+        ...base.spots,
+        [spotId('D1')]: { ...base.spots[spotId('D1')]!, acts: same('F1', {}) },
+        [spotId('F1')]: {
+          ...base.spots[spotId('F1')]!,
+          acts: same('F2', { cue: { on: 'receive', spot: spotId('F1') } }),
+        },
+      },
+    };
+    const playable = playableOf(plan, rink, levelOf('pro'));
+    if (playable.kind === 'unplayable') throw new Error('two passes cannot be played');
+    const passes = drillLinesOf(plan, rink, { run: runDrill(playable) }).filter(line => line.kind === 'pass');
+    expect(passes).toHaveLength(2);
+    expect(passes[0]).not.toEqual({ ...passes[1], spot: passes[0]!.spot });
   });
 
   it('without a run but with a level, has the ticks of the speed profile: nearer together while speeding up', () => {

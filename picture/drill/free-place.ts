@@ -1,4 +1,4 @@
-import { distanceOf, type SheetPoint } from '../ice/sheet-point.ts';
+import type { SheetPoint } from '../ice/sheet-point.ts';
 
 /** Something that a label should not cover. */
 export interface Obstacle {
@@ -18,6 +18,8 @@ export const freePlace = (
   radius: number,
   obstacles: readonly Obstacle[],
   isOnSheet: (point: SheetPoint) => boolean,
+  /** Half extent beyond the radius, for words: wide on a lying sheet, tall on one on end. */
+  extent: SheetPoint = { x: 0, y: 0 },
 ): SheetPoint => {
   let best: SheetPoint = { x: anchor.x, y: anchor.y - (reaches[0] ?? 0) };
   let bestRoom = Number.NEGATIVE_INFINITY;
@@ -27,7 +29,7 @@ export const freePlace = (
       const place = { x: anchor.x + Math.cos(turnRad) * reach, y: anchor.y + Math.sin(turnRad) * reach };
       if (!isOnSheet(place)) continue;
       const handicap = ring * 0.25 * radius;
-      const room = roomAt(place, radius, obstacles, bestRoom + handicap) - handicap;
+      const room = roomAt(place, radius, extent, obstacles, bestRoom + handicap) - handicap;
       if (room > bestRoom + 1e-6) {
         bestRoom = room;
         best = place;
@@ -41,13 +43,20 @@ export const freePlace = (
 const roomAt = (
   place: SheetPoint,
   radius: number,
+  extent: SheetPoint,
   obstacles: readonly Obstacle[],
   wanted: number,
 ): number => {
   let room = 0.5 * radius;
   for (const obstacle of obstacles) {
-    room = Math.min(room, distanceOf(place, obstacle.at) - obstacle.radius - radius);
+    room = Math.min(room, distanceFrom(place, extent, obstacle.at) - obstacle.radius - radius);
     if (room <= wanted) return room;
   }
   return room;
+};
+
+const distanceFrom = (place: SheetPoint, extent: SheetPoint, point: SheetPoint): number => {
+  const dx = Math.max(0, Math.abs(point.x - place.x) - extent.x);
+  const dy = Math.max(0, Math.abs(point.y - place.y) - extent.y);
+  return Math.sqrt(dx * dx + dy * dy);
 };

@@ -31,6 +31,7 @@ export const drawLink = (
         sink.lineTo(other.x, other.y);
       }
     });
+    if (words === '') return;
     const middle = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 };
     pen.text('measure', words, middle.x, middle.y, {
       anchor: 'middle',

@@ -43,7 +43,7 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
       drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot),
     );
   }
-  drawPuckTies(pen, run, rink, layout);
+  drawPuckTies(pen, run, plan, rink, layout);
   drawScoreCues(pen, run, plan, layout);
   for (const stave of layout.staves) drawWho(pen, stave, plan, setting);
   drawSeconds(pen, run, layout);

@@ -1,11 +1,11 @@
-import type { Rink, Run, SpotId } from '@icewright/engine';
+import type { DrillPlan, Rink, Run, SpotId } from '@icewright/engine';
 import type { Pen } from '../pen/pen.ts';
 import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts';
 
 const SHOT_HALF_APART_PX = 1.7;
 
 /** Passes as broken ties from stave to stave, shots as a double line that ends where the puck reaches the goal line. */
-export const drawPuckTies = (pen: Pen, run: Run, rink: Rink, layout: ScoreLayout): void => {
+export const drawPuckTies = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, layout: ScoreLayout): void => {
   run.events.forEach((event, index) => {
     if (event.kind === 'pass') {
       const taken = run.events
@@ -22,13 +22,14 @@ export const drawPuckTies = (pen: Pen, run: Run, rink: Rink, layout: ScoreLayout
         sink.lineTo(to.x, to.y);
       });
     }
-    if (event.kind === 'shot') drawShot(pen, run, rink, layout, event.spot, event.timeS);
+    if (event.kind === 'shot') drawShot(pen, run, plan, rink, layout, event.spot, event.timeS);
   });
 };
 
 const drawShot = (
   pen: Pen,
   run: Run,
+  plan: DrillPlan,
   rink: Rink,
   layout: ScoreLayout,
   shooter: SpotId,
@@ -37,8 +38,7 @@ const drawShot = (
   const from = pointOn(layout, run, shooter, timeS);
   const overS = overGoalLineS(run, rink, timeS);
   if (!from || overS === null) return;
-  const alone = layout.staves.filter(stave => stave.isLineAlone);
-  const to = { x: layout.xOf(overS), y: alone[alone.length - 1]?.zeroY ?? layout.ruleY - 8 };
+  const to = { x: layout.xOf(overS), y: goalieY(run, plan, layout, overS) ?? layout.ruleY - 8 };
   const turnRad = Math.atan2(to.y - from.y, to.x - from.x);
   const dx = -Math.sin(turnRad) * SHOT_HALF_APART_PX;
   const dy = Math.cos(turnRad) * SHOT_HALF_APART_PX;
@@ -49,6 +49,15 @@ const drawShot = (
     }
   });
   pen.circle('puck', to.x, to.y, 4);
+};
+
+/** The stave of the goalie at the end the puck came to. */
+const goalieY = (run: Run, plan: DrillPlan, layout: ScoreLayout, timeS: number): number | undefined => {
+  const puckXM = run.puck.xM[Math.round(timeS * run.stepHz)] ?? 0;
+  return layout.staves.find(({ spot }) => {
+    const goalie = plan.spots[spot];
+    return goalie?.kind === 'goalie' && goalie.atM.xM > 0 === puckXM > 0;
+  })?.zeroY;
 };
 
 const overGoalLineS = (run: Run, rink: Rink, fromS: number): number | null => {

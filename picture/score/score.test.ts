@@ -1,0 +1,59 @@
+import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { describe, expect, it } from 'vitest';
+import { recordingOf } from '../pen/recording-pen.ts';
+import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
+import { drawScore, scoreX } from './draw-score.ts';
+import { STAVE_LINE_PX, scoreLayout, staveY } from './score-layout.ts';
+
+const rink = rinkOf({ preset: '200x85ft' });
+const playable = playableOf(MIDDLE_FIRST, rink, levelOf('collegeWomen'));
+if (playable.kind === 'unplayable') throw new Error('Middle first cannot be played');
+const run = runDrill(playable);
+const calls = recordingOf(pen => drawScore(pen, run, MIDDLE_FIRST, rink, { width: 920 }));
+
+describe('the score', () => {
+  it('has five lines for 0 to 8 m/s on a skater’s stave', () => {
+    const stave = scoreLayout(MIDDLE_FIRST, run, 920).staves.find(each => each.spot === 'F3')!;
+    expect(staveY(stave, 0)).toBe(stave.zeroY);
+    expect(staveY(stave, 8)).toBeCloseTo(stave.zeroY - 4 * STAVE_LINE_PX, 9);
+  });
+
+  it('puts a bar with its time where the puck crosses a line, and the time axis is linear', () => {
+    const crossing = run.events.find(
+      event => event.kind === 'puckCrosses' && event.line === 'blueLineMinusX',
+    )!;
+    const word = calls.find(call => call.call === 'text' && call.words === 'our blue line');
+    expect(word?.call === 'text' && word.x).toBeCloseTo(
+      scoreX(MIDDLE_FIRST, run, 920, crossing.timeS) + 4,
+      6,
+    );
+    const at = (timeS: number) => scoreX(MIDDLE_FIRST, run, 920, timeS);
+    expect(at(2) - at(1)).toBeCloseTo(at(5) - at(4), 9);
+  });
+
+  it('lets no two words of the bars stand on each other', () => {
+    const words = calls.flatMap(call =>
+      call.call === 'text' && call.lettering === 'barWord' ? [call.x] : [],
+    );
+    const figures = calls.flatMap(call =>
+      call.call === 'text' && call.lettering === 'barFigure' ? [call.x] : [],
+    );
+    expect(words.length).toBeGreaterThan(2);
+    figures.slice(0, -1).forEach((x, index) => {
+      expect(words[index + 1]!).toBeGreaterThan(x + 12);
+    });
+  });
+
+  it('ties every pass that was taken from stave to stave, and the shot to the goalie of that end', () => {
+    const ties = calls.filter(call => call.call === 'path' && call.mark === 'scorePass');
+    expect(ties).toHaveLength(run.events.filter(event => event.kind === 'receive').length);
+    const goalie = scoreLayout(MIDDLE_FIRST, run, 920).staves.find(stave => stave.spot === 'G')!;
+    const puck = calls.find(call => call.call === 'circle' && call.mark === 'puck' && call.radius === 4);
+    expect(puck?.call === 'circle' && puck.y).toBe(goalie.zeroY);
+  });
+
+  it('wears the marks of the ice: a wave for the carrier, arcs for the one who goes backward', () => {
+    expect(calls.some(call => call.call === 'path' && call.mark === 'scoreBack')).toBe(true);
+    expect(calls.some(call => call.call === 'path' && call.mark === 'scoreStop')).toBe(true);
+  });
+});
