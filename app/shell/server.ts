@@ -21,6 +21,15 @@ export const makeTeam = (start: Pick<Team, 'name' | 'level' | 'rink'>) =>
 /** Gives the invented team, made on the server if it is not there yet. */
 export const openDemo = () => ask<{ readonly id: string }>('/api/demo', { method: 'POST', body: '{}' });
 
+export interface FolderFilm {
+  readonly hash: string;
+  readonly fileName: string;
+  readonly byteCount: number;
+}
+
+/** The films in the server's film folder. */
+export const findFilms = () => ask<readonly FolderFilm[]>('/api/films');
+
 /** Where the bytes of a film lie; a range can be asked for. */
 export const filmAddressOf = (hash: string) => `/film/${hash}`;
 

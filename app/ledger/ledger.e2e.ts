@@ -1,0 +1,60 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../test/axe.ts';
+import { type RunningApp, startApp } from '../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+describe('the ledger', () => {
+  it('has a line for each habit: minutes practised, games, and a word for the change that can be asked why', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/ledger`);
+    const line = page.locator('.ledger-line', { hasText: 'Five in the picture' });
+    await line.getByText('36 min in 2 practices').waitFor();
+    expect(await page.locator('.ledger-line').count()).toBe(6);
+    expect(await line.getByRole('img').getAttribute('aria-label')).toContain(
+      '1 of 1 done before its first practice',
+    );
+    await line.getByRole('button', { name: /cannot tell/ }).click();
+    await line.getByText('Newcombe', { exact: false }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('says the same as a table', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/ledger`);
+    await page.getByRole('button', { name: 'As a table' }).click();
+    const row = page.getByRole('row', { name: /Gap at our blue line/ });
+    await row.getByText(/1 of 1: 100.*\(21 to 100\)/).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it.each([
+    [1024, 768],
+    [390, 844],
+  ])('fits a screen %i wide', async (width, height) => {
+    const { page, context } = await app.newPage({ width, height }, width < 500);
+    await page.goto(`${app.url}/ledger`);
+    await page.locator('.ledger-line').first().waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await context.close();
+  });
+
+  // Last: a browser that has not chosen opens the first own team there is.
+  it('is empty with a way on, for a team that has marked and practised nothing', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(app.url);
+    await page.getByRole('button', { name: 'Name your team' }).click();
+    await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
+    await page.getByRole('button', { name: 'Start', exact: true }).click();
+    await page.getByRole('link', { name: 'Ledger' }).click();
+    await page.getByText('Mark on film when a habit is done or missed', { exact: false }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+});

@@ -1,0 +1,131 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../test/axe.ts';
+import { type RunningApp, startApp } from '../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const titles = (page: Page) => page.locator('[data-item] .block-title').allTextContents();
+const head = (page: Page, title: string) =>
+  page.locator('[data-item]', { hasText: title }).locator('.block-head');
+
+describe('a practice', () => {
+  it('is planned from nothing: blocks, minutes, clock times, and what is left of the ice', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices`);
+    await page.getByRole('button', { name: 'Plan a practice' }).click();
+    await page.getByText('An empty sheet of ice', { exact: false }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    for (const drill of ['Gap ladder', 'Second puck']) {
+      await page.keyboard.press('a');
+      await page.getByRole('button', { name: new RegExp(`^${drill}`) }).click();
+      await head(page, drill).waitFor();
+    }
+    const minutes = page.getByRole('spinbutton', { name: 'Minutes', exact: true });
+    await minutes.fill('20');
+    await expect.poll(async () => (await head(page, 'Second puck').textContent()) ?? '').toContain('20 min');
+    await page.getByText(/min left\.$/).waitFor();
+    await page.reload();
+    await head(page, 'Second puck').waitFor();
+    expect(await titles(page)).toEqual(['Gap ladder', 'Second puck']);
+    await context.close();
+  });
+
+  it('is put in another order by key and by mouse, and undo takes each step back', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-2`);
+    await head(page, 'Five together').waitFor();
+    const before = await titles(page);
+    await head(page, 'Five together').focus();
+    await page.keyboard.press('Alt+ArrowLeft');
+    await expect.poll(() => titles(page)).toEqual(swapped(before, 1));
+
+    const hand = await head(page, 'Four corners').boundingBox();
+    const goal = await head(page, 'Three on the heels').boundingBox();
+    if (hand === null || goal === null) throw new Error('a block is not on the page');
+    await page.mouse.move(hand.x + 20, hand.y + 10);
+    await page.mouse.down();
+    await page.mouse.move(goal.x + goal.width - 4, goal.y + 10, { steps: 8 });
+    await page.mouse.up();
+    await expect.poll(async () => (await titles(page)).indexOf('Four corners')).toBe(4);
+
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => titles(page)).toEqual(before);
+    await context.close();
+  });
+
+  it('knows who is missing, on the page and on the card', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-3`);
+    const nakatani = page.getByRole('button', { name: '14 Nakatani' });
+    await nakatani.click();
+    await page.getByText('1 missing').waitFor();
+    await page.getByText(/17 skaters, 2 goalies/).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Ice card' }).click();
+    const card = page.getByRole('img', { name: /as it is printed/ });
+    await card.waitFor();
+    const words = (await card.textContent()) ?? '';
+    expect(words).toContain('Missing: 14.');
+    expect(words).not.toContain('Nakatani');
+    expect(words).toContain('head knock');
+    await context.close();
+  });
+
+  it('is printed on one A4 page of lines and letters', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-1/card`);
+    await page.getByRole('img', { name: /as it is printed/ }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Download the PDF' }).click(),
+    ]);
+    const pdf = readFileSync(await download.path()).toString('latin1');
+    expect(pdf.startsWith('%PDF-')).toBe(true);
+    expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(1);
+    expect(pdf).toMatch(/\/MediaBox \[0 0 595\.28 841\.89\]/);
+    expect(pdf).not.toMatch(/\/Subtype \/Image/);
+    await context.close();
+  });
+
+  it('leads back from a block to its drill', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-3`);
+    await head(page, 'Middle first').click();
+    await page.locator('.way-back').getByRole('link', { name: 'Middle first' }).click();
+    await page.waitForURL(/\/drills\/drill-middle-first/);
+    await context.close();
+  });
+
+  it.each([
+    [1024, 768],
+    [390, 844],
+  ])('fits a screen %i wide, with room for a finger', async (width, height) => {
+    const { page, context } = await app.newPage({ width, height }, width < 500);
+    await page.goto(`${app.url}/practices/practice-3`);
+    await head(page, 'Middle first').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    if (width < 500) {
+      const small = await page
+        .locator('main button:visible, a.act:visible')
+        .evaluateAll(acts =>
+          acts.filter(act => act.getBoundingClientRect().height < 44).map(act => act.textContent),
+        );
+      expect(small).toEqual([]);
+    }
+    await context.close();
+  });
+});
+
+function swapped(list: readonly string[], first: number): string[] {
+  const copy = [...list];
+  [copy[first], copy[first + 1]] = [copy[first + 1]!, copy[first]!];
+  return copy;
+}

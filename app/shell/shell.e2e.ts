@@ -1,0 +1,111 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../test/axe.ts';
+import { type RunningApp, startApp } from '../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+describe('the frame', () => {
+  it('asks at the front door, shows the cautions, and opens the invented team', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(app.url);
+    await page.getByText('Coaching and rules come first', { exact: false }).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Look round with the Lanterns' }).click();
+    await page.getByRole('link', { name: /Team: Tern Harbour Lanterns/ }).waitFor();
+    await page.getByText(/^Kept \d\d:\d\d:\d\d$/).waitFor();
+    await context.close();
+  });
+
+  it('goes from place to place by key, and lists its keys', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/habits`);
+    await page.getByRole('heading', { name: 'Habits', level: 1 }).waitFor();
+    await page.keyboard.press('g');
+    await page.keyboard.press('l');
+    await page.getByRole('heading', { name: 'Ledger', level: 1 }).waitFor();
+    await page.getByRole('button', { name: 'Keys' }).click();
+    await page.getByRole('group', { name: 'Keys of this place' }).getByText('go to Film').waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('takes a roster from a file, and refuses one that does not fit in one sentence', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/team`);
+    await page.getByRole('button', { name: 'Roster from a file' }).click();
+    const door = page.getByLabel('A roster file');
+    const csv = (text: string) => ({ name: 'roster.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+    const rows = page.locator('.roster tbody tr');
+    const countBefore = await rows.count();
+    await door.setInputFiles(csv('jersey,who\n9,Somebody'));
+    await page
+      .getByRole('alert')
+      .getByText(/^roster\.csv: The column "number" is missing.*Nothing was changed\.$/)
+      .waitFor();
+    expect(await rows.count()).toBe(countBefore);
+    await door.setInputFiles(csv('number,name,position\n77,Žižková,D\n14,Nakatani,F'));
+    await page.getByText('1 skater added, 1 brought up to date', { exact: false }).waitFor();
+    expect(await rows.count()).toBe(countBefore + 1);
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => rows.count()).toBe(countBefore);
+    await context.close();
+  });
+
+  it('shows one window what another changes', async () => {
+    const [one, other] = [await app.newPage(), await app.newPage()];
+    for (const { page } of [one, other]) await page.goto(`${app.url}/practices/practice-1`);
+    const today = (page: typeof one.page) => page.getByRole('textbox', { name: 'Today, in one sentence' });
+    await today(one.page).fill('Sticks first.');
+    await expect.poll(() => today(other.page).inputValue()).toBe('Sticks first.');
+    await one.context.close();
+    await other.context.close();
+  });
+
+  it('opens what was open when the network is gone, and keeps what is changed then', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-2`);
+    const place = page.getByRole('textbox', { name: 'Place' });
+    await place.waitFor();
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    // The worker takes pages over from the next load on.
+    await page.reload();
+    await place.waitFor();
+    await context.setOffline(true);
+    await page.reload();
+    await place.waitFor();
+    await page.getByText(/^Offline/).waitFor();
+    await place.fill('Upper rink');
+    await page.getByText('Offline, kept on this machine').waitFor();
+    await page.reload();
+    await expect.poll(() => place.inputValue()).toBe('Upper rink');
+    await context.setOffline(false);
+    await page.getByText(/^Kept/).waitFor({ timeout: 20_000 });
+    const fresh = await app.newPage();
+    await fresh.page.goto(`${app.url}/practices/practice-2`);
+    await expect
+      .poll(() => fresh.page.getByRole('textbox', { name: 'Place' }).inputValue())
+      .toBe('Upper rink');
+    await fresh.context.close();
+    await context.close();
+  });
+
+  // Last: a browser that has not chosen opens the first own team there is.
+  it('starts an own team beside the demo, and goes back to it', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices`);
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('button', { name: 'Start my own team' }).click();
+    await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
+    await page.getByRole('button', { name: 'Start', exact: true }).click();
+    await page.getByText('Put what failed on Saturday', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('button', { name: 'Go to Tern Harbour Lanterns' }).click();
+    await page.getByRole('link', { name: 'Practice 31' }).waitFor();
+    await context.close();
+  });
+});
