@@ -9,10 +9,9 @@ import type { Run, RunEvent } from './run-result.ts';
 
 const level = levelOf('collegeWomen');
 const runOf = (plan: DrillPlan): Run => runDrill(playableFrom(plan));
-const eventOf = <Kind extends RunEvent['kind']>(run: Run, kind: Kind, spot?: string) =>
+const eventOf = (run: Run, kind: RunEvent['kind'], spot?: string): RunEvent | undefined =>
   run.events.find(
-    (event): event is Extract<RunEvent, { kind: Kind }> =>
-      event.kind === kind && (spot === undefined || ('spot' in event && event.spot === spot)),
+    event => event.kind === kind && (spot === undefined || ('spot' in event && event.spot === spot)),
   );
 const kindsOf = (run: Run) => run.findings.map(finding => finding.kind);
 
@@ -20,7 +19,6 @@ describe('scripted acts', () => {
   it('a straight route from rest crosses a line exactly when the sprint law says', () => {
     const run = runOf(planOf([{ role: 'F1', atM: at(-12, 3), acts: [skate([at(15, 3)])] }]));
     const law = sprintTimeTo(level.model, 12) as number;
-    expect(eventOf(run, 'spotCrosses', 'F1')?.timeS).toBeDefined();
     const centre = run.events.find(event => event.kind === 'spotCrosses' && event.line === 'centreLine')!;
     expect(centre.timeS).toBeCloseTo(law, 2);
     expect(centre.atM.xM).toBeCloseTo(0, 6);
@@ -71,10 +69,7 @@ describe('scripted acts', () => {
         },
       ]),
     );
-    const crossed = run.events.find(event => event.kind === 'spotCrosses')!.timeS;
-    expect(eventOf(run, 'spotCrosses', 'F1')).toBeDefined();
     const centre = run.events.find(e => e.kind === 'spotCrosses' && e.line === 'centreLine')!.timeS;
-    expect(crossed).toBeLessThanOrEqual(centre);
     expect(eventOf(run, 'actStarts', 'F2')!.timeS).toBeCloseTo(centre + level.model.expectedReactionS, 9);
   });
 
