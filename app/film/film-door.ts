@@ -1,4 +1,5 @@
 import { type FilmPart, filmHashOf } from '@icewright/book';
+import { type FolderFilm, filmAddressOf } from '../shell/server.ts';
 import { rememberFilm } from './film-hand.ts';
 import type { Refusal } from './film-refusal.ts';
 import { openFilm } from './open-film.ts';
@@ -27,6 +28,24 @@ export const takeFilm = async ({ file, handle }: FilmFile): Promise<TakenFilm> =
       hash,
       fileName: file.name.slice(0, 200),
       byteCount: file.size,
+      durationS: index.endS,
+      frameCount: index.frameCount,
+    },
+  };
+};
+
+/** The same for a film of the server's folder, which is known by its hash already. */
+export const takeFolderFilm = async ({ hash, fileName, byteCount }: FolderFilm): Promise<TakenFilm> => {
+  const film = await openFilm({ url: new URL(filmAddressOf(hash), location.href).href });
+  if (film.kind === 'refused') return { ...film, fileName };
+  const { index } = film;
+  film.close();
+  return {
+    kind: 'taken',
+    part: {
+      hash,
+      fileName: fileName.slice(0, 200),
+      byteCount,
       durationS: index.endS,
       frameCount: index.frameCount,
     },

@@ -136,8 +136,8 @@ export function FilmRoom({
           {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
         </>,
       )}
+      <div className="film-above">{above}</div>
       <main className="film-room">
-        {above}
         <div className="film-left">
           <Picture player={player} says={`The film at ${gameTitleWords(game)}`}>
             {(unit, canvas) =>
@@ -154,7 +154,6 @@ export function FilmRoom({
             }
           </Picture>
           <FilmBar player={player} counts={countsWords(team, moments, habit)} />
-          <PulseStrip player={player} moments={moments} team={team} habit={habit} chosen={momentId} />
           {draft && (
             <MarkMoment
               draft={draft}
@@ -164,6 +163,29 @@ export function FilmRoom({
               onLeave={() => setDraft(undefined)}
             />
           )}
+          <PulseStrip player={player} moments={moments} team={team} habit={habit} chosen={momentId} />
+        </div>
+        <aside className="film-right" aria-label="The freeze">
+          {desk && view ? (
+            <FreezeMargin
+              gameId={gameId}
+              game={game}
+              team={team}
+              desk={desk}
+              view={view}
+              shown={shown}
+              setShown={setShown}
+              options={options}
+              drawn={drawn}
+              isFrozen={isFrozen}
+              onBack={() => openFreeze(desk.freezeId)}
+              onLeave={() => setFreezeId(undefined)}
+            />
+          ) : (
+            <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+          )}
+        </aside>
+        <div className="film-below">
           {removed && (
             <p className="undone" role="status">
               The moment is taken away.{' '}
@@ -198,26 +220,6 @@ export function FilmRoom({
           />
           {parts}
         </div>
-        <aside className="film-right" aria-label="The freeze">
-          {desk && view ? (
-            <FreezeMargin
-              gameId={gameId}
-              game={game}
-              team={team}
-              desk={desk}
-              view={view}
-              shown={shown}
-              setShown={setShown}
-              options={options}
-              drawn={drawn}
-              isFrozen={isFrozen}
-              onBack={() => openFreeze(desk.freezeId)}
-              onLeave={() => setFreezeId(undefined)}
-            />
-          ) : (
-            <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
-          )}
-        </aside>
       </main>
     </>
   );

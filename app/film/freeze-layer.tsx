@@ -32,7 +32,9 @@ export function FreezeLayer({
   const [cross, setCross] = useState<FilmPoint>();
   const lastCross = useRef<FilmPoint>(undefined);
   const { widthPx, heightPx } = view.freeze.picture;
-  const puts = desk.tool.kind === 'pin' || desk.tool.kind === 'place' || desk.tool.kind === 'puck';
+  // On a narrow picture the marks are smaller, or they would hide it.
+  const unit = filmPerScreen * Math.max(0.62, Math.min(1, widthPx / filmPerScreen / 640));
+  const puts = ['pin', 'place', 'puck', 'wanted'].includes(desk.tool.kind);
 
   const filmPoint = (event: { clientX: number; clientY: number }): FilmPoint => {
     const box = layer.current!.getBoundingClientRect();
@@ -59,6 +61,7 @@ export function FreezeLayer({
 
   const down = (event: React.PointerEvent) => {
     if (event.button !== 0) return;
+    setCross(undefined);
     const thing = thingOf(event.target);
     if (thing && desk.tool.kind === 'measure' && thing.kind !== 'pin')
       return pressAt(desk, view, filmPoint(event), thing);
@@ -67,8 +70,8 @@ export function FreezeLayer({
       grip.current = { thing, from: at, moved: false };
       desk.choose(thing.id);
     } else {
-      grip.current = { from: at, moved: false };
-      if (!puts && desk.tool.kind !== 'wanted') desk.choose(undefined);
+      grip.current = { from: at, moved: false, ...(thing ? { pressed: thing } : {}) };
+      if (!puts) desk.choose(undefined);
     }
     layer.current?.setPointerCapture(event.pointerId);
     if (puts || thing) showLoupe(at, event.pointerType === 'touch');
@@ -91,7 +94,7 @@ export function FreezeLayer({
     if (held.thing) {
       if (held.moved) desk.write.move(held.thing, at, 'hand');
       desk.hold(undefined);
-    } else pressAt(desk, view, at, undefined);
+    } else pressAt(desk, view, at, held.pressed);
   };
   const key = (event: React.KeyboardEvent) => {
     const arrow = arrowOf(event.key);
@@ -145,18 +148,19 @@ export function FreezeLayer({
         }}
         onPointerLeave={() => showLoupe(undefined)}
         onKeyDown={key}
-        onFocus={event =>
-          event.target === event.currentTarget && puts && setCross(lastCross.current ?? middleOf(view))
-        }
+        onFocus={event => {
+          if (event.target !== event.currentTarget || !puts) return;
+          if (event.currentTarget.matches(':focus-visible')) setCross(lastCross.current ?? middleOf(view));
+        }}
         onBlur={event => {
           if (event.target === event.currentTarget) setCross(undefined);
           showLoupe(undefined);
         }}
       >
         <title>Marks on the frozen picture</title>
-        <OptionMarks view={view} options={options} unit={filmPerScreen} />
-        <FreezeMarks desk={desk} view={view} shown={shown} unit={filmPerScreen} />
-        {cross && <Crosshair at={cross} unit={filmPerScreen} />}
+        <OptionMarks view={view} options={options} unit={unit} />
+        <FreezeMarks desk={desk} view={view} shown={shown} unit={unit} />
+        {cross && <Crosshair at={cross} unit={unit} />}
       </svg>
       <canvas ref={loupe} className="loupe" hidden />
       {cross && (
@@ -169,7 +173,10 @@ export function FreezeLayer({
 }
 
 interface Grip {
+  /** What is being moved. */
   readonly thing?: Thing;
+  /** What was pressed and stays where it is. */
+  readonly pressed?: Thing;
   readonly from: FilmPoint;
   moved: boolean;
 }

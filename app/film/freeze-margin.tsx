@@ -59,6 +59,20 @@ export function FreezeMargin({
     setShown({ ...shown, paint: true });
     desk.setTool({ kind: 'look' });
   };
+  // While pins are put down they stand next to the ice; later they are what all of it hangs on, at the foot.
+  const pinsFirst = desk.tool.kind === 'pin' || !view.fit;
+  const pins = (
+    <div key="pins">
+      <PinsList desk={desk} view={view} />
+      {view.pins.length === 0 && earlier && (
+        <p className="note">
+          <Act onPress={copyPins}>Begin with the pins of {clockText(earlier.filmTimeS, 1)}</Act> only if the
+          camera has not moved or zoomed since: the sheet's lines are then drawn over the picture, and must
+          lie on the paint.
+        </p>
+      )}
+    </div>
+  );
   return (
     <>
       <Verdict desk={desk} view={view} team={team} game={game} />
@@ -101,8 +115,9 @@ export function FreezeMargin({
         </Act>
       </p>
       <ToolHint desk={desk} view={view} />
-      {view.fit && <Readings desk={desk} view={view} team={team} />}
-      {view.fit && options && (
+      {pinsFirst && pins}
+      {view.fit && view.people.length > 0 && <Readings desk={desk} view={view} team={team} />}
+      {view.fit && view.people.length > 0 && options && (
         <OptionsTable
           view={view}
           options={options}
@@ -110,16 +125,8 @@ export function FreezeMargin({
           onDraw={keys => setShown({ ...shown, options: keys })}
         />
       )}
-      {view.fit && <PeopleList desk={desk} view={view} team={team} />}
-      <PinsList desk={desk} view={view} />
-      {view.pins.length === 0 && earlier && (
-        <p className="note">
-          <Act onPress={copyPins}>Begin with the pins of {clockText(earlier.filmTimeS, 1)}</Act> only if the
-          camera has not moved or zoomed since: the sheet's lines are then drawn over the picture, and must
-          lie on the paint.
-        </p>
-      )}
-      {!view.fit && <PeopleList desk={desk} view={view} team={team} />}
+      <PeopleList desk={desk} view={view} team={team} />
+      {!pinsFirst && pins}
     </>
   );
 }

@@ -55,7 +55,7 @@ function OpenGame({
   const [chosenPart, setPart] = useState<Id<'film'>>();
   const [refusal, setRefusal] = useState<Refusal & { readonly fileName: string }>();
   const [busy, setBusy] = useState(false);
-  const [naming, setNaming] = useState(game.opponent === '');
+  const [naming, setNaming] = useState(asked.has('new'));
   const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
     id => id && game.films[id],
   );

@@ -8,7 +8,8 @@ import { createDocument, setRemoved, useDocuments, useTeam } from '../shell/book
 import { RunningHead } from '../shell/running-head.tsx';
 import { addPart } from './add-part.ts';
 import { DropZone } from './drop-zone.tsx';
-import { type FilmFile, pickFilm, takeFilm } from './film-door.ts';
+import { type FilmFile, pickFilm, type TakenFilm, takeFilm, takeFolderFilm } from './film-door.ts';
+import { FilmFolder } from './film-folder.tsx';
 import type { Refusal } from './film-refusal.ts';
 import { gameTitle, resultWords } from './game-words.ts';
 import { Refused } from './refused.tsx';
@@ -23,14 +24,16 @@ export function GamesList() {
     setRefusal(undefined);
     const film = await chosen;
     if (!film) return;
+    await take(takeFilm(film), dayOf(film.file.lastModified));
+  };
+  const take = async (taking: Promise<TakenFilm>, day: string) => {
     setBusy(true);
-    const taken = await takeFilm(film);
+    const taken = await taking;
     setBusy(false);
     if (taken.kind === 'refused') return setRefusal(taken);
-    const day = Number.isFinite(film.file.lastModified) ? dayOf(film.file.lastModified) : today();
-    const id = createDocument('game', emptyGame({ opponent: '', day }));
+    const id = createDocument('game', emptyGame({ opponent: stemOf(taken.part.fileName), day }));
     addPart(id, taken.part, {});
-    go(`/film/${id}`);
+    go(`/film/${id}?new`);
   };
   if (!team) return null;
   const entries = Object.entries(team.contents).filter(
@@ -53,6 +56,10 @@ export function GamesList() {
         ) : (
           <Games team={team} ids={entries.map(([id]) => id)} />
         )}
+        <FilmFolder
+          gameIds={entries.map(([id]) => id)}
+          onFilm={film => void take(takeFolderFilm(film), today())}
+        />
       </div>
     </DropZone>
   );
@@ -134,6 +141,9 @@ const filmWords = (game: Game): string => {
   const minutes = parts.reduce((sum, part) => sum + part.durationS, 0) / 60;
   return `${countSaid(parts.length, 'part')}, ${minutes < 2 ? `${Math.round(minutes * 60)} s` : `${Math.round(minutes)} min`}`;
 };
+
+/** Recordings are often named for whom was played; it is asked for at once anyway. */
+const stemOf = (fileName: string): string => fileName.replace(/\.[^.]*$/, '').replace(/[_-]+/g, ' ');
 
 const dayOf = (ms: number): string => {
   const date = new Date(ms);

@@ -21,7 +21,7 @@ export function KeepCopy({ part }: { readonly part: FilmPart }) {
     // fetch cannot tell how much has been sent; this can.
     const sending = new XMLHttpRequest();
     request.current = sending;
-    sending.open('PUT', filmAddressOf(part.hash));
+    sending.open('PUT', `${filmAddressOf(part.hash)}?name=${encodeURIComponent(part.fileName)}`);
     sending.upload.onprogress = event =>
       setState({ kind: 'going', share: event.loaded / Math.max(1, event.total) });
     sending.onload = () =>

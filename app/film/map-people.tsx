@@ -20,7 +20,16 @@ export function MapPeople({
   return (
     <>
       {view.people.map(person =>
-        person.atM ? <Fix key={person.id} desk={desk} person={person} atM={person.atM} k={k} /> : null,
+        person.atM ? (
+          <Fix
+            key={person.id}
+            desk={desk}
+            person={person}
+            atM={person.atM}
+            k={k}
+            onLeft={isCrowded(view, person.id, person.atM, k)}
+          />
+        ) : null,
       )}
       {puck && <circle className="map-puck" cx={puck.xM} cy={-puck.yM} r={0.2 * k} />}
       {view.people.map(person =>
@@ -39,16 +48,29 @@ export function MapPeople({
   );
 }
 
+/** Whether somebody stands where the role would be written. */
+const isCrowded = (view: FreezeView, id: string, at: IcePoint, k: number): boolean =>
+  view.people.some(
+    other =>
+      other.id !== id &&
+      other.atM !== undefined &&
+      other.atM.xM - at.xM > 0 &&
+      other.atM.xM - at.xM < 2.6 * k &&
+      Math.abs(other.atM.yM - at.yM - 0.7 * k) < 1.5 * k,
+  );
+
 function Fix({
   desk,
   person,
   atM,
   k,
+  onLeft,
 }: {
   readonly desk: Desk;
   readonly person: PersonView;
   readonly atM: IcePoint;
   readonly k: number;
+  readonly onLeft: boolean;
 }) {
   const { id, placed } = person;
   const isChosen = desk.chosen === id;
@@ -69,7 +91,13 @@ function Fix({
       <circle className="hit" cx={atM.xM} cy={-atM.yM} r={1.1 * k} />
       {isChosen && <circle className="ring" cx={atM.xM} cy={-atM.yM} r={0.95 * k} strokeWidth={0.18 * k} />}
       <circle className="fix" cx={atM.xM} cy={-atM.yM} r={0.3 * k} strokeWidth={0.14 * k} />
-      <text x={atM.xM + 0.55 * k} y={-atM.yM - 0.5 * k} fontSize={1.12 * k} strokeWidth={0.34 * k}>
+      <text
+        x={atM.xM + (onLeft ? -0.55 : 0.55) * k}
+        y={-atM.yM - 0.5 * k}
+        fontSize={1.12 * k}
+        strokeWidth={0.34 * k}
+        textAnchor={onLeft ? 'end' : 'start'}
+      >
         {placed.role}
       </text>
     </g>

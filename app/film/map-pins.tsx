@@ -37,7 +37,11 @@ export function MapPins({
               d={`M${pin.iceM.xM - 0.5 * k} ${-pin.iceM.yM}h${k}M${pin.iceM.xM} ${-pin.iceM.yM - 0.5 * k}v${k}`}
               strokeWidth={0.13 * k}
             />
-            <text x={pin.iceM.xM + 0.3 * k} y={-pin.iceM.yM - 0.3 * k} fontSize={0.95 * k}>
+            <text
+              x={pin.iceM.xM + 0.3 * k}
+              y={-pin.iceM.yM + (pin.iceM.yM > view.rink.boards.widthM / 2 - k ? 1 : -0.3) * k}
+              fontSize={0.95 * k}
+            >
               {pin.number}
             </text>
           </g>

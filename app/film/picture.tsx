@@ -1,6 +1,7 @@
-import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Player } from './player.ts';
 import { usePlayerState } from './use-player.ts';
+import { useWidth } from './use-width.ts';
 
 /** The film's picture: an exact frame on a canvas, the moving video above it while it plays, and marks above both. */
 export function Picture({
@@ -58,17 +59,4 @@ const useAddress = (player: Player): string => {
   const address = useMemo(() => ('file' in source ? URL.createObjectURL(source.file) : source.url), [source]);
   useEffect(() => () => URL.revokeObjectURL(address), [address]);
   return address;
-};
-
-const useWidth = (element: HTMLElement | null): number => {
-  const [width, setWidth] = useState(0);
-  useLayoutEffect(() => {
-    if (!element) return;
-    const look = () => setWidth(element.clientWidth);
-    look();
-    const observer = new ResizeObserver(look);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, [element]);
-  return width;
 };

@@ -1,14 +1,15 @@
 import type { Moment, Team } from '@icewright/book';
-import { useRef } from 'react';
+import { useState } from 'react';
 import { clockText } from './film-clock.ts';
 import { frameAtTime, timeOfFrame } from './frame-index.ts';
 import type { Player } from './player.ts';
 import { ruleStepS } from './rule-step.ts';
 import { usePlayerPart } from './use-player.ts';
+import { useWidth } from './use-width.ts';
 
-const WIDTH = 912;
 const LEFT = 46;
-const RIGHT = 910;
+/** The last segment's words need room. */
+const END_ROOM = 14;
 const BASE = 40;
 
 export type ListedMoment = readonly [id: string, moment: Moment];
@@ -29,18 +30,19 @@ export function PulseStrip({
   readonly habit: string | undefined;
   readonly chosen: string | undefined;
 }) {
-  const strip = useRef<HTMLDivElement>(null);
+  const [strip, setStrip] = useState<HTMLDivElement | null>(null);
+  const width = Math.max(280, useWidth(strip));
+  const right = width - END_ROOM;
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
   const { index } = player.film;
-  const xOf = (timeS: number) => LEFT + (timeS / index.endS) * (RIGHT - LEFT);
-  const jumpTo = (event: React.PointerEvent) => {
-    const box = strip.current!.getBoundingClientRect();
-    const x = ((event.clientX - box.left) / box.width) * WIDTH;
-    void player.jump(frameAtTime(index, Math.max(0, ((x - LEFT) / (RIGHT - LEFT)) * index.endS)));
+  const xOf = (timeS: number) => LEFT + (timeS / index.endS) * (right - LEFT);
+  const jumpTo = (event: React.PointerEvent<HTMLElement>) => {
+    const x = event.clientX - event.currentTarget.getBoundingClientRect().left;
+    void player.jump(frameAtTime(index, Math.max(0, ((x - LEFT) / (right - LEFT)) * index.endS)));
   };
   return (
     <div
-      ref={strip}
+      ref={setStrip}
       className="pulse"
       aria-label="Where the film is"
       role="slider"
@@ -55,14 +57,14 @@ export function PulseStrip({
       }}
       onPointerMove={event => event.buttons === 1 && jumpTo(event)}
     >
-      <svg viewBox={`0 0 ${WIDTH} 98`} aria-hidden="true">
+      <svg viewBox={`0 0 ${width} 98`} aria-hidden="true">
         <text className="ax" x="0" y="30">
           done
         </text>
         <text className="ax" x="0" y="58">
           missed
         </text>
-        <path className="base" d={`M${LEFT} ${BASE}H${RIGHT}`} />
+        <path className="base" d={`M${LEFT} ${BASE}H${right}`} />
         {moments.map(([id, moment]) => (
           <PulseMark
             key={id}
@@ -73,7 +75,7 @@ export function PulseStrip({
             isChosen={chosen === id}
           />
         ))}
-        <Rule endS={index.endS} xOf={xOf} />
+        <Rule endS={index.endS} xOf={xOf} width={right - LEFT} />
         <Playhead player={player} xOf={xOf} />
       </svg>
     </div>
@@ -120,8 +122,13 @@ const HIGHEST = 30;
 /** A tenth of a goal fills the strip: few single moments cost more, by the coach's own estimates. */
 const TALL_GOALS = 0.12;
 
-function Rule({ endS, xOf }: { readonly endS: number; readonly xOf: (timeS: number) => number }) {
-  const { stepS, wordEvery } = ruleStepS(endS);
+function Rule(props: {
+  readonly endS: number;
+  readonly xOf: (timeS: number) => number;
+  readonly width: number;
+}) {
+  const { endS, xOf } = props;
+  const { stepS, wordEvery } = ruleStepS(endS, props.width);
   const count = Math.ceil(endS / stepS);
   return (
     <>

@@ -1,6 +1,11 @@
-/** Length of a segment of the film's rule, and after how many of them a time is written, for about sixty segments. */
-export const ruleStepS = (endS: number): { readonly stepS: number; readonly wordEvery: number } =>
-  STEPS.find(({ stepS }) => endS / stepS <= 62) ?? STEPS[STEPS.length - 1]!;
+/** Length of a segment of the film's rule, and after how many of them a time is written, so that both can be read. */
+export const ruleStepS = (
+  endS: number,
+  widthPx: number,
+): { readonly stepS: number; readonly wordEvery: number } =>
+  STEPS.find(({ stepS }) => endS / stepS <= widthPx / SEGMENT_PX) ?? STEPS[STEPS.length - 1]!;
+
+const SEGMENT_PX = 13;
 
 const STEPS = [
   { stepS: 1, wordEvery: 5 },
