@@ -16,7 +16,8 @@ import { steerGap, steerShadow } from './steer-gap.ts';
 export const advanceTo = (run: RunState, untilS: number): void => {
   playDue(run);
   while (run.nowS < untilS) {
-    const toS = Math.min(untilS, nextKnownS(run));
+    const knownS = nextKnownS(run);
+    const toS = Math.min(untilS, knownS);
     for (const actor of run.actors) steer(run, actor);
     moveOnTrial(run, toS);
     const crossing = crossingIn(run, toS);
@@ -27,7 +28,7 @@ export const advanceTo = (run: RunState, untilS: number): void => {
     run.nowS = reachedS;
     noteMiss(run);
     if (crossing) takeCrossing(run, crossing);
-    playDue(run);
+    if (crossing || reachedS >= knownS) playDue(run);
   }
 };
 
@@ -102,9 +103,12 @@ const steer = (run: RunState, actor: Actor): void => {
     default:
       push.x = 0;
       push.y = 0;
-      if (actor.motion === 'ease' && Math.hypot(actor.xMps, actor.yMps) < STANDING_MPS.value) {
+      if (actor.motion === 'ease' && isSlow(actor)) {
         actor.xMps = 0;
         actor.yMps = 0;
       }
   }
 };
+
+const isSlow = (actor: Actor): boolean =>
+  actor.xMps * actor.xMps + actor.yMps * actor.yMps < STANDING_MPS.value * STANDING_MPS.value;

@@ -15,12 +15,11 @@ export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight
   const opponents = run.actors.filter(
     actor => actor.spot.kind === 'skater' && actor.spot.side !== passer.spot.side && actor !== flight.to,
   );
-  if (opponents.length === 0) return;
   let firstS = Number.POSITIVE_INFINITY;
-  for (const margin of laneMargins(flight.path, untilS, opponents.map(laneOpponentOf))) {
-    const by = opponents.find(actor => actor.spot.id === margin.id);
-    const cut = by && margin.marginS < 0 ? findCutOff(by, flight.path, untilS) : undefined;
-    if (!by || !cut) continue;
+  for (const by of opponents) {
+    const cut = findCutOff(by, flight.path, untilS);
+    if (!cut) continue;
+    const margin = laneMargins(flight.path, untilS, [laneOpponentOf(by)])[0]!;
     const row = run.playable.level.rows.reactionS;
     run.findings.push({
       kind: 'laneShut',
@@ -29,7 +28,7 @@ export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight
       atM: margin.atM,
       spots: [by.spot.id, passer.spot.id],
       act: act.id,
-      value: margin.marginS,
+      value: Math.min(0, margin.marginS),
       threshold: 0,
       unit: 's',
       status: row.status,

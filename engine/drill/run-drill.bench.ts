@@ -13,7 +13,7 @@ const SECONDS = 20;
 const STEPS = SECONDS * 120;
 const ROUNDS = 41;
 
-/** Twelve skaters busy for twenty seconds: loops, passes direct and off the boards, three gaps, two chases that do not catch. */
+/** Twelve skaters busy for twenty seconds: loops, a pass, three gaps, two chases that do not catch. */
 export const busyDrill = (): DrillPlan => {
   const loop = (y: number, turn: number) =>
     [0, 1].flatMap(lap => [
