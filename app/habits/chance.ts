@@ -33,15 +33,31 @@ export function chancesOf(
   rink: Rink,
 ): Chance[] {
   return games.flatMap(([gameId, game]) =>
-    Object.entries(game.moments)
-      .filter(([, moment]) => moment.habit === habitId)
-      .sort(([, a], [, b]) => a.filmTimeS - b.filmTimeS)
-      .map(([momentId, moment]) => {
-        const measured = measuredBy(freezeOf(game, moment), habit, rink);
-        const verdict = verdictOf(moment, measured?.judgement);
-        return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
-      }),
+    (byHabitOf(game).get(habitId) ?? []).map(([momentId, moment]) => {
+      const measured = measuredBy(freezeOf(game, moment), habit, rink);
+      const verdict = verdictOf(moment, measured?.judgement);
+      return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
+    }),
   );
+}
+
+type Moments = readonly (readonly [string, Moment])[];
+
+const sorted = new WeakMap<Game, ReadonlyMap<string, Moments>>();
+
+/** The moments of a game by habit, in the order of the film. A game that did not change is not sorted again. */
+function byHabitOf(game: Game): ReadonlyMap<string, Moments> {
+  const known = sorted.get(game);
+  if (known !== undefined) return known;
+  const byHabit = new Map<string, [string, Moment][]>();
+  for (const [id, moment] of Object.entries(game.moments)) {
+    const list = byHabit.get(moment.habit);
+    if (list === undefined) byHabit.set(moment.habit, [[id, moment]]);
+    else list.push([id, moment]);
+  }
+  for (const list of byHabit.values()) list.sort(([, a], [, b]) => a.filmTimeS - b.filmTimeS);
+  sorted.set(game, byHabit);
+  return byHabit;
 }
 
 const freezeOf = (game: Game, moment: Moment): Freeze | undefined =>

@@ -13,7 +13,9 @@ import { useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { chancesOf } from './chance.ts';
 import { ChancesSection } from './chances-section.tsx';
+import { withLimit } from './changed-standard.ts';
 import { DrillsForIt } from './drills-for-it.tsx';
+import { LimitSection } from './limit-section.tsx';
 import { PointsOnIce } from './points-on-ice.tsx';
 import { StandardSentence } from './standard-sentence.tsx';
 import { MUST_BE_MEANS } from './standard-words.ts';
@@ -85,6 +87,12 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
             lengths={team.lengths}
             skaters={team.skaters}
             isOpening={season.isOpening}
+          />
+          <LimitSection
+            chances={chances}
+            standard={habit.standard}
+            lengths={team.lengths}
+            onChange={limitM => editing.set(at('standard'), withLimit(habit.standard, limitM))}
           />
           <section className="sec hear">
             <h2>What the skaters hear</h2>

@@ -39,7 +39,11 @@ function lineOf(
   practised: readonly Practised[],
 ): LedgerLine {
   const byGame = new Map<string, Chance[]>();
-  for (const chance of chances) byGame.set(chance.gameId, [...(byGame.get(chance.gameId) ?? []), chance]);
+  for (const chance of chances) {
+    const of = byGame.get(chance.gameId);
+    if (of === undefined) byGame.set(chance.gameId, [chance]);
+    else of.push(chance);
+  }
   const games = [...byGame].map(([gameId, of]) => ({ gameId, day: of[0]!.game.day, tally: tallied(of) }));
   const firstDay = practised[0]?.day;
   const before = tallied(chances.filter(({ game }) => firstDay === undefined || game.day < firstDay));

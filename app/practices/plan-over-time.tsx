@@ -45,7 +45,11 @@ export function PlanOverTime(props: {
             key={timed.id}
             data-item={timed.id}
             className={classOf(timed, chosen, hand, index, ids)}
-            style={isNarrow ? undefined : placeOf(timed, span, hand?.id === timed.id ? hand.byPx : 0)}
+            style={
+              isNarrow
+                ? carriedBy(hand?.id === timed.id ? hand.byPx : 0)
+                : placeOf(timed, span, hand?.id === timed.id ? hand.byPx : 0)
+            }
           >
             <button
               type="button"
@@ -78,8 +82,8 @@ export function PlanOverTime(props: {
         ))}
       </ol>
       <p className="cap" id="plan-keys">
-        Drag a block by its head, or <kbd>Alt</kbd> with the arrows, to move it; <kbd>+</kbd> and <kbd>-</kbd>{' '}
-        for its minutes.
+        Drag a block by its head (a finger holds first), or <kbd>Alt</kbd> with the arrows, to move it;{' '}
+        <kbd>+</kbd> and <kbd>-</kbd> for its minutes.
       </p>
     </div>
   );
@@ -173,6 +177,8 @@ const placeOf = ({ startMinute, block }: TimedBlock, span: number, byPx: number)
   width: `${(block.minutes / span) * 100}%`,
   ...(byPx === 0 ? {} : { transform: `translateX(${byPx}px)` }),
 });
+
+const carriedBy = (byPx: number) => (byPx === 0 ? undefined : { transform: `translateY(${byPx}px)` });
 
 function classOf(
   { id, block }: TimedBlock,

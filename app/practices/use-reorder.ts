@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 
 interface Hand {
   readonly id: string;
@@ -6,9 +6,22 @@ interface Hand {
   readonly byPx: number;
 }
 
+interface Start {
+  readonly id: string;
+  readonly at: number;
+  readonly pointerId: number;
+  /** A finger first holds still, so that a page can still be scrolled by what lies on it. */
+  isHeld: boolean;
+  readonly timer: ReturnType<typeof setTimeout> | undefined;
+}
+
+const HOLD_MS = 350;
+const STILL_PX = 6;
+
 /**
- * Puts the items of a list in another order: dragged by mouse or finger, or moved with Alt and the arrows.
- * Elements carry `data-item`; the order changes when the hand lets go, and Escape lets go without a change.
+ * Puts the items of a list in another order: dragged by mouse, held and dragged by a finger, or moved with Alt and the
+ * arrows. Elements carry `data-item` inside a `data-list`; the order changes when the hand lets go, and Escape lets go
+ * without a change.
  */
 export function useReorder(
   ids: readonly string[],
@@ -16,39 +29,67 @@ export function useReorder(
   onMove: (id: string, toIndex: number) => void,
 ) {
   const [hand, setHand] = useState<Hand | null>(null);
-  const start = useRef<{ readonly at: number; readonly pointerId: number } | null>(null);
+  const start = useRef<Start | null>(null);
   const along = (event: PointerEvent) => (axis === 'across' ? event.clientX : event.clientY);
+  const letGo = () => {
+    clearTimeout(start.current?.timer);
+    start.current = null;
+    setHand(null);
+  };
+  useEffect(() => {
+    // Once something is held, the finger moves it and not the page.
+    const keepStill = (event: TouchEvent) => {
+      if (start.current?.isHeld) event.preventDefault();
+    };
+    document.addEventListener('touchmove', keepStill, { passive: false });
+    return () => document.removeEventListener('touchmove', keepStill);
+  }, []);
 
   const handle = (id: string) => ({
     onPointerDown: (event: PointerEvent<HTMLElement>) => {
       if (event.button !== 0) return;
+      const isTouch = event.pointerType === 'touch';
       event.currentTarget.setPointerCapture(event.pointerId);
-      start.current = { at: along(event), pointerId: event.pointerId };
+      start.current = {
+        id,
+        at: along(event),
+        pointerId: event.pointerId,
+        isHeld: !isTouch,
+        timer: isTouch ? setTimeout(() => hold(id), HOLD_MS) : undefined,
+      };
     },
     onPointerMove: (event: PointerEvent<HTMLElement>) => {
-      if (start.current?.pointerId !== event.pointerId) return;
-      const byPx = along(event) - start.current.at;
-      if (hand === null && Math.abs(byPx) < 6) return;
+      const began = start.current;
+      if (began === null || began.pointerId !== event.pointerId) return;
+      const byPx = along(event) - began.at;
+      if (!began.isHeld) {
+        if (Math.abs(byPx) > STILL_PX) letGo();
+        return;
+      }
+      if (hand === null && Math.abs(byPx) < STILL_PX) return;
       const list = event.currentTarget.closest('[data-list]');
-      setHand({ id, byPx, toIndex: list === null ? ids.indexOf(id) : indexAt(list, id, along(event), axis) });
+      const toIndex = list === null ? ids.indexOf(id) : indexAt(list, id, along(event), axis);
+      setHand({ id, byPx, toIndex });
     },
     onPointerUp: () => {
-      start.current = null;
       if (hand !== null && hand.toIndex !== ids.indexOf(id)) onMove(id, hand.toIndex);
-      setHand(null);
+      letGo();
     },
-    onPointerCancel: () => {
-      start.current = null;
-      setHand(null);
+    onPointerCancel: letGo,
+    onContextMenu: (event: { preventDefault(): void }) => {
+      if (start.current?.isHeld) event.preventDefault();
     },
   });
 
+  const hold = (id: string) => {
+    if (start.current?.id !== id) return;
+    start.current.isHeld = true;
+    setHand({ id, byPx: 0, toIndex: ids.indexOf(id) });
+  };
+
   const onKeyDown = (id: string) => (event: KeyboardEvent) => {
     const [earlier, later] = axis === 'across' ? ['ArrowLeft', 'ArrowRight'] : ['ArrowUp', 'ArrowDown'];
-    if (event.key === 'Escape' && start.current !== null) {
-      start.current = null;
-      setHand(null);
-    }
+    if (event.key === 'Escape' && start.current !== null) letGo();
     if (!event.altKey || (event.key !== earlier && event.key !== later)) return;
     event.preventDefault();
     const to = ids.indexOf(id) + (event.key === earlier ? -1 : 1);

@@ -31,7 +31,7 @@ export function Frame() {
 
 function Places() {
   const [path, go] = useLocation();
-  const { state, value: team } = useTeam();
+  const { state, value: team, issues } = useTeam();
   const teamId = useTeams(teams => teams.teamId);
   useLayoutEffect(() => {
     document.documentElement.dataset.theme = path.startsWith('/film') ? 'film' : 'ice';
@@ -57,6 +57,7 @@ function Places() {
       <div id="work" tabIndex={-1}>
         <TroubleCatcher key={path}>
           <Suspense fallback={<p className="vh">Opening</p>}>
+            {state === 'ready' && issues.length > 0 && <DoNotFit count={issues.length} />}
             {state === 'ready' && <Pages />}
             {state === 'missing' && <TeamIsMissing />}
             {state === 'refused' && (
@@ -98,6 +99,15 @@ function Pages() {
         </Empty>
       </Route>
     </Switch>
+  );
+}
+
+function DoNotFit({ count }: { readonly count: number }) {
+  return (
+    <p className="do-not-fit warm" role="alert">
+      {count === 1 ? 'One value' : `${count} values`} in the team no longer {count === 1 ? 'fits' : 'fit'} and{' '}
+      {count === 1 ? 'is' : 'are'} left out here; nothing was deleted.
+    </p>
   );
 }
 

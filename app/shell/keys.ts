@@ -67,7 +67,7 @@ export function listenForKeys(): () => void {
     first = said.length === 1 ? { key: said, atMs: event.timeStamp } : null;
     const lines = [...useKeyLines.getState().lines.values()].flat().reverse();
     const line = lines.find(one => one.keys === both) ?? lines.find(one => one.keys === said);
-    if (line === undefined) return;
+    if (line === undefined || pressesItself(event)) return;
     first = null;
     event.preventDefault();
     line.act(event);
@@ -84,6 +84,12 @@ function saidKey(event: KeyboardEvent): string {
   const shift = event.shiftKey && (event.key.length > 1 || mod !== '' || /[a-z]/.test(key)) ? 'Shift+' : '';
   return `${shift}${alt}${mod}${key === ' ' ? 'Space' : key}`;
 }
+
+/** Space on a button or a link presses it, whatever the key does elsewhere. */
+const pressesItself = (event: KeyboardEvent): boolean =>
+  event.key === ' ' &&
+  event.target instanceof HTMLElement &&
+  event.target.closest('button, a, summary, input, [role="button"]') !== null;
 
 function isTyping(event: KeyboardEvent): boolean {
   const target = event.target;
