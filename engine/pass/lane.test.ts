@@ -5,7 +5,7 @@ import { puckModelOf } from '../puck/puck-model.ts';
 import { boardsOf } from '../rink/boards.ts';
 import { levelOf } from '../skater/level.ts';
 import { timeTo } from '../skater/reach.ts';
-import { completionOf, type LaneOpponent, laneBand, laneMargins } from './lane.ts';
+import { completionOf, type LaneOpponent, laneBand, laneBandOfMargin, laneMargins } from './lane.ts';
 
 const boards = boardsOf(60.96, 25.908, 8.5344);
 const power = levelOf('collegeWomen').model;
@@ -48,6 +48,16 @@ describe('the margins of a lane', () => {
     expect(chance(2)).toBeLessThan(chance(4));
     expect(chance(4)).toBeLessThan(chance(8));
     expect(completionOf([], 0.9)).toBe(0.9);
+  });
+
+  it('are named as their margin says', () => {
+    expect([-0.01, 0, 0.29, 0.31, Number.POSITIVE_INFINITY].map(laneBandOfMargin)).toEqual([
+      'shut',
+      'contested',
+      'contested',
+      'open',
+      'open',
+    ]);
   });
 
   it('fall into open, contested and shut by the clearance at the release', () => {

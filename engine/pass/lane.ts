@@ -81,6 +81,13 @@ export const LANE_BANDS = ['open', 'contested', 'shut'] as const;
 export type LaneBand = (typeof LANE_BANDS)[number];
 
 /**
+ * The band of a lane by the race for it: shut when an opponent's stick is there before the puck is past (`marginS` below 0),
+ * open from `laneOpenFromS` to spare, contested between. Says the same as the margin it stands beside.
+ */
+export const laneBandOfMargin = (marginS: number): LaneBand =>
+  marginS < 0 ? 'shut' : marginS < PASS_ROWS.laneOpenFromS.value ? 'contested' : 'open';
+
+/**
  * The band of a lane as coaches see it in a still picture: distance at the release from the puck's way to the nearest
  * opponent, everybody held still. `openM` is the level's lane width (row of the level), shut is the row `laneShutM`.
  * Both are estimates: show the band, never a percentage from it.

@@ -59,7 +59,8 @@ export interface PassOption extends Rated {
   readonly toId: string;
   readonly pass: DirectPass | BankPass;
   readonly margins: readonly LaneMargin[];
-  readonly lane: { readonly band: LaneBand; readonly clearanceM: number };
+  /** `band` by the race for it, `heldStill` by the width of the lane when nobody moves. */
+  readonly lane: { readonly band: LaneBand; readonly heldStill: LaneBand; readonly clearanceM: number };
   /** Of a bank pass. */
   readonly cone?: BankCone;
 }

@@ -8,7 +8,7 @@ import { isNone } from '../units/none.ts';
 import { bankCone, bankSpreadOf } from './bank-cone.ts';
 import { bankPasses } from './bank-pass.ts';
 import { directPass } from './direct-pass.ts';
-import { completionOf, laneBand, laneMargins } from './lane.ts';
+import { completionOf, laneBand, laneBandOfMargin, laneMargins } from './lane.ts';
 import type { OptionScene, OptionSkater, PassOption, WhyTerm } from './option-parts.ts';
 import { arrivalSpreadOf, laneOpponentOf, velocityOf } from './option-people.ts';
 import type { BankPass, DirectPass, Receiver } from './pass-parts.ts';
@@ -78,7 +78,7 @@ const ratedPass = (
     rims: false,
   });
   const margins = laneMargins(path, pass.arrivalS, them.map(laneOpponentOf));
-  const lane = laneBand(
+  const heldStill = laneBand(
     path,
     pass.arrivalS,
     them.filter(one => one.kind === 'skater'),
@@ -98,7 +98,7 @@ const ratedPass = (
     ...margins
       .slice(0, 3)
       .map(one => ({ term: 'margin', value: one.marginS, unit: 's', id: one.id }) as const),
-    { term: 'clearance', value: lane.clearanceM, unit: 'm' },
+    { term: 'clearance', value: heldStill.clearanceM, unit: 'm' },
     { term: 'coneAtMeet', value: atMeetSdM, unit: 'm' },
     { term: 'arrivalSpeed', value: pass.arrivalSpeedMps, unit: 'm/s' },
   ];
@@ -107,7 +107,11 @@ const ratedPass = (
     toId: mate.id,
     pass,
     margins,
-    lane,
+    lane: {
+      band: laneBandOfMargin(margins[0]?.marginS ?? Number.POSITIVE_INFINITY),
+      heldStill: heldStill.band,
+      clearanceM: heldStill.clearanceM,
+    },
     marginS: margins[0]?.marginS ?? Number.POSITIVE_INFINITY,
     chance: laneChance * aim * control,
     why,

@@ -10,6 +10,14 @@ export const PASS_ROWS = {
     source: 'Inside 1 m the blade is on the line without a stride',
     status: 'estimate',
   },
+  laneOpenFromS: {
+    name: 'a lane with more time to spare than this is open, with less contested, with none shut',
+    value: 0.3,
+    unit: 's',
+    range: [0.1, 0.6],
+    source: 'Our choice: about the spread of a race between two skaters',
+    status: 'estimate',
+  },
   restitutionSd: {
     name: 'spread of the boards’ restitution about the value used',
     value: 0.075,
