@@ -1,0 +1,40 @@
+import { mkdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import type { RunningApp } from './browser.ts';
+
+/** Pictures for somebody to look at; outside the repository, so that a run leaves nothing behind in it. */
+const SHOTS = process.env.ICEWRIGHT_SHOTS ?? join(tmpdir(), 'icewright-shots');
+
+/** A page for one test, closed after it. A failure leaves its picture; an error of the page is a failure. */
+export async function withPage(
+  app: RunningApp,
+  name: string,
+  work: (page: Page, context: BrowserContext) => Promise<void>,
+  size?: { readonly width: number; readonly height: number },
+  touch?: boolean,
+): Promise<void> {
+  const { page, context } = await app.newPage(size, touch);
+  page.setDefaultTimeout(20_000);
+  const wrong: string[] = [];
+  page.on('pageerror', error => wrong.push(error.message));
+  page.on('console', message => {
+    if (message.type() === 'error') wrong.push(message.text());
+  });
+  try {
+    await work(page, context);
+    expect(wrong).toEqual([]);
+  } catch (error) {
+    await shot(page, `failed ${name}`);
+    throw error;
+  } finally {
+    await context.close();
+  }
+}
+
+export async function shot(page: Page, name: string): Promise<void> {
+  mkdirSync(SHOTS, { recursive: true });
+  await page.screenshot({ path: join(SHOTS, `${name.replaceAll('/', ' ').trim()}.png`) });
+}
