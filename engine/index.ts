@@ -9,6 +9,8 @@ export * from './drill/drill-rows.ts';
 export * from './drill/finding-sentence.ts';
 export * from './drill/plan-from-freeze.ts';
 export * from './drill/playable.ts';
+export * from './drill/playable-parts.ts';
+export { type RunMemory, runMemory } from './drill/recorder.ts';
 export * from './drill/run-drill.ts';
 export * from './drill/run-result.ts';
 export * from './film/ellipse.ts';

@@ -4,7 +4,7 @@ import { aimPass } from './aim-pass.ts';
 import { LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { noteNoBankPass, noteOffTheIce, noteTwoActs } from './note-acts.ts';
 import { planRoute } from './plan-route.ts';
-import type { PlayableAct } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import { giveTo } from './puck-play.ts';
 import { isPuckAct } from './puck-start.ts';
 import { releasePass, releaseShot } from './release-puck.ts';

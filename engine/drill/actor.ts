@@ -5,7 +5,7 @@ import type { IcePoint } from '../units/points.ts';
 import { BLADE_AHEAD_M, TURN_RATE_RADPS } from './drill-rows.ts';
 import { type Body, mindBoards } from './in-boards.ts';
 import { type PlannedRoute, placeOnRoute } from './planned-route.ts';
-import type { PlayableSpot } from './playable.ts';
+import type { PlayableSpot } from './playable-parts.ts';
 import { moveUnderPush, type Push } from './reactive-step.ts';
 
 /**

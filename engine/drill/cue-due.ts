@@ -1,6 +1,6 @@
 import type { Actor } from './actor.ts';
 import type { Cue } from './drill.ts';
-import type { PlayableAct } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Fire, RunState } from './run-state.ts';
 
 /** When the next act of an actor is due, and when its cue came (−Infinity when it has none or times itself). */

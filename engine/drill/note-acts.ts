@@ -2,7 +2,7 @@ import { type Actor, placeOf } from './actor.ts';
 import { dueOf } from './cue-due.ts';
 import { ACTS_OVERLAP_S } from './drill-rows.ts';
 import type { PlannedRoute } from './planned-route.ts';
-import type { PlayableAct } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Finding } from './run-result.ts';
 import type { RunState } from './run-state.ts';
 

@@ -2,7 +2,7 @@ import { type LaneOpponent, laneMargins } from '../pass/lane.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { sendToCutOff } from './play-flight.ts';
-import type { PlayableAct } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Flight } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 

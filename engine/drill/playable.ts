@@ -1,12 +1,12 @@
 import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
-import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type DraftIssue, draftIssuesOf } from './draft-issues.ts';
-import type { Act, DrillPlan, Spot } from './drill.ts';
+import type { DrillPlan, Spot } from './drill.ts';
 import { standingPointOf } from './in-boards.ts';
-import { type PuckStart, puckStartOf } from './puck-start.ts';
+import type { PlayableSpot, PuckStart } from './playable-parts.ts';
+import { puckStartOf } from './puck-start.ts';
 
 /** A drill that can be run: every name in it is known, every number finite and in range, every spot stands on the ice. */
 export interface Playable {
@@ -18,16 +18,6 @@ export interface Playable {
   /** The one puck of the rep; null when the drill has none. */
   readonly puck: PuckStart | null;
 }
-
-export interface PlayableSpot extends Omit<Spot, 'acts'> {
-  readonly id: SpotId;
-  /** Where the plan drew it, when that was off the ice; `atM` is then the nearest place to stand. */
-  readonly drawnOffM?: IcePoint;
-  /** By rank. */
-  readonly acts: readonly PlayableAct[];
-}
-
-export type PlayableAct = Act & { readonly id: ActId };
 
 /** A draft that cannot be run, with everything that is wrong with it. */
 export interface Unplayable {

@@ -1,14 +1,7 @@
 import type { Level } from '../skater/level.ts';
-import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { PuckPlace } from './drill.ts';
-import type { PlayableSpot } from './playable.ts';
-
-/** Where the puck of the rep is at the whistle: on a stick, or lying at `atM` (metres). */
-export interface PuckStart {
-  readonly atM: IcePoint;
-  readonly ownerSpot: SpotId | null;
-}
+import type { PlayableSpot, PuckStart } from './playable-parts.ts';
 
 /**
  * One rep uses one puck: that of the first act that needs one. Among the spots that carry, pass or shoot and have a

@@ -6,7 +6,7 @@ import { type Actor, placeOf } from './actor.ts';
 import type { PassDeed } from './aim-pass.ts';
 import { noteLanes } from './note-lanes.ts';
 import type { PassAim } from './pass-aim.ts';
-import type { PlayableAct } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Flight } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 

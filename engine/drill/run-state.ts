@@ -3,7 +3,8 @@ import type { LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { Actor } from './actor.ts';
-import type { Playable, PlayableAct } from './playable.ts';
+import type { Playable } from './playable.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { Finding, RunEvent } from './run-result.ts';
 
