@@ -3,6 +3,7 @@ export * from './control/arrival-field.ts';
 export * from './control/first-to-each-cell.ts';
 export * from './control/ice-control.ts';
 export * from './control/ice-grid.ts';
+export * from './defaults/defaults-of.ts';
 export * from './drill/draft-issues.ts';
 export * from './drill/drill.ts';
 export * from './drill/drill-rows.ts';

@@ -17,6 +17,7 @@ const PracticesPlace = lazy(async () => ({
   default: (await import('../practices/practices-place.tsx')).PracticesPlace,
 }));
 const LedgerPlace = lazy(async () => ({ default: (await import('../ledger/ledger-place.tsx')).LedgerPlace }));
+const FiguresPage = lazy(async () => ({ default: (await import('./figures-page.tsx')).FiguresPage }));
 const TeamPage = lazy(async () => ({ default: (await import('./team-page.tsx')).TeamPage }));
 
 export function Frame() {
@@ -87,6 +88,7 @@ function Pages() {
       <Route path="/practices/:id">{({ id }) => <PracticesPlace key={id} practiceId={id} />}</Route>
       <Route path="/practices/:id/card">{({ id }) => <PracticesPlace key={id} practiceId={id} card />}</Route>
       <Route path="/ledger">{() => <LedgerPlace />}</Route>
+      <Route path="/figures">{() => <FiguresPage />}</Route>
       <Route path="/team">{() => <TeamPage />}</Route>
       <Route path="/">
         <Redirect to="/film" replace />

@@ -1,6 +1,6 @@
 import type { RinkChoice, Team } from '@icewright/book';
 import { useState } from 'react';
-import { Act } from '../parts/act.tsx';
+import { Act, ActLink } from '../parts/act.tsx';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
 import { Slip } from '../parts/slip.tsx';
 import { edit } from './book.ts';
@@ -69,6 +69,7 @@ export function SettingsSlip({
           <Act onPress={() => void lookRound()}>Look round with the Lanterns</Act>
         )}
         {!isNaming && <Act onPress={() => setNaming(true)}>Start my own team</Act>}
+        <ActLink to="/figures">What the figures rest on</ActLink>
         <Act bare onPress={onClose}>
           Close
         </Act>

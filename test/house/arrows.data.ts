@@ -22,6 +22,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   drill: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  defaults: ['habit', 'film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'units'],
   practice: ['habit', 'film', 'drill', 'statistics', 'units'],
 };
 

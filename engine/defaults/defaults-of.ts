@@ -1,0 +1,41 @@
+import * as drillRows from '../drill/drill-rows.ts';
+import * as filmRows from '../film/film-rows.ts';
+import { POWER } from '../habit/chances-needed.ts';
+import { CHANGE_TO_SEE, LEAST_KAPPA } from '../habit/habit-change.ts';
+import { HALF_TIME } from '../habit/habit-need.ts';
+import { PASS_ROWS } from '../pass/pass-rows.ts';
+import { PUCK_ROWS } from '../puck/puck-rows.ts';
+import type { Rink } from '../rink/rink.ts';
+import { levelOf } from '../skater/level.ts';
+import type { LevelId } from '../skater/model.ts';
+import { RACE_ROWS } from '../skater/race-rows.ts';
+import type { Row } from '../units/provenance.ts';
+
+/** Rows that belong together, under a name a coach would look for. */
+export interface DefaultGroup {
+  readonly name: string;
+  readonly rows: readonly Row[];
+}
+
+/**
+ * Every default the figures rest on, for one level and one sheet: value and unit as stored (SI), plausible range, source,
+ * and whether it is sourced, derived or an estimate. For the screen that answers "why" and for print.
+ */
+export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] => [
+  { name: `Skaters, ${levelOf(level).words}`, rows: Object.values(levelOf(level).rows) },
+  { name: 'Puck and boards', rows: Object.values(PUCK_ROWS) },
+  {
+    name: 'Passes, lanes and who is first',
+    rows: [...Object.values(PASS_ROWS), ...Object.values(RACE_ROWS)],
+  },
+  { name: 'Playing a drill and its findings', rows: rowsIn(drillRows) },
+  { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
+  { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
+  { name: 'The sheet', rows: rink.rows },
+];
+
+const rowsIn = (module: Readonly<Record<string, unknown>>): readonly Row[] =>
+  Object.values(module).filter(isRow);
+
+const isRow = (value: unknown): value is Row =>
+  typeof value === 'object' && value !== null && 'status' in value && 'source' in value && 'range' in value;
