@@ -36,6 +36,19 @@ describe('habits', () => {
     await context.close();
   });
 
+  it('say what another limit would make of the same freezes, and take it from the hand', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/habits/gap`);
+    const limit = page.getByRole('slider', { name: 'The limit' });
+    await limit.focus();
+    for (let step = 0; step < 10; step += 1) await page.keyboard.press('ArrowLeft');
+    await page.getByRole('button', { name: /^2\.0/ }).waitFor();
+    expect(await limit.getAttribute('aria-valuetext')).toContain('0 done, 1 missed');
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: /^3\.0/ }).waitFor();
+    await context.close();
+  });
+
   it('can be written by keyboard alone, are there after a reload, and can be put away and undone', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/habits`);

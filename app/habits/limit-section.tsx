@@ -43,73 +43,75 @@ export function LimitSection(props: {
           {standard.kind === 'within' ? 'within' : 'give or take'}, {lengths}
         </span>
       </h2>
-      <svg
-        viewBox={`0 0 ${WIDTH} 118`}
-        role="img"
-        aria-label={`At ${lengthSaid(limitM, lengths)}: ${saidAt(here)}.`}
-      >
-        <defs>
-          <pattern
-            id={hatchId}
-            width="4"
-            height="4"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <path className="hatch" d="M0 2H4" />
-          </pattern>
-        </defs>
-        <rect className="limit-missed" x={LEFT} y={TOP} width={RIGHT - LEFT} height={BASE - TOP} />
-        <path
-          fill={`url(#${hatchId})`}
-          d={area(
-            at => at.done,
-            at => at.done + at.cannotTell,
-          )}
+      <div className="limit-hand">
+        <input
+          type="range"
+          aria-label="The limit"
+          aria-valuetext={`${lengthSaid(limitM, lengths)}: ${saidAt(here)}`}
+          min={0}
+          max={toM}
+          step={STEP_M}
+          value={limitM}
+          onChange={event => props.onChange(Math.round(Number(event.target.value) * 10) / 10)}
         />
-        <path
-          className="limit-done"
-          d={area(
-            () => 0,
-            at => at.done,
-          )}
-        />
-        <text className="tx-axis" x={LEFT - 6} y={TOP + 5} textAnchor="end" fontSize={11}>
-          {total}
-        </text>
-        <text className="tx-axis" x={LEFT - 6} y={BASE} textAnchor="end" fontSize={11}>
-          0
-        </text>
-        {Array.from({ length: toM * 2 }, (_, index) => (
-          <rect
-            // biome-ignore lint/suspicious/noArrayIndexKey: segments of a rule are nothing but their place
-            key={index}
-            className={index % 2 === 0 ? 'zf' : 'zo'}
-            x={x(index / 2)}
-            y={BASE + 4}
-            width={x(0.5) - x(0)}
-            height={5}
+        <svg
+          viewBox={`0 0 ${WIDTH} 118`}
+          role="img"
+          aria-label={`At ${lengthSaid(limitM, lengths)}: ${saidAt(here)}.`}
+        >
+          <defs>
+            <pattern
+              id={hatchId}
+              width="4"
+              height="4"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
+              <path className="hatch" d="M0 2H4" />
+            </pattern>
+          </defs>
+          <rect className="limit-missed" x={LEFT} y={TOP} width={RIGHT - LEFT} height={BASE - TOP} />
+          <path
+            fill={`url(#${hatchId})`}
+            d={area(
+              at => at.done,
+              at => at.done + at.cannotTell,
+            )}
           />
-        ))}
-        {Array.from({ length: toM + 1 }, (_, atM) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the index is the metre
-          <text key={atM} className="tx-axis" x={x(atM)} y={BASE + 22} textAnchor="middle" fontSize={11}>
-            {atM === toM ? lengthSaid(atM, lengths, 0) : lengthSaid(atM, lengths, 0).split('\u2009')[0]}
+          <path
+            className="limit-done"
+            d={area(
+              () => 0,
+              at => at.done,
+            )}
+          />
+          <text className="tx-axis" x={LEFT - 6} y={TOP + 5} textAnchor="end" fontSize={11}>
+            {total}
           </text>
-        ))}
-        <path className="limit-now" d={`M${x(limitM)} ${TOP - 6}V${BASE + 6}`} />
-        <circle className="limit-knob" cx={x(limitM)} cy={BASE + 6} r={5} />
-      </svg>
-      <input
-        type="range"
-        aria-label="The limit"
-        aria-valuetext={`${lengthSaid(limitM, lengths)}: ${saidAt(here)}`}
-        min={0}
-        max={toM}
-        step={STEP_M}
-        value={limitM}
-        onChange={event => props.onChange(Math.round(Number(event.target.value) * 10) / 10)}
-      />
+          <text className="tx-axis" x={LEFT - 6} y={BASE} textAnchor="end" fontSize={11}>
+            0
+          </text>
+          {Array.from({ length: toM * 2 }, (_, index) => (
+            <rect
+              // biome-ignore lint/suspicious/noArrayIndexKey: segments of a rule are nothing but their place
+              key={index}
+              className={index % 2 === 0 ? 'zf' : 'zo'}
+              x={x(index / 2)}
+              y={BASE + 4}
+              width={x(0.5) - x(0)}
+              height={5}
+            />
+          ))}
+          {Array.from({ length: toM + 1 }, (_, atM) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the index is the metre
+            <text key={atM} className="tx-axis" x={x(atM)} y={BASE + 22} textAnchor="middle" fontSize={11}>
+              {atM === toM ? lengthSaid(atM, lengths, 0) : lengthSaid(atM, lengths, 0).split('\u2009')[0]}
+            </text>
+          ))}
+          <path className="limit-now" d={`M${x(limitM)} ${TOP - 6}V${BASE + 6}`} />
+          <circle className="limit-knob" cx={x(limitM)} cy={BASE + 6} r={5} />
+        </svg>
+      </div>
       <p className="q2">
         At {lengthSaid(limitM, lengths)}: {saidAt(here)}.{' '}
         <span className="q3">

@@ -3,9 +3,6 @@ import type { LedgerLine } from './ledger-lines.ts';
 /** Days as whole numbers, so that a season lies on one scale; day 0 is 1 January 1970. */
 export const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / 86_400_000);
 
-export const dayOfNumber = (number: number): string =>
-  new Date(number * 86_400_000).toISOString().slice(0, 10);
-
 /** The weeks to show, Monday to Sunday: from the first thing that happened to a little after today. */
 export function weeksOf(lines: readonly LedgerLine[], today: string): { fromDay: number; toDay: number } {
   const days = lines.flatMap(({ games, practised }) =>

@@ -60,6 +60,33 @@ describe('a practice', () => {
     await context.close();
   });
 
+  it('lets a finger hold a block and carry it, and scroll by it when it does not hold', async () => {
+    const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
+    await page.goto(`${app.url}/practices/practice-1`);
+    await head(page, 'Four corners').waitFor();
+    const finger = await context.newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', y?: number) =>
+      finger.send('Input.dispatchTouchEvent', { type, touchPoints: y === undefined ? [] : [{ x: 60, y }] });
+    const from = await head(page, 'Four corners').boundingBox();
+    const to = await head(page, 'Gap ladder').boundingBox();
+    if (from === null || to === null) throw new Error('a block is not on the page');
+    await touch('touchStart', from.y + 20);
+    await page.locator('.in-hand').waitFor();
+    for (let step = 1; step <= 8; step += 1) {
+      await touch('touchMove', from.y + 20 + ((to.y + to.height - from.y) * step) / 8);
+    }
+    await touch('touchEnd');
+    await expect.poll(async () => (await titles(page)).indexOf('Four corners')).toBe(2);
+    const before = await titles(page);
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await touch('touchStart', 600);
+    for (let step = 1; step <= 6; step += 1) await touch('touchMove', 600 - 50 * step);
+    await touch('touchEnd');
+    await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(100);
+    expect(await titles(page)).toEqual(before);
+    await context.close();
+  });
+
   it('knows who is missing, on the page and on the card', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/practices/practice-3`);

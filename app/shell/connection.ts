@@ -37,7 +37,3 @@ export function noteUnkept(documentId: string, count: number): void {
     keptAt: unkeptCount === 0 ? Date.now() : before.keptAt,
   }));
 }
-
-export function forgetUnkept(documentId: string): void {
-  unkept.delete(documentId);
-}

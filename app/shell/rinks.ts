@@ -19,5 +19,3 @@ export const LEVELS: readonly { readonly value: Team['level']; readonly said: st
   { value: 'collegeMen', said: 'college, men' },
   { value: 'pro', said: 'professional' },
 ];
-
-export const levelSaid = (level: Team['level']) => LEVELS.find(one => one.value === level)?.said ?? level;

@@ -41,17 +41,6 @@ export async function isFilmThere(hash: string): Promise<boolean> {
   }
 }
 
-/** Puts a film's bytes into the server's film folder. */
-export async function keepFilm(hash: string, fileName: string, bytes: Blob): Promise<Answer<null>> {
-  try {
-    const address = `${filmAddressOf(hash)}?name=${encodeURIComponent(fileName)}`;
-    const answer = await fetch(address, { method: 'PUT', body: bytes });
-    return answer.ok ? { kind: 'ok', value: null } : refusal(await saidBy(answer));
-  } catch {
-    return notReached();
-  }
-}
-
 async function ask<T>(address: string, init?: RequestInit): Promise<Answer<T>> {
   try {
     const answer = await fetch(address, {
