@@ -1,5 +1,5 @@
 import type { Freeze, Game, Habit, Moment } from '@icewright/book';
-import { type FrozenScene, type Judgement, judgeStandard, type Rink } from '@icewright/engine';
+import { type FrozenScene, type Judgement, judgeStandard, type Rink, type Standard } from '@icewright/engine';
 import { findSceneOf } from './find-scene.ts';
 
 export const CHANCE_VERDICTS = ['done', 'missed', 'cannotTell', 'cannotSee'] as const;
@@ -32,13 +32,36 @@ export function chancesOf(
   games: readonly (readonly [string, Game])[],
   rink: Rink,
 ): Chance[] {
-  return games.flatMap(([gameId, game]) =>
-    (byHabitOf(game).get(habitId) ?? []).map(([momentId, moment]) => {
-      const measured = measuredBy(freezeOf(game, moment), habit, rink);
-      const verdict = verdictOf(moment, measured?.judgement);
-      return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
-    }),
-  );
+  return games.flatMap(([gameId, game]) => chancesIn(gameId, game, habitId, habit.standard, rink));
+}
+
+interface Judged {
+  readonly standard: Standard;
+  readonly rink: Rink;
+  readonly chances: readonly Chance[];
+}
+
+const judged = new WeakMap<Game, Map<string, Judged>>();
+
+/** A game that did not change, by a standard that did not change, is not judged again. */
+function chancesIn(
+  gameId: string,
+  game: Game,
+  habitId: string,
+  standard: Standard,
+  rink: Rink,
+): readonly Chance[] {
+  const byHabit = judged.get(game) ?? new Map<string, Judged>();
+  judged.set(game, byHabit);
+  const known = byHabit.get(habitId);
+  if (known?.standard === standard && known.rink === rink) return known.chances;
+  const chances = (byHabitOf(game).get(habitId) ?? []).map(([momentId, moment]): Chance => {
+    const measured = measuredBy(freezeOf(game, moment), standard, rink);
+    const verdict = verdictOf(moment, measured?.judgement);
+    return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
+  });
+  byHabit.set(habitId, { standard, rink, chances });
+  return chances;
 }
 
 type Moments = readonly (readonly [string, Moment])[];
@@ -63,13 +86,9 @@ function byHabitOf(game: Game): ReadonlyMap<string, Moments> {
 const freezeOf = (game: Game, moment: Moment): Freeze | undefined =>
   moment.freeze === undefined ? undefined : game.freezes[moment.freeze];
 
-function measuredBy(
-  freeze: Freeze | undefined,
-  habit: Pick<Habit, 'standard'>,
-  rink: Rink,
-): Chance['measured'] {
+function measuredBy(freeze: Freeze | undefined, standard: Standard, rink: Rink): Chance['measured'] {
   const scene = freeze === undefined ? undefined : findSceneOf(freeze, rink);
-  return scene === undefined ? undefined : { scene, judgement: judgeStandard(scene, habit.standard) };
+  return scene === undefined ? undefined : { scene, judgement: judgeStandard(scene, standard) };
 }
 
 function verdictOf(moment: Moment, judgement: Judgement | undefined): ChanceVerdict {

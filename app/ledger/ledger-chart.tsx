@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { countSaid, dayInMonth, percentSaid } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
 import { changeOf, rowOf } from './drawn-row.ts';
@@ -16,7 +17,10 @@ import { dayNumber, weeksOf } from './season-scale.ts';
 const AXIS_PX = 34;
 /** Y of rate 0 within its row. */
 const BASE_PX = 66;
-const CHANGE_PX = { width: 172, span: 60 } as const;
+const CHANGE_SPAN_POINTS = 60;
+const CHANGE_WIDTH_PX = { wide: 172, narrow: 120 } as const;
+
+const useChangeWidth = () => CHANGE_WIDTH_PX[useIsNarrow(1100) ? 'narrow' : 'wide'];
 
 export function LedgerChart(props: {
   readonly lines: readonly LedgerLine[];
@@ -130,7 +134,8 @@ function LineRow(props: {
 
 function ChangeBar({ line }: { readonly line: LedgerLine }) {
   const change = changeOf(line);
-  const { width, span } = CHANGE_PX;
+  const width = useChangeWidth();
+  const span = CHANGE_SPAN_POINTS;
   const markup = useMemo(
     () =>
       change === null
@@ -144,7 +149,7 @@ function ChangeBar({ line }: { readonly line: LedgerLine }) {
               }),
             { digits: 1 },
           ),
-    [change],
+    [change, width],
   );
   return (
     <svg className="change-bar" width={width} height="100%" aria-hidden="true">
@@ -156,8 +161,9 @@ function ChangeBar({ line }: { readonly line: LedgerLine }) {
 }
 
 function ChangeAxis() {
-  const { width, span } = CHANGE_PX;
-  const marks = [-40, -20, 0, 20, 40];
+  const width = useChangeWidth();
+  const span = CHANGE_SPAN_POINTS;
+  const marks = width < CHANGE_WIDTH_PX.wide ? [-40, 0, 40] : [-40, -20, 0, 20, 40];
   return (
     <svg className="change-axis" viewBox={`0 0 ${width} 36`} width={width} height={36} aria-hidden="true">
       <text className="tx-axis" x={width / 2} y={12} textAnchor="middle">

@@ -1,6 +1,6 @@
 import type { Team } from '@icewright/book';
 import { rinkOf } from '@icewright/engine';
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid, today } from '../parts/figures.ts';
@@ -22,10 +22,12 @@ export function LedgerPlace() {
 const ENOUGH_GAMES = 4;
 
 function Ledger({ team }: { readonly team: Team }) {
-  const season = useSeason(team);
+  // A season opens game by game: the page stays at hand while its lines are counted anew.
+  const season = useDeferredValue(useSeason(team));
   const [isTable, setTable] = useState(false);
   const now = today();
-  const lines = useMemo(() => ledgerLinesOf(team, season, rinkOf(team.rink), now), [team, season, now]);
+  const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
+  const lines = useMemo(() => ledgerLinesOf(team, season, rink, now), [team, season, rink, now]);
   const gameCount = season.games.filter(([, game]) => game.day <= now).length;
   const practiceCount = season.practices.filter(([, practice]) => practice.day < now).length;
   useKeys([{ keys: 't', says: 'as a table, or drawn', act: () => setTable(!isTable) }]);

@@ -1,11 +1,11 @@
-import { lazy, Suspense, useEffect, useLayoutEffect } from 'react';
+import { lazy, Suspense, useEffect, useLayoutEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty, Failure } from '../parts/empty.tsx';
 import { openedId, redo, undo, useTeam } from './book.ts';
 import { FirstStart } from './first-start.tsx';
 import { listenForKeys, useKeys } from './keys.ts';
-import { PLACES } from './places.ts';
+import { findPlace, PLACES } from './places.ts';
 import { Strip } from './strip.tsx';
 import { loadTeams, renameTeam, useTeams } from './teams.ts';
 import { TroubleCatcher } from './trouble-catcher.tsx';
@@ -26,8 +26,19 @@ export function Frame() {
     void loadTeams();
   }, []);
   useEffect(listenForKeys, []);
+  useBackToPlaceOnChange(teamId);
   if (teamId !== null) return <Places key={teamId} />;
   return state === 'loading' ? <p className="vh">Opening</p> : <FirstStart />;
+}
+
+/** What is open belongs to the team that was: with another team one stands in the list of the same place. */
+function useBackToPlaceOnChange(teamId: string | null): void {
+  const [path, go] = useLocation();
+  const before = useRef(teamId);
+  useLayoutEffect(() => {
+    if (before.current !== null && before.current !== teamId) go(findPlace(path)?.path ?? path);
+    before.current = teamId;
+  }, [teamId, path, go]);
 }
 
 function Places() {

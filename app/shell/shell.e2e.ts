@@ -97,7 +97,7 @@ describe('the frame', () => {
   // Last: a browser that has not chosen opens the first own team there is.
   it('starts an own team beside the demo, and goes back to it', async () => {
     const { page, context } = await app.newPage();
-    await page.goto(`${app.url}/practices`);
+    await page.goto(`${app.url}/practices/practice-3`);
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('button', { name: 'Start my own team' }).click();
     await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
