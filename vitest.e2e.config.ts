@@ -7,6 +7,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     fileParallelism: false,
+    // Until it holds: a busy machine may be late, and a wait that ends early proves nothing.
+    expect: { poll: { timeout: 15_000 } },
     retry: 0,
   },
 });

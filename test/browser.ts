@@ -15,24 +15,25 @@ export interface RunningApp {
   close(): Promise<void>;
 }
 
-const BROWSER = process.env.ICEWRIGHT_BROWSER ?? '/usr/bin/chromium';
+export const BROWSER = process.env.ICEWRIGHT_BROWSER ?? '/usr/bin/chromium';
 
-/** Starts server and browser. The data folder is new and is removed at the end. */
-export async function startApp(): Promise<RunningApp> {
+/** Nothing a browser would do by itself: no updates, no account, no network but ours. */
+export const BROWSER_FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Starts server and browser. The data folder is new, made ready by `prepare`, and is removed at the end. */
+export async function startApp(prepare?: (dataFolder: string) => void): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
+  prepare?.(dataFolder);
   const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
-  const browser: Browser = await chromium.launch({
-    executablePath: BROWSER,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
+  const browser: Browser = await chromium.launch({ executablePath: BROWSER, args: BROWSER_FLAGS });
   const url = `http://localhost:${server.port}`;
   return {
     url,

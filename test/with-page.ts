@@ -8,20 +8,27 @@ import type { RunningApp } from './browser.ts';
 /** Pictures for somebody to look at; outside the repository, so that a run leaves nothing behind in it. */
 const SHOTS = process.env.ICEWRIGHT_SHOTS ?? join(tmpdir(), 'icewright-shots');
 
+export interface PageSet {
+  readonly size?: { readonly width: number; readonly height: number };
+  readonly touch?: boolean;
+  /** Errors in the console that belong to the test. */
+  readonly saysToo?: RegExp;
+}
+
 /** A page for one test, closed after it. A failure leaves its picture; an error of the page is a failure. */
 export async function withPage(
   app: RunningApp,
   name: string,
   work: (page: Page, context: BrowserContext) => Promise<void>,
-  size?: { readonly width: number; readonly height: number },
-  touch?: boolean,
+  set: PageSet = {},
 ): Promise<void> {
-  const { page, context } = await app.newPage(size, touch);
+  const { page, context } = await app.newPage(set.size, set.touch);
   page.setDefaultTimeout(20_000);
   const wrong: string[] = [];
   page.on('pageerror', error => wrong.push(error.message));
   page.on('console', message => {
-    if (message.type() === 'error') wrong.push(message.text());
+    const isExpected = set.saysToo?.test(message.text()) === true;
+    if (message.type() === 'error' && !isExpected) wrong.push(message.text());
   });
   try {
     await work(page, context);

@@ -1,5 +1,6 @@
 import type { Team } from '@icewright/book';
 import { create } from 'zustand';
+import { findKeptTeams, type KeptTeams, keepTeams } from './kept-teams.ts';
 import { type Answer, findTeams, makeTeam, openDemo, type TeamLine } from './server.ts';
 
 /** Which teams there are, and which one this window works for. Remembered, so that a reload without network finds its team. */
@@ -19,7 +20,8 @@ export const useTeams = create<Teams>(() => ({ state: 'loading', failed: null, .
 export async function loadTeams(): Promise<void> {
   const answer = await findTeams();
   if (answer.kind === 'none') {
-    useTeams.setState({ state: 'ready', failed: answer.said });
+    const kept = useTeams.getState().teamId === null ? await findKeptTeams() : null;
+    useTeams.setState({ ...kept, state: 'ready', failed: answer.said });
     return;
   }
   const { teamId } = useTeams.getState();
@@ -66,17 +68,15 @@ async function open(asked: Promise<Answer<{ id: string }>>, named: Omit<TeamLine
   return true;
 }
 
-function keep(kept: { teams: readonly TeamLine[]; teamId: string | null }): void {
+function keep(kept: KeptTeams): void {
   useTeams.setState({ ...kept, state: 'ready', failed: null });
   localStorage.setItem(KEPT_AS, JSON.stringify(kept));
+  void keepTeams(kept);
 }
 
-function remembered(): { teams: readonly TeamLine[]; teamId: string | null } {
+function remembered(): KeptTeams {
   try {
-    const kept = JSON.parse(localStorage.getItem(KEPT_AS) ?? 'null') as {
-      teams: TeamLine[];
-      teamId: string | null;
-    } | null;
+    const kept = JSON.parse(localStorage.getItem(KEPT_AS) ?? 'null') as KeptTeams | null;
     return kept ?? { teams: [], teamId: null };
   } catch {
     return { teams: [], teamId: null };
