@@ -30,6 +30,13 @@ export interface FolderFilm {
 /** The films in the server's film folder. */
 export const findFilms = () => ask<readonly FolderFilm[]>('/api/films');
 
+/** The whole team, every document in one file. */
+export const teamFileAddressOf = (teamId: string) => `/api/teams/${teamId}/file`;
+
+/** Takes in a team file: all of it or nothing. */
+export const takeInTeam = (text: string) =>
+  ask<{ readonly id: string }>('/api/teams/file', { method: 'POST', body: text });
+
 /** Where the bytes of a film lie; a range can be asked for. */
 export const filmAddressOf = (hash: string) => `/film/${hash}`;
 

@@ -6,6 +6,7 @@ import { Slip } from '../parts/slip.tsx';
 import { edit } from './book.ts';
 import { LEVELS, RINKS } from './rinks.ts';
 import { StartOwnTeam } from './start-own-team.tsx';
+import { TeamFile } from './team-file.tsx';
 import { changeTeam, lookRound, useTeams } from './teams.ts';
 
 /** Units, clock, sheet and level belong to the team; which team is open belongs to this window. */
@@ -70,6 +71,7 @@ export function SettingsSlip({
         )}
         {!isNaming && <Act onPress={() => setNaming(true)}>Start my own team</Act>}
         <ActLink to="/figures">What the figures rest on</ActLink>
+        <TeamFile teamId={teamId} />
         <Act bare onPress={onClose}>
           Close
         </Act>

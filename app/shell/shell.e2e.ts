@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { seriousViolations } from '../../test/axe.ts';
 import { type RunningApp, startApp } from '../../test/browser.ts';
@@ -53,6 +54,29 @@ describe('the frame', () => {
     expect(await seriousViolations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => rows.count()).toBe(countBefore);
+    await context.close();
+  });
+
+  it('takes the whole team out as a file, and refuses a file that a newer one wrote', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/habits`);
+    await page.getByRole('button', { name: 'Settings' }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'Take the team out as a file' }).click(),
+    ]);
+    const file = JSON.parse(readFileSync(await download.path(), 'utf8')) as { version: number };
+    expect(file).toMatchObject({ format: 'icewright-team' });
+    await page.getByLabel('A team file').setInputFiles({
+      name: 'newer.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ ...file, version: file.version + 1 })),
+    });
+    await page
+      .getByRole('alert')
+      .getByText(/newer\.json: .*made by a newer Icewright.* Nothing was changed\.$/)
+      .waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
     await context.close();
   });
 
