@@ -11,6 +11,7 @@ import {
   distance,
   filmPath,
   jumpTo,
+  onPage,
   openFilmFile,
   placedAt,
   shownFrame,
@@ -293,6 +294,90 @@ it('marks a moment in three presses, and gives it back when it was taken away', 
     await expect.poll(() => rows.count()).toBe(1);
     expect(await seriousViolations(page)).toEqual([]);
   });
+});
+
+it('draws what the carrier can do, keeps a wanted place, and makes a drill that leads back', {
+  timeout: 120_000,
+}, async () => {
+  await withPage(async page => {
+    await toFilm(page, app.url);
+    await page.getByRole('link', { name: 'Quillback Bay, at home' }).click();
+    await shownFrame(page, 0);
+    await page
+      .getByRole('row', { name: /chases the puck/ })
+      .getByRole('button', { name: 'freeze' })
+      .click();
+    await page.getByTestId('options').waitFor();
+    const options = await page.locator('.options tbody tr').allTextContents();
+    expect(options.some(one => one.startsWith('skates it'))).toBe(true);
+    expect(options.some(one => one.startsWith('off the boards to'))).toBe(true);
+    const chances = options.map(one => Number(/(\d+)\u2009%/.exec(one)?.[1]));
+    expect([...chances].sort((a, b) => b - a)).toEqual(chances);
+    await page.locator('.pm-lane .pm-pass').first().waitFor();
+    expect(await page.getByTestId('verdict').getAttribute('data-answer')).toMatch(/^(yes|no|cannotTell)$/);
+    // A reading answers when it is asked why.
+    await page.locator('.readings td.r button.why').first().click();
+    expect(await page.locator('.readings .slip').first().textContent()).toMatch(
+      /Measured on the ice through 10 pins/,
+    );
+
+    const [x, y] = await placedAt(page, 'C');
+    await page.getByRole('button', { name: 'Wanted place' }).click();
+    await page.locator('.pm-person.us[aria-label^="C,"] .hit').click();
+    const ghost = page.locator('.map-wanted');
+    const { x: left, y: top } = await onPage(page, [560, 345]);
+    await page.mouse.click(left, top);
+    await ghost.waitFor();
+    await ghost.focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('Shift+ArrowLeft');
+    expect(await page.locator('.pm-wanted').textContent()).toMatch(/C here, \d+\.\d m/);
+    expect(await seriousViolations(page)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Make a drill of this freeze' }).click();
+    await page.waitForURL(/\/drills\//);
+    const back = page.locator('a[href*="?freeze="]').first();
+    await back.waitFor();
+    await back.click();
+    await shownFrame(page, 234);
+    expect(distance(await placedAt(page, 'C'), [x, y])).toBeLessThan(1e-6);
+  });
+});
+
+it('keeps a copy on this machine when asked, and finds the film there from another browser', {
+  timeout: 120_000,
+}, async () => {
+  let address = '';
+  await withPage(async page => {
+    await openFilmFile(page, app.url, brokenPath('damaged_middle.mp4'));
+    address = page.url();
+    await page.getByRole('button', { name: 'Keep a copy on this machine' }).click();
+    await page.getByText('a copy is kept on this machine').waitFor({ timeout: 20_000 });
+  });
+  await withPage(async page => {
+    await toFilm(page, app.url);
+    await page.goto(address);
+    await shownFrame(page, 0);
+    expect(await burnedCounter(page)).toBe(0);
+  });
+});
+
+it('pins by finger on a phone, with nothing wider than the page', { timeout: 120_000 }, async () => {
+  const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
+  await openFilmFile(page, app.url, filmPath('A.mp4'));
+  await jumpTo(page, '180');
+  await shownFrame(page, 180);
+  await page.getByRole('button', { name: /^Freeze/ }).tap();
+  for (const [i, landmark] of TEN.entries()) {
+    await page.getByLabel('Next mark').selectOption(landmark);
+    await page.getByTestId('picture').scrollIntoViewIfNeeded();
+    const { x, y } = await onPage(page, truth.landmarks[landmark]!);
+    await page.touchscreen.tap(x, y);
+    await page.locator('.pm-pin').nth(i).waitFor();
+  }
+  await page.getByTestId('held').waitFor();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  expect(await seriousViolations(page)).toEqual([]);
+  await context.close();
 });
 
 /** Presses Tab until the focus is there, as somebody without a mouse would. */

@@ -27,6 +27,12 @@ export class FrameReader {
   private lastFed = -1;
   private wanted = -1;
   private ticket = 0;
+  private asked = -1;
+  /** How many frames before the wanted one are kept: none on a jump, which must be quick; many when stepping back. */
+  private keepBack = 0;
+  private begun = false;
+  /** Told of the key picture on the way to a frame that is not near it, so that something can be seen at once. */
+  onNear: ((frameIndex: number, picture: ImageBitmap) => void) | undefined;
   private turn: Promise<unknown> = Promise.resolve();
   private pending: Promise<void>[] = [];
 
@@ -44,6 +50,7 @@ export class FrameReader {
 
   read(frameIndex: number): Promise<FrameAnswer> {
     const ticket = ++this.ticket;
+    this.asked = frameIndex;
     const answer = this.turn.then(() => this.readNow(frameIndex, ticket));
     this.turn = answer.catch(() => undefined);
     return answer;
@@ -57,6 +64,8 @@ export class FrameReader {
 
   private async readNow(frameIndex: number, ticket: number): Promise<FrameAnswer> {
     if (ticket !== this.ticket) return { kind: 'superseded' };
+    const back = this.wanted - frameIndex;
+    this.keepBack = back > 0 && back <= NEAR_FRAMES ? this.window : 0;
     this.wanted = frameIndex;
     const gone = this.gone.get(frameIndex);
     if (gone) return { kind: 'none', frameIndex, reason: gone };
@@ -69,9 +78,34 @@ export class FrameReader {
       }
     }
     const picture = this.cache.get(frameIndex);
+    if (picture && this.keepBack === 0) this.fillSoon(ticket);
     return picture
       ? { kind: 'picture', frameIndex, picture }
       : { kind: 'none', frameIndex, reason: 'damaged' };
+  }
+
+  /** Decodes what lies before the frame once the page is quiet, so that steps back are at hand too. */
+  private fillSoon(ticket: number): void {
+    setTimeout(() => {
+      if (ticket !== this.ticket) return;
+      this.turn = this.turn.then(() => this.fill(ticket)).catch(() => undefined);
+    }, QUIET_MS);
+  }
+
+  private async fill(ticket: number): Promise<void> {
+    const frameIndex = this.wanted;
+    if (ticket !== this.ticket || frameIndex === 0 || this.cache.has(frameIndex - 1)) return;
+    const isOfUse = () =>
+      ticket === this.ticket || (this.asked < frameIndex && this.asked >= frameIndex - this.window);
+    this.keepBack = this.window;
+    await this.startAt(frameIndex);
+    this.begun = true;
+    while (isOfUse() && !this.broken && this.lastFed < frameIndex) {
+      const step = await this.next!.next();
+      if (step.done) return;
+      await this.feed(step.value, frameIndex);
+    }
+    if (isOfUse()) await this.settle();
   }
 
   /** Feeds packets until the wanted frame has come out. Answers what is wrong when it never does. */
@@ -122,6 +156,7 @@ export class FrameReader {
 
   private async startAt(frameIndex: number): Promise<void> {
     this.stopDecoder();
+    this.begun = false;
     const place =
       (await this.keyBefore(frameIndex)) ?? (await this.film.packets.getFirstPacket({ metadataOnly: true }));
     const key = place && (await this.film.packets.getPacket(place.timestamp));
@@ -141,7 +176,7 @@ export class FrameReader {
   private async feed(packet: EncodedPacket, target: number): Promise<void> {
     const at = nearestFrame(this.film.index, packet.timestamp);
     const skip =
-      at < target - this.window &&
+      at < target - this.keepBack &&
       packet.type !== 'key' &&
       this.lengthSize !== undefined &&
       isSkippable(packet.data, this.lengthSize);
@@ -158,10 +193,26 @@ export class FrameReader {
   private take(frame: VideoFrame): void {
     const at = nearestFrame(this.film.index, frame.timestamp / 1e6);
     this.lastOut = Math.max(this.lastOut, at);
-    if (Math.abs(at - this.wanted) > this.window || this.cache.has(at)) {
+    const isFirst = !this.begun;
+    this.begun = true;
+    if (isFirst && at < this.wanted - FAR_FRAMES) this.tellNear(at, frame);
+    else if (at < this.wanted - this.keepBack || at > this.wanted + this.window || this.cache.has(at))
       frame.close();
-      return;
-    }
+    else this.keep(at, frame);
+  }
+
+  private tellNear(at: number, frame: VideoFrame): void {
+    const { wanted } = this;
+    void createImageBitmap(frame)
+      .then(picture => {
+        if (this.wanted === wanted && !this.cache.has(wanted)) this.onNear?.(at, picture);
+        picture.close();
+      })
+      .catch(() => undefined)
+      .finally(() => frame.close());
+  }
+
+  private keep(at: number, frame: VideoFrame): void {
     const kept = createImageBitmap(frame)
       .then(picture => this.cache.put(at, picture, this.wanted))
       .catch(() => undefined)
@@ -197,6 +248,9 @@ export class FrameReader {
 /** Rather decode this many frames on than start again at a key picture. */
 const NEAR_FRAMES = 12;
 const QUEUE_MOST = 6;
+const QUIET_MS = 250;
+/** Only when so many frames must be decoded first is the key picture worth showing meanwhile. */
+const FAR_FRAMES = 40;
 const EPSILON_S = 1e-6;
 
 const breath = (decoder: VideoDecoder): Promise<void> =>

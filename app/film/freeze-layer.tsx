@@ -193,10 +193,10 @@ function Crosshair({ at, unit }: { readonly at: FilmPoint; readonly unit: number
   );
 }
 
-/** While pins are put down, skaters stay where they are, and the other way round. */
+/** While pins are put down, skaters stay where they are, and the other way round; a mark that was named wants its own place. */
 const mayMove = (desk: Desk, thing: Thing): boolean =>
   desk.tool.kind === 'pin'
-    ? thing.kind === 'pin'
+    ? thing.kind === 'pin' && desk.tool.landmark === undefined
     : desk.tool.kind === 'wanted'
       ? false
       : thing.kind !== 'pin' || desk.tool.kind === 'look';

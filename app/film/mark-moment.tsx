@@ -62,7 +62,11 @@ export function MarkMoment({
       {habits.length === 0 ? (
         <p>There is no habit to mark yet: write one first, under Habits.</p>
       ) : (
-        <fieldset className="marking-habits">
+        // Arrows belong to the choice here, not to the film.
+        <fieldset
+          className="marking-habits"
+          onKeyDown={event => event.key.startsWith('Arrow') && event.stopPropagation()}
+        >
           <legend className="vh">Habit</legend>
           {habits.map(([id, one], i) => (
             <label key={id} className={id === habit ? 'on' : ''}>

@@ -40,6 +40,11 @@ export class Player {
 
   constructor(readonly film: OpenFilm) {
     this.reader = new FrameReader(film);
+    this.reader.onNear = (frameIndex, picture) => {
+      if (!this.state.looking || !this.canvas) return;
+      drawFrame(this.canvas, picture, this.film);
+      this.set({ shownFrame: frameIndex, onVideo: false, looking: true });
+    };
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {

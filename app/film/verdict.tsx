@@ -40,6 +40,15 @@ export function Verdict({
             ))}
         </select>
       </label>
+      <input
+        className="freeze-title w"
+        aria-label="What this picture shows"
+        placeholder="What this picture shows"
+        data-book="words"
+        maxLength={200}
+        value={freeze.title}
+        onChange={event => desk.write.set('title', event.target.value)}
+      />
       {tagged && (
         <p className="v">
           <span className={tagged.verdict === 'missed' ? 'warm b' : 'b'}>{SAID[tagged.verdict]}</span>
