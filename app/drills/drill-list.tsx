@@ -2,9 +2,9 @@ import { type Drill, emptyDrill, type Team } from '@icewright/book';
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Act } from '../parts/act.tsx';
+import { DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid } from '../parts/figures.ts';
-import { DrillPicture } from '../practices/drill-picture.tsx';
 import { createDocument, useDocuments } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 
@@ -100,7 +100,7 @@ function Postcard({ id, drill, team }: { readonly id: string; readonly drill: Dr
   const served = drill.habits.flatMap(habit => team.habits[habit]?.title ?? []);
   return (
     <Link href={`/drills/${id}`} className="postcard">
-      <DrillPicture drill={drill} upright={false} idPrefix={id} />
+      <DrillPicture drill={drill} upright={false} idPrefix={id} postcard />
       <span className="w postcard-title">{drill.title}</span>
       <span className="w postcard-says">{drill.says}</span>
       <span className="q3">

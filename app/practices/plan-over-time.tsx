@@ -1,9 +1,9 @@
 import type { Drill, Practice, Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
+import { BareSheet, DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { clockAfter, clockSaid } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
-import { BareSheet, DrillPicture } from './drill-picture.tsx';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { useReorder } from './use-reorder.ts';
 

@@ -2,18 +2,21 @@ import type { Drill, RinkChoice } from '@icewright/book';
 import { rinkOf } from '@icewright/engine';
 import { drawDrill, drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
-import { Drawn } from '../parts/drawn.tsx';
+import { Drawn } from './drawn.tsx';
 
 /** Small drawings have larger marks; the sheet stays true. */
 const SMALL = { k: 2.05, thinFloor: 0.16 } as const;
+const POSTCARD = { k: 1.35, thinFloor: 0.11 } as const;
 
 /** A drill small: on end over the time of a practice, or lying in a list. */
 export function DrillPicture(props: {
   readonly drill: Drill;
   readonly upright: boolean;
   readonly idPrefix: string;
+  /** Larger than in a plan, so its marks need not grow as much. */
+  readonly postcard?: boolean;
 }) {
-  const { drill, upright, idPrefix } = props;
+  const { drill, upright, idPrefix, postcard } = props;
   const { markup, viewBox } = useMemo(() => {
     const rink = rinkOf(drill.rink);
     return {
@@ -24,10 +27,10 @@ export function DrillPicture(props: {
           if (upright) drawUpright(pen, draw);
           else draw();
         },
-        { ...SMALL, idPrefix },
+        { ...(postcard ? POSTCARD : SMALL), idPrefix },
       ),
     };
-  }, [drill, upright, idPrefix]);
+  }, [drill, upright, idPrefix, postcard]);
   return (
     <Drawn markup={markup} viewBox={viewBox} label={`The drill ${drill.title}`} className="ice-svg small" />
   );
