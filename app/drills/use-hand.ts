@@ -1,5 +1,6 @@
 import type { Drill } from '@icewright/book';
 import { useCallback, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { edit, endStep } from '../shell/book.ts';
 import { afterWrites, type Write } from './write.ts';
 
@@ -29,7 +30,8 @@ export function useHand(id: string, kept: Drill): Hand {
   const show = useCallback((writes: readonly Write[]) => {
     latest.current = writes;
     cancelAnimationFrame(frame.current);
-    frame.current = requestAnimationFrame(() => setHeld(latest.current));
+    // Within this very frame: left to its own schedule the page would show it one picture later.
+    frame.current = requestAnimationFrame(() => flushSync(() => setHeld(latest.current)));
   }, []);
   const clear = useCallback(() => {
     cancelAnimationFrame(frame.current);

@@ -1,0 +1,126 @@
+import type { Page } from 'playwright-core';
+import type { BenchRow } from '../../cli/bench-row.ts';
+import type { RunningApp } from '../../test/browser.ts';
+import { choose, toFilm } from '../../test/film-page.ts';
+import { burnedNumber } from './burned-number.ts';
+import { memoryOf, withApp, withPage } from './open-app.ts';
+import { openPlainVideo, seekPlainVideo } from './plain-video.ts';
+import { jumpInRoom, stepInRoom, waitForFrame } from './room-picture.ts';
+import { budget, median, short, spreadOf } from './rows.ts';
+import { type NumberedFilm, someFilms } from './some-films.ts';
+
+const JUMPS = 16;
+const CHECKED = 4;
+const STEPS = 30;
+const LONG_STEPS = 240;
+
+/** Exact frames in the film room, against a plain video element that seeks the same file in the same run. */
+const bench = (): Promise<BenchRow[]> =>
+  withApp(async app => {
+    const { films, said } = someFilms();
+    const rows: BenchRow[] = [];
+    for (const film of films) rows.push(...(await withPage(app, page => rowsOf(app, page, film, said))));
+    return rows;
+  });
+
+export default bench;
+
+const rowsOf = async (app: RunningApp, room: Page, film: NumberedFilm, said: string): Promise<BenchRow[]> => {
+  const firstMs = await openTimed(app, room, film);
+  const jumps = await withPage(app, async video => {
+    await openPlainVideo(video, film);
+    return jumpsOf(room, video, film);
+  });
+  const ratios = jumps.map(({ oursMs, theirsMs }) => oursMs / theirsMs);
+  const stepsMs = await stepsFromCache(room, film);
+  const memory = await memoryOverSteps(room);
+  return [
+    {
+      name: `film ${film.name}: exact frame, against a plain video element`,
+      bar: '≤ 0.8 ×',
+      median: median(ratios),
+      spread: spreadOf(ratios),
+      unit: '×',
+      meets: median(ratios) <= 0.8,
+      note: `${short(median(jumps.map(jump => jump.oursMs)))} ms against ${short(median(jumps.map(jump => jump.theirsMs)))} ms over ${JUMPS} jumps; ${said}`,
+    },
+    budget({ name: `film ${film.name}: first frame after it is chosen`, values: [firstMs], most: 1000 }),
+    budget({ name: `film ${film.name}: ±1 frame from the cache`, values: stepsMs, most: 16 }),
+    budget({
+      name: `film ${film.name}: script memory gained over ${LONG_STEPS} steps`,
+      values: [memory.gainedMB],
+      most: 3,
+      unit: 'MB',
+      note: memory.said,
+    }),
+  ];
+};
+
+/** From the choice of a file, by the machine's own clock, to its first frame on the canvas. */
+const openTimed = async (app: RunningApp, page: Page, film: NumberedFilm): Promise<number> => {
+  await toFilm(page, app.url);
+  const shownAt = waitForFrame(page, 0);
+  const from = Date.now();
+  await choose(page, 'Open a film', film.path);
+  const ms = (await shownAt) - from;
+  await checkNumber(page, film, 0);
+  return ms;
+};
+
+const jumpsOf = async (
+  room: Page,
+  video: Page,
+  film: NumberedFilm,
+): Promise<{ oursMs: number; theirsMs: number }[]> => {
+  const jumps: { oursMs: number; theirsMs: number }[] = [];
+  for (let jump = 0; jump < JUMPS + 1; jump++) {
+    // The golden ratio scatters them over the film; none is near the one before.
+    const frameIndex = Math.floor(film.frameCount * ((0.31 + jump * 0.618034) % 1));
+    await room.bringToFront();
+    const oursMs = await jumpInRoom(room, frameIndex);
+    await video.bringToFront();
+    const theirsMs = await seekPlainVideo(video, (frameIndex + 0.5) / film.framesPerS);
+    if (jump <= CHECKED) {
+      await checkNumber(room, film, frameIndex);
+      const theirs = await burnedNumber(video, 'video', film.blockPx);
+      if (theirs !== frameIndex % film.numbersTo)
+        throw new Error(`the video element shows ${theirs} for frame ${frameIndex}`);
+    }
+    // The first one warms both up.
+    if (jump > 0) jumps.push({ oursMs, theirsMs });
+  }
+  return jumps;
+};
+
+/** Back over frames that were just seen, and on again: all of them are at hand. */
+const stepsFromCache = async (page: Page, film: NumberedFilm): Promise<number[]> => {
+  await page.bringToFront();
+  await jumpInRoom(page, Math.floor(film.frameCount / 2));
+  for (let step = 0; step < 4; step++) await stepInRoom(page, 1);
+  const timesMs: number[] = [];
+  for (let step = 0; step < STEPS; step++) timesMs.push(await stepInRoom(page, step % 6 < 3 ? -1 : 1));
+  await checkNumber(page, film, Math.floor(film.frameCount / 2) + 4);
+  return timesMs;
+};
+
+const memoryOverSteps = async (page: Page): Promise<{ gainedMB: number; said: string }> => {
+  await jumpInRoom(page, 10);
+  for (let step = 0; step < 60; step++) await stepInRoom(page, 1);
+  const before = await memoryOf(page);
+  for (let step = 0; step < LONG_STEPS; step++) await stepInRoom(page, 1);
+  const after = await memoryOf(page);
+  const whole =
+    before.processMB === null || after.processMB === null
+      ? ''
+      : `, process ${short(before.processMB)} to ${short(after.processMB)} MB`;
+  return {
+    gainedMB: after.heapMB - before.heapMB,
+    said: `heap ${short(before.heapMB)} to ${short(after.heapMB)} MB${whole}`,
+  };
+};
+
+const checkNumber = async (page: Page, film: NumberedFilm, frameIndex: number): Promise<void> => {
+  const number = await burnedNumber(page, 'canvas[data-testid="picture"]', film.blockPx);
+  if (number !== frameIndex % film.numbersTo)
+    throw new Error(`${film.name}: the room shows picture ${number} for frame ${frameIndex}`);
+};
