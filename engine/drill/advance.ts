@@ -1,6 +1,6 @@
 import { endAct } from './act-flow.ts';
 import { startAct } from './act-play.ts';
-import { type Actor, takeStep, tryStep } from './actor.ts';
+import type { Actor } from './actor.ts';
 import { crossingIn, takeCrossing } from './crossings.ts';
 import { STANDING_MPS } from './drill-rows.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
@@ -8,6 +8,8 @@ import { takePuck, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { steerChase } from './steer-chase.ts';
 import { steerGap, steerShadow } from './steer-gap.ts';
+import { setStretch } from './stretch.ts';
+import { takeStep, tryStep } from './try-step.ts';
 
 /**
  * Takes the run to `untilS`. Everything with a known time is met exactly; in between, everybody is moved on trial, and
@@ -24,7 +26,7 @@ export const advanceTo = (run: RunState, untilS: number): void => {
     if (crossing) moveOnTrial(run, crossing.timeS);
     const reachedS = crossing ? crossing.timeS : toS;
     for (const actor of run.actors) takeStep(actor);
-    takePuck(run.puck, reachedS - run.nowS);
+    takePuck(run.puck, run.stretch);
     run.nowS = reachedS;
     noteMiss(run);
     if (crossing) takeCrossing(run, crossing);
@@ -74,22 +76,23 @@ const nextKnownS = (run: RunState): number => {
 };
 
 const moveOnTrial = (run: RunState, toS: number): void => {
-  const stepS = toS - run.nowS;
-  for (const actor of run.actors) tryStep(actor, run.nowS, stepS, run.rink.boards);
-  tryPuck(run.puck, toS, stepS, run.rink.boards);
+  const { stretch } = run;
+  setStretch(stretch, run.nowS, toS);
+  for (const actor of run.actors) tryStep(actor, stretch, run.rink.boards);
+  tryPuck(run.puck, stretch, run.rink.boards);
 };
 
 const steer = (run: RunState, actor: Actor): void => {
   const { push, whom } = actor;
   switch (actor.motion) {
     case 'shadow':
-      steerShadow(push, actor, whom!, actor.power);
+      steerShadow(actor, whom!);
       return;
     case 'chase':
-      steerChase(push, actor, whom!, actor.power, actor.model.lungeReachM);
+      steerChase(actor, whom!);
       return;
     case 'gap':
-      steerGap(push, actor, whom!, actor.netM, actor.gapM, actor.power, run.rink.boards);
+      steerGap(actor, whom!, run.rink.boards);
       return;
     case 'cutOff':
       if (run.nowS < actor.reactsAtS) {

@@ -1,6 +1,7 @@
-import { bankPasses } from '../pass/bank-pass.ts';
+import { type BankSearch, bankSearch } from '../pass/bank-pass.ts';
 import type { BankPass, Receiver } from '../pass/pass-parts.ts';
 import { puckPath } from '../puck/path.ts';
+import { wrapRad } from '../units/angles.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { bladeAt, type Foreseen } from './foresee.ts';
@@ -25,14 +26,16 @@ export const aimBank = (
   speedMps: number,
 ): PassAim | null => {
   let fallback: PassAim | null = null;
+  const fromM = placeOf(run.puck);
   for (const bounceCount of [1, 2] as const) {
-    const solved = solutionsAt(run, foreseen, speedMps, bounceCount, guessS(run, foreseen, speedMps))
+    const search = bankSearch(run.rink.boards, run.puckModel, fromM, speedMps, { bounceCount });
+    const solved = search(tangentAt(run, foreseen, guessS(run, foreseen, speedMps)))
       .filter(pass => !pass.followsBoards)
-      .map(pass => settle(run, foreseen, speedMps, bounceCount, pass))
-      .filter(pass => pass !== null)
+      .flatMap(pass => settle(run, foreseen, search, pass) ?? [])
+      .filter(pass => !pass.followsBoards)
       .sort((a, b) => a.arrivalS - b.arrivalS);
     for (const pass of solved) {
-      const path = puckPath(run.rink.boards, run.puckModel, placeOf(run.puck), pass.launchRad, speedMps);
+      const path = puckPath(run.rink.boards, run.puckModel, fromM, pass.launchRad, speedMps);
       const aim = { path, meetsAfterS: pass.arrivalS };
       if (!isCutOff(run, passer, receiver, aim)) return aim;
       fallback ??= aim;
@@ -42,42 +45,30 @@ export const aimBank = (
 };
 
 /** Solves again with the tangent at the last meeting until it holds; null when it does not settle. */
-const settle = (
-  run: RunState,
-  foreseen: Foreseen,
-  speedMps: number,
-  bounceCount: 1 | 2,
-  first: BankPass,
-): BankPass | null => {
+const settle = (run: RunState, foreseen: Foreseen, search: BankSearch, first: BankPass): BankPass | null => {
   let pass = first;
+  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
   for (let i = 0; i < MOST_TRIES; i++) {
-    const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
     bladeAt(foreseen, run.nowS + pass.arrivalS, blade);
     if (Math.hypot(blade.xM - pass.meetM.xM, blade.yM - pass.meetM.yM) < MEETS_WITHIN_M) return pass;
-    const again = solutionsAt(run, foreseen, speedMps, bounceCount, pass.arrivalS);
-    const near = again.reduce<BankPass | null>(
-      (best, one) =>
-        !best || apartRad(one.launchRad, pass.launchRad) < apartRad(best.launchRad, pass.launchRad)
-          ? one
-          : best,
-      null,
-    );
+    const near = nearestTo(pass.launchRad, search, tangentAt(run, foreseen, pass.arrivalS));
     if (!near) return null;
     pass = near;
   }
   return null;
 };
 
-const solutionsAt = (
-  run: RunState,
-  foreseen: Foreseen,
-  speedMps: number,
-  bounceCount: 1 | 2,
-  meetS: number,
-): readonly BankPass[] =>
-  bankPasses(run.rink.boards, run.puckModel, placeOf(run.puck), speedMps, tangentAt(run, foreseen, meetS), {
-    bounceCount,
-  });
+/** A later tangent mostly moves a pass by less than this; when it does not, all directions are looked at. */
+const NEAR_RAD = 0.3;
+
+/** The pass to this receiver that leaves nearest to a direction; null when there is none. */
+const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): BankPass | null => {
+  const apartRad = (pass: BankPass): number => Math.abs(wrapRad(pass.launchRad - launchRad));
+  const nearestOf = (passes: readonly BankPass[]): BankPass | null =>
+    passes.reduce<BankPass | null>((best, one) => (!best || apartRad(one) < apartRad(best) ? one : best), null);
+  const near = nearestOf(search(receiver, { launchRad, withinRad: NEAR_RAD }));
+  return near && apartRad(near) <= NEAR_RAD ? near : nearestOf(search(receiver));
+};
 
 /** A receiver at steady velocity whose blade is where the foreseen one is at `meetS`. */
 const tangentAt = (run: RunState, foreseen: Foreseen, meetS: number): Receiver => {
@@ -107,5 +98,3 @@ const isCutOff = (run: RunState, passer: Actor, receiver: Actor, aim: PassAim): 
       actor !== receiver &&
       findCutOff(actor, aim.path, aim.meetsAfterS) !== undefined,
   );
-
-const apartRad = (a: number, b: number): number => Math.abs(Math.atan2(Math.sin(a - b), Math.cos(a - b)));

@@ -1,8 +1,10 @@
 import { endAct, fireCue } from './act-flow.ts';
-import { type Actor, placeOf, tryStep } from './actor.ts';
+import { type Actor, placeOf } from './actor.ts';
 import { receive } from './play-flight.ts';
 import { tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
+import { setStretch } from './stretch.ts';
+import { tryStep } from './try-step.ts';
 
 /** The first thing that happens inside a stretch without a known time: a line crossed, a chase at its end, a late pass in reach. */
 export interface Crossing {
@@ -93,20 +95,21 @@ const timeOf = (run: RunState, what: Watch, lastS: number): number => {
 };
 
 const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
+  const { stretch } = run;
   const { boards } = run.rink;
-  const stepS = timeS - run.nowS;
+  setStretch(stretch, run.nowS, timeS);
   const { actor } = what;
   if (actor) {
-    tryStep(actor, run.nowS, stepS, boards);
+    tryStep(actor, stretch, boards);
     if (what.kind === 'spotLine') return zoneBeside(run.lineXM, actor.zone, actor.next.xM) === what.zone;
-    if (actor.whom) tryStep(actor.whom, run.nowS, stepS, boards);
+    if (actor.whom) tryStep(actor.whom, stretch, boards);
     return isCaught(actor);
   }
   const { owner, flight } = run.puck;
-  if (owner) tryStep(owner, run.nowS, stepS, boards);
-  tryPuck(run.puck, timeS, stepS, boards);
+  if (owner) tryStep(owner, stretch, boards);
+  tryPuck(run.puck, stretch, boards);
   if (what.kind === 'puckLine') return zoneBeside(run.lineXM, run.puck.zone, run.puck.nextXM) === what.zone;
-  if (flight?.to) tryStep(flight.to, run.nowS, stepS, boards);
+  if (flight?.to) tryStep(flight.to, stretch, boards);
   return isInReach(run);
 };
 

@@ -34,14 +34,19 @@ export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: nu
  * A reactive skater minds the boards: speed towards them is kept to what can still be stopped half a metre before,
  * `√(2·stop·(d − room))`, and the body never gets nearer than the room. Changes the body in place.
  */
-export const mindBoards = (boards: Boards, body: Body, stopMps2: number): void => {
+export const mindBoards = (
+  boards: Boards,
+  body: Body,
+  power: { readonly stopDecelMps2: number },
+): void => {
+  const { stopDecelMps2 } = power;
   const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
   const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;
-  if (2 * stopMps2 * roomM >= speed2) return;
+  if (2 * stopDecelMps2 * roomM >= speed2) return;
   const outX = outwardX(boards, body.xM, body.yM);
   const outY = outwardY(boards, body.xM, body.yM);
   const intoMps = body.xMps * outX + body.yMps * outY;
-  const mayMps = Math.sqrt(2 * stopMps2 * Math.max(0, roomM));
+  const mayMps = Math.sqrt(2 * stopDecelMps2 * Math.max(0, roomM));
   if (intoMps > mayMps) {
     body.xMps -= (intoMps - mayMps) * outX;
     body.yMps -= (intoMps - mayMps) * outY;

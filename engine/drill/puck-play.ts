@@ -8,6 +8,7 @@ import type { IcePoint } from '../units/points.ts';
 import { type Actor, bladeXOf, bladeYOf } from './actor.ts';
 import { BLADE_AHEAD_M, SETTLE_S } from './drill-rows.ts';
 import { boardsDistanceAt, pushInside } from './in-boards.ts';
+import type { Stretch } from './stretch.ts';
 
 /** A puck that slides free after a pass or a shot. Times are of the rep. */
 export interface Flight {
@@ -49,11 +50,11 @@ export interface PuckPlay {
   zone: number;
 }
 
-/** Sets `next` to where the puck is at `timeS`; a carried puck goes with the step its owner tries. */
-export const tryPuck = (puck: PuckPlay, timeS: number, stepS: number, boards: Boards): void => {
+/** Sets `next` to where the puck is at the end of the stretch; a carried puck goes with the step its owner tries. */
+export const tryPuck = (puck: PuckPlay, stretch: Stretch, boards: Boards): void => {
   const { owner, flight } = puck;
   if (owner) {
-    const keeps = settles(puck) ? Math.exp(-stepS / SETTLE_S.value) : 0;
+    const keeps = settles(puck) ? Math.exp(-stretch.lengthS / SETTLE_S.value) : 0;
     puck.nextXM = owner.next.xM + BLADE_AHEAD_M.value * owner.nextFacingX + keeps * puck.offsetXM;
     puck.nextYM = owner.next.yM + BLADE_AHEAD_M.value * owner.nextFacingY + keeps * puck.offsetYM;
     if (boardsDistanceAt(boards, puck.nextXM, puck.nextYM) < PUCK_ROOM_M) {
@@ -63,7 +64,7 @@ export const tryPuck = (puck: PuckPlay, timeS: number, stepS: number, boards: Bo
       puck.nextYM = point.yM;
     }
   } else if (flight) {
-    placePuck(puck, flight.path, timeS - flight.releasedS);
+    placePuck(puck, flight.path, stretch.toS - flight.releasedS);
   } else {
     puck.nextXM = puck.xM;
     puck.nextYM = puck.yM;
@@ -74,11 +75,11 @@ const PUCK_ROOM_M = PUCK_ROWS.puckRadiusM.value;
 
 const settles = (puck: PuckPlay): boolean => puck.offsetXM !== 0 || puck.offsetYM !== 0;
 
-export const takePuck = (puck: PuckPlay, stepS: number): void => {
+export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
   puck.xM = puck.nextXM;
   puck.yM = puck.nextYM;
   if (settles(puck)) {
-    const keeps = Math.exp(-stepS / SETTLE_S.value);
+    const keeps = Math.exp(-stretch.lengthS / SETTLE_S.value);
     puck.offsetXM *= keeps;
     puck.offsetYM *= keeps;
   }

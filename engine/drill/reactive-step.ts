@@ -10,13 +10,18 @@ export interface Push {
 /**
  * Moves the body through `stepS` seconds (≥ 0) under a push that stays the same: the exact solution of
  * `v̇ = (V·u − v)/τ`, so a longer step is as true as a shorter one:
- * `v' = a·v + (1 − a)·V·u`, `p' = p + V·u·h + (v − V·u)·τ·(1 − a)`, `a = e^(−h/τ)`.
+ * `v' = a·v + (1 − a)·V·u`, `p' = p + V·u·h + (v − V·u)·τ·(1 − a)`, `a = e^(−h/τ)` (`keeps`, for who knows it already).
  * Source: Fujimura & Sugihara 2005 (the sprint law in the plane). The law turns as hard as it speeds up: V/τ is within
  * 16 % of the lateral acceleration of the levels from U14 up, but a full reversal asks for (V + v)/τ, about twice what
  * a stop gives, so a chaser who must turn right round is shown up to half a second too quick.
  */
-export const moveUnderPush = (body: Body, push: Push, power: SprintPower, stepS: number): void => {
-  const keeps = Math.exp(-stepS / power.tauS);
+export const moveUnderPush = (
+  body: Body,
+  push: Push,
+  power: SprintPower,
+  stepS: number,
+  keeps = Math.exp(-stepS / power.tauS),
+): void => {
   const drawnS = power.tauS * (1 - keeps);
   const wantX = power.topSpeedMps * push.x;
   const wantY = power.topSpeedMps * push.y;
@@ -33,23 +38,4 @@ export const limitPush = (push: Push): void => {
     push.x /= size;
     push.y /= size;
   }
-};
-
-/**
- * Sets the push that brings the body's velocity to the wanted one within `responseS`, as far as full effort can:
- * from `v' = a·v + (1 − a)·V·u` with a = e^(−response/τ).
- */
-export const pushTowardsVelocity = (
-  push: Push,
-  body: Body,
-  wantXMps: number,
-  wantYMps: number,
-  power: SprintPower,
-  responseS: number,
-): void => {
-  const keeps = Math.exp(-responseS / power.tauS);
-  const reachMps = (1 - keeps) * power.topSpeedMps;
-  push.x = (wantXMps - keeps * body.xMps) / reachMps;
-  push.y = (wantYMps - keeps * body.yMps) / reachMps;
-  limitPush(push);
 };

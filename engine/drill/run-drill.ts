@@ -99,8 +99,8 @@ const placeOnStick = (run: RunState, owner: Actor): void => {
   giveTo(puck, owner, 0);
   puck.offsetXM = 0;
   puck.offsetYM = 0;
-  tryPuck(puck, 0, 0, run.rink.boards);
-  takePuck(puck, 0);
+  tryPuck(puck, run.stretch, run.rink.boards);
+  takePuck(puck, run.stretch);
 };
 
 const startOf = (playable: Playable, options: RunOptions): RunState => {
@@ -118,6 +118,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lineXM: lineIds.map(id => rink.lines[id].centreXM),
     actors,
     puck: puckAtStart(playable),
+    stretch: { fromS: 0, toS: 0, lengthS: 0 },
     events: [],
     findings: [],
     fires: [],

@@ -7,6 +7,7 @@ import type { Playable } from './playable.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { Finding, RunEvent } from './run-result.ts';
+import type { Stretch } from './stretch.ts';
 
 /** Something that happened and can be a cue. */
 export interface Fire {
@@ -26,6 +27,7 @@ export interface RunState {
   readonly lineXM: readonly number[];
   readonly actors: readonly Actor[];
   readonly puck: PuckPlay;
+  readonly stretch: Stretch;
   readonly events: RunEvent[];
   readonly findings: Finding[];
   readonly fires: Fire[];

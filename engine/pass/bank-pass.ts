@@ -2,7 +2,7 @@ import type { PuckModel } from '../puck/puck-model.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import { BOARDS_PARTS, type Boards } from '../rink/boards.ts';
 import type { IcePoint } from '../units/points.ts';
-import { looksAlong, SMALLEST_CELL_M } from './bank-looks.ts';
+import { type BankLooks, cellsNear, looksAlong, type NearLaunch, SMALLEST_CELL_M } from './bank-looks.ts';
 import { Meeting, SLOTS } from './bank-meeting.ts';
 import { BankShot } from './bank-shot.ts';
 import { receiverBladeAt, receiverVelocityAt } from './blade.ts';
@@ -14,6 +14,9 @@ export interface BankOptions {
   readonly bounceCount?: 1 | 2;
   readonly maxTimeS?: number;
 }
+
+/** Looks for passes to one receiver after the other; with `near` only in launch directions about there. */
+export type BankSearch = (receiver: Receiver, near?: NearLaunch) => readonly BankPass[];
 
 const LONGEST_PASS_S = 6;
 
@@ -55,11 +58,33 @@ export const bankPasses = (
   launchSpeedMps: number,
   receiver: Receiver,
   options: BankOptions = {},
-): readonly BankPass[] => {
+): readonly BankPass[] => bankSearch(boards, model, passerM, launchSpeedMps, options)(receiver);
+
+/** The same, for passes from one place to several receivers, or for following a pass that is known: what is found is what `bankPasses` finds. */
+export const bankSearch = (
+  boards: Boards,
+  model: PuckModel,
+  passerM: IcePoint,
+  launchSpeedMps: number,
+  options: BankOptions = {},
+): BankSearch => {
+  if (!(launchSpeedMps > 0)) return () => [];
+  const shot = new BankShot(boards, model, passerM, launchSpeedMps);
+  const looks = looksAlong(shot);
   const bounceCount = options.bounceCount ?? 1;
   const maxTimeS = options.maxTimeS ?? LONGEST_PASS_S;
-  if (!(launchSpeedMps > 0)) return [];
-  const shot = new BankShot(boards, model, passerM, launchSpeedMps);
+  return (receiver, near) =>
+    passesAlong(shot, near ? cellsNear(looks, near) : looks, receiver, launchSpeedMps, bounceCount, maxTimeS);
+};
+
+const passesAlong = (
+  shot: BankShot,
+  { arcsM, isSkipped }: BankLooks,
+  receiver: Receiver,
+  launchSpeedMps: number,
+  bounceCount: 1 | 2,
+  maxTimeS: number,
+): readonly BankPass[] => {
   const meeting = new Meeting(shot, receiver, maxTimeS);
   const receiverMps = Math.max(
     Math.hypot(receiver.velocityMps.xMps, receiver.velocityMps.yMps),
@@ -154,12 +179,17 @@ export const bankPasses = (
     } else take(to);
   };
 
-  const arcs = looksAlong(shot);
-  const start = look(arcs[0]!);
-  take(start);
-  let from = start;
-  for (let index = 1; index < arcs.length; index++) {
-    const to = look(arcs[index]!);
+  let from: Look | undefined;
+  for (let index = 1; index < arcsM.length; index++) {
+    if (isSkipped?.[index]) {
+      from = before = last = undefined;
+      continue;
+    }
+    if (!from) {
+      from = look(arcsM[index - 1]!);
+      take(from);
+    }
+    const to = look(arcsM[index]!);
     walk(from, to);
     from = to;
   }

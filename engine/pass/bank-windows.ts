@@ -94,7 +94,7 @@ export const bankWindows = (
   const through = bankPasses(boards, model, passerM, launchSpeedMps, middle, options).map(
     pass => nearestBoardsPoint(centreBoards, pass.bounces[0]!.centreM).arcM,
   );
-  const arcs = [...looksAlong(shot), ...through].sort((one, other) => one - other);
+  const arcs = [...looksAlong(shot).arcsM, ...through].sort((one, other) => one - other);
   let from = look(arcs[0]!);
   const first = from;
   looks.push(first);

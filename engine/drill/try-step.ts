@@ -1,0 +1,71 @@
+import type { Boards } from '../rink/boards.ts';
+import { type Actor, isFacingFrom } from './actor.ts';
+import { TURN_RATE_RADPS } from './drill-rows.ts';
+import { mindBoards } from './in-boards.ts';
+import { placeOnRoute } from './planned-route.ts';
+import { moveUnderPush } from './reactive-step.ts';
+import { STEP_S, type Stretch } from './stretch.ts';
+
+/** Sets `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
+export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
+  const { next, push } = actor;
+  if (actor.motion === 'route' && actor.route) {
+    placeOnRoute(actor.route, stretch.toS, next);
+  } else {
+    next.xM = actor.xM;
+    next.yM = actor.yM;
+    next.xMps = actor.xMps;
+    next.yMps = actor.yMps;
+    if (actor.xMps !== 0 || actor.yMps !== 0 || push.x !== 0 || push.y !== 0) {
+      const { lengthS } = stretch;
+      const keeps = lengthS === STEP_S ? actor.stepKeeps : Math.exp(-lengthS / actor.power.tauS);
+      moveUnderPush(next, push, actor.power, lengthS, keeps);
+      mindBoards(boards, next, actor.model);
+    }
+  }
+  turnFacing(actor, stretch);
+};
+
+/** Makes the step that was tried the present. */
+export const takeStep = (actor: Actor): void => {
+  const { next } = actor;
+  actor.xM = next.xM;
+  actor.yM = next.yM;
+  actor.xMps = next.xMps;
+  actor.yMps = next.yMps;
+  actor.facingX = actor.nextFacingX;
+  actor.facingY = actor.nextFacingY;
+};
+
+const turnFacing = (actor: Actor, stretch: Stretch): void => {
+  const { next, whom } = actor;
+  actor.nextFacingX = actor.facingX;
+  actor.nextFacingY = actor.facingY;
+  let wantX: number;
+  let wantY: number;
+  if (actor.motion === 'gap' && whom) {
+    wantX = whom.xM - next.xM;
+    wantY = whom.yM - next.yM;
+  } else {
+    if (!isFacingFrom(next.xMps, next.yMps)) return;
+    const sign = actor.isBackward ? -1 : 1;
+    wantX = sign * next.xMps;
+    wantY = sign * next.yMps;
+  }
+  const size = Math.sqrt(wantX * wantX + wantY * wantY);
+  if (size === 0) return;
+  wantX /= size;
+  wantY /= size;
+  const mostRad = TURN_RATE_RADPS.value * stretch.lengthS;
+  // cos x ≥ 1 − x²/2 lies on the safe side: at most the last hundredth of a turn is taken at once.
+  if (actor.facingX * wantX + actor.facingY * wantY >= 1 - (mostRad * mostRad) / 2) {
+    actor.nextFacingX = wantX;
+    actor.nextFacingY = wantY;
+    return;
+  }
+  const turnRad = actor.facingX * wantY - actor.facingY * wantX < 0 ? -mostRad : mostRad;
+  const cos = Math.cos(turnRad);
+  const sin = Math.sin(turnRad);
+  actor.nextFacingX = cos * actor.facingX - sin * actor.facingY;
+  actor.nextFacingY = sin * actor.facingX + cos * actor.facingY;
+};
