@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import type { RunningApp } from './browser.ts';
 
 /** What the end-to-end tests of the film room do with a page. Only tests import this. */
 
@@ -116,3 +118,16 @@ export const placedAt = async (page: Page, role: string): Promise<readonly [numb
 
 export const distance = (a: readonly [number, number], b: readonly [number, number]): number =>
   Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** Work in a page of its own, in which no script may fail. */
+export const withFreshPage = async (app: RunningApp, work: (page: Page) => Promise<void>): Promise<void> => {
+  const { page, context } = await app.newPage();
+  const wrong: string[] = [];
+  page.on('pageerror', error => wrong.push(error.message));
+  try {
+    await work(page);
+    expect(wrong).toEqual([]);
+  } finally {
+    await context.close();
+  }
+};

@@ -7,7 +7,7 @@ import { usePlayerState } from './use-player.ts';
 
 /** Where the film is: clock and frame, a place to type either, and the acts of a player. */
 export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
-  const { frameIndex, playing, rate } = usePlayerState(player);
+  const { frameIndex, playing, rate, stuck } = usePlayerState(player);
   const { index } = player.film;
   return (
     <div className="film-bar">
@@ -28,7 +28,13 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
         </Act>
         <JumpField player={player} />
       </p>
-      <p className="q2 film-counts">{counts}</p>
+      {stuck ? (
+        <p className="warm film-counts" role="status">
+          It does not play on from here: the file is damaged. Step on with the arrows, or jump over it.
+        </p>
+      ) : (
+        <p className="q2 film-counts">{counts}</p>
+      )}
       <p className="q3 nw film-keys">
         <kbd>J</kbd> <kbd>K</kbd> <kbd>L</kbd> play &nbsp;<kbd>←</kbd> <kbd>→</kbd> frame &nbsp;<kbd>[</kbd>{' '}
         <kbd>]</kbd> moment

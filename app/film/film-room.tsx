@@ -60,8 +60,9 @@ export function FilmRoom({
   const settled = useDeferredValue(view);
   const options = useMemo(() => settled && optionsOf(settled, team.level), [settled, team.level]);
   const drawn = useMemo(() => drawnOf(options, shown), [options, shown]);
-  const here = usePlayerPart(player, state => state.frameIndex);
-  const isFrozen = freeze !== undefined && freeze.film === partId && freeze.frameIndex === here;
+  const frozenAt = freeze !== undefined && freeze.film === partId ? freeze.frameIndex : undefined;
+  // Asked as yes or no: the room must not be drawn again with every picture that plays.
+  const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
 

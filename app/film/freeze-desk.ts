@@ -14,8 +14,6 @@ export type Tool =
   | { readonly kind: 'measure'; readonly first?: string }
   | { readonly kind: 'wanted'; readonly who?: string };
 
-export type ToolKind = Tool['kind'];
-
 /** Something on the picture: by kind and id. */
 export type Thing =
   | { readonly kind: 'pin' | 'skater'; readonly id: string }

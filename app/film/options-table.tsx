@@ -35,7 +35,7 @@ export function OptionsTable({
         <tr>
           <th>Options of {nameOf(view, carrierId)}</th>
           <th className="r">margin</th>
-          <th>lane as it stands</th>
+          <th>lane</th>
           <th className="r">comes off</th>
         </tr>
       </thead>

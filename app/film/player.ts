@@ -15,6 +15,8 @@ export interface PlayerState {
   readonly onVideo: boolean;
   /** Why the asked frame has no picture. */
   readonly gone?: 'damaged' | 'missing';
+  /** The film would not play on from here; its frames can still be stepped. */
+  readonly stuck?: boolean;
 }
 
 const RATES = [1, 2, 4] as const;
@@ -58,9 +60,8 @@ export class Player {
   attach(canvas: HTMLCanvasElement, video: HTMLVideoElement): void {
     this.canvas = canvas;
     this.video = video;
-    const stopped = () => this.pause();
-    video.addEventListener('ended', stopped);
-    video.addEventListener('error', stopped);
+    video.addEventListener('ended', () => this.pause());
+    video.addEventListener('error', () => this.state.playing && this.standStuck());
     void this.jump(this.state.frameIndex);
   }
 
@@ -120,13 +121,15 @@ export class Player {
       video.requestVideoFrameCallback(onFrame);
     };
     try {
+      // After damage the element plays nothing until it has loaded anew.
+      if (video.error) video.load();
       const startS = middleOfFrame(this.film.index, this.state.frameIndex);
       if (Math.abs(video.currentTime - startS) > 1e-3) video.currentTime = startS;
       video.playbackRate = rate;
       video.requestVideoFrameCallback(onFrame);
       await video.play();
     } catch {
-      if (turn === this.playing) void this.jump(this.state.frameIndex);
+      if (turn === this.playing) this.standStuck();
     }
   }
 
@@ -154,6 +157,10 @@ export class Player {
     }
   }
 
+  private standStuck(): void {
+    void this.jump(this.state.frameIndex).then(() => this.set({ stuck: true }));
+  }
+
   private stopMotion(): void {
     this.playing++;
     this.video?.pause();
@@ -171,7 +178,7 @@ export class Player {
   }
 
   private set(change: Partial<PlayerState>): void {
-    const { gone: _, ...rest } = this.state;
+    const { gone: _, stuck: __, ...rest } = this.state;
     this.state = { ...rest, ...change };
     for (const listener of this.listeners) listener();
   }

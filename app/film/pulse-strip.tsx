@@ -1,5 +1,5 @@
 import type { Moment, Team } from '@icewright/book';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { clockText } from './film-clock.ts';
 import { frameAtTime, timeOfFrame } from './frame-index.ts';
 import type { Player } from './player.ts';
@@ -35,7 +35,7 @@ export function PulseStrip({
   const right = width - END_ROOM;
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
   const { index } = player.film;
-  const xOf = (timeS: number) => LEFT + (timeS / index.endS) * (right - LEFT);
+  const xOf = (timeS: number) => xIn(index.endS, right, timeS);
   const jumpTo = (event: React.PointerEvent<HTMLElement>) => {
     const x = event.clientX - event.currentTarget.getBoundingClientRect().left;
     void player.jump(frameAtTime(index, Math.max(0, ((x - LEFT) / (right - LEFT)) * index.endS)));
@@ -65,22 +65,36 @@ export function PulseStrip({
           missed
         </text>
         <path className="base" d={`M${LEFT} ${BASE}H${right}`} />
-        {moments.map(([id, moment]) => (
-          <PulseMark
-            key={id}
-            x={xOf(moment.filmTimeS)}
-            moment={moment}
-            heightPx={heightOf(moment, team)}
-            look={habit === undefined || habit === moment.habit ? 'of' : 'other'}
-            isChosen={chosen === id}
-          />
-        ))}
+        <Marks moments={moments} team={team} habit={habit} chosen={chosen} endS={index.endS} right={right} />
         <Rule endS={index.endS} xOf={xOf} width={right - LEFT} />
         <Playhead player={player} xOf={xOf} />
       </svg>
     </div>
   );
 }
+
+const xIn = (endS: number, right: number, timeS: number): number => LEFT + (timeS / endS) * (right - LEFT);
+
+/** Drawn anew when a moment changes, not with every picture that plays. */
+const Marks = memo(function Marks(props: {
+  readonly moments: readonly ListedMoment[];
+  readonly team: Team;
+  readonly habit: string | undefined;
+  readonly chosen: string | undefined;
+  readonly endS: number;
+  readonly right: number;
+}) {
+  return props.moments.map(([id, moment]) => (
+    <PulseMark
+      key={id}
+      x={xIn(props.endS, props.right, moment.filmTimeS)}
+      moment={moment}
+      heightPx={heightOf(moment, props.team)}
+      look={props.habit === undefined || props.habit === moment.habit ? 'of' : 'other'}
+      isChosen={props.chosen === id}
+    />
+  ));
+});
 
 function Playhead({ player, xOf }: { readonly player: Player; readonly xOf: (timeS: number) => number }) {
   const frameIndex = usePlayerPart(player, state => state.frameIndex);

@@ -1,13 +1,12 @@
 import type { Team } from '@icewright/book';
-import { judgeStandard, numbersIn, SURELY_SDS, zoneAreaOf } from '@icewright/engine';
+import { judgeStandard, numbersIn, zoneAreaOf } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
-import { numberSaid } from '../parts/figures.ts';
 import { Reading } from '../parts/reading.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { gapPairs } from './gap-pairs.ts';
 import { measuredWhy, measureOf } from './measure-of.ts';
-import { measuredWords, wantedWords, ZONE } from './standard-words.ts';
+import { measuredFigure, measuredWords, wantedWords, ZONE } from './standard-words.ts';
 
 /** Figures of the freeze, each with its ± and askable: what was asked for first, then the standard, gaps, numbers. */
 export function Readings({
@@ -117,15 +116,15 @@ function StandardRow({
   const habit = view.freeze.habit && team.habits[view.freeze.habit];
   if (!habit || !view.ice) return null;
   const judged = judgeStandard(view.ice.scene, habit.standard);
-  if (!judged.reading) return null;
-  const { value, sd } = judged.reading;
+  const figure = measuredFigure(habit.standard, judged);
+  if (!figure) return null;
   return (
     <tr>
       <td>{measuredWords(habit.standard, judged, view)}</td>
       <td className="r">
         <Reading
-          value={judged.unit === 'm' ? numberSaid(value) : numberSaid(value, 0)}
-          plusMinus={judged.unit === 'm' ? `± ${numberSaid(SURELY_SDS * sd)} m` : undefined}
+          value={figure.value}
+          plusMinus={figure.plusMinus || undefined}
           warm={judged.answer === 'no'}
           why={why}
         />

@@ -3,39 +3,45 @@ import type { Judgement, JudgeReason } from '@icewright/engine';
 import { SURELY_SDS } from '@icewright/engine';
 import { numberSaid } from '../parts/figures.ts';
 import type { FreezeView } from './freeze-view.ts';
-import { nameOf } from './measure-of.ts';
+import { type Figure, nameOf } from './measure-of.ts';
 
 type Standard = Team['habits'][keyof Team['habits']]['standard'];
 
-/** What is measured for a standard, as the first words of a reading: *F1 to the carrier*. */
+/** What is measured for a standard, as the first words of a reading: *F1 to the carrier*, *F1 further from our net than the puck*. */
 export const measuredWords = (standard: Standard, judged: Judgement, view: FreezeView): string => {
   if (standard.kind === 'numbers') return `Of us in ${ZONE[standard.zone]}`;
   const who = judged.who[0] === undefined ? WHO[standard.who] : nameOf(view, judged.who[0]);
   const whom = whomWords(judged.whom[0], view) ?? WHOM[standard.whom];
   if (standard.kind === 'within') return `${who} to ${whom}`;
-  return standard.kind === 'goalSide' ? `${who} further from our net than ${whom}` : `${who} behind ${whom}`;
+  const isOver = (judged.reading?.value ?? 0) >= 0;
+  const side = (standard.kind === 'upWith') === isOver ? 'nearer to' : 'further from';
+  return `${who} ${side} our net than ${whom}`;
+};
+
+/** The figure that goes with those words: a side is said in the words, so that no length is negative. */
+export const measuredFigure = (standard: Standard, judged: Judgement): Figure | undefined => {
+  if (judged.reading === undefined) return undefined;
+  const { value, sd } = judged.reading;
+  if (standard.kind === 'numbers') return { value: numberSaid(value, 0), plusMinus: '' };
+  return { value: numberSaid(Math.abs(value)), plusMinus: `± ${numberSaid(SURELY_SDS * sd)} m` };
 };
 
 export const wantedWords = (standard: Standard): string => {
   if (standard.kind === 'numbers') return `wanted: ${standard.atLeastCount} or more`;
   const limit = `${numberSaid(standard.withinM)} m`;
   if (standard.kind === 'within') return `wanted: ${limit} or less`;
-  const where = standard.kind === 'levelWith' ? 'level' : 'goal side';
+  const where = { levelWith: 'level', upWith: 'up with', goalSide: 'goal side' }[standard.kind];
   return standard.withinM > 0 ? `wanted: ${where}, give or take ${limit}` : `wanted: ${where}`;
 };
 
 /** The answer in words, with who decided it and why it is no plain yes or no. */
 export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeView): string => {
-  const who = judged.who[0] === undefined ? '' : `${nameOf(view, judged.who[0])}: `;
-  if (judged.reading === undefined) return capital(REASON[judged.why]);
-  const { value, sd } = judged.reading;
-  const unit = judged.unit === 'm' ? ' m' : '';
-  const reading =
-    judged.unit === 'm'
-      ? `${numberSaid(value)} ± ${numberSaid(SURELY_SDS * sd)}${unit}`
-      : `${numberSaid(value, 0)}`;
+  const figure = measuredFigure(standard, judged);
+  if (figure === undefined) return capital(REASON[judged.why]);
   const tail = judged.why === 'clear' ? '' : ` ${capital(REASON[judged.why])}`;
-  return `${who}${reading}, ${wantedWords(standard)}.${tail}`;
+  const by = standard.kind === 'numbers' || standard.kind === 'within' ? ':' : ' by';
+  const words = `${measuredWords(standard, judged, view)}${by} ${figure.value} ${figure.plusMinus}`.trimEnd();
+  return `${words}; ${wantedWords(standard)}.${tail}`;
 };
 
 export const ANSWER = { yes: 'Yes', no: 'No', cannotTell: 'Cannot tell' } as const;

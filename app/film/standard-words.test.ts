@@ -1,0 +1,48 @@
+import type { Judgement, Standard } from '@icewright/engine';
+import { describe, expect, it } from 'vitest';
+import type { FreezeView } from './freeze-view.ts';
+import { judgedWords, measuredFigure, measuredWords, wantedWords } from './standard-words.ts';
+
+const view = { freeze: { skaters: { c: { role: 'C' } } } } as unknown as FreezeView;
+const standard = (kind: 'levelWith' | 'upWith' | 'within' | 'goalSide'): Standard => ({
+  kind,
+  who: 'firstForwardBack',
+  whom: 'puck',
+  withinM: 1,
+  when: { at: 'weLoseThePuck' },
+});
+const judged = (value: number, change: Partial<Judgement> = {}): Judgement => ({
+  answer: 'no',
+  why: 'clear',
+  who: ['c'],
+  whom: ['puck'],
+  reading: { value, sd: 0.1 },
+  threshold: 1,
+  unit: 'm',
+  ...change,
+});
+
+describe('a standard on a freeze, in words', () => {
+  it.each([
+    ['levelWith', 4, 'C further from our net than the puck'],
+    ['levelWith', -4, 'C nearer to our net than the puck'],
+    ['upWith', 4, 'C nearer to our net than the puck'],
+    ['upWith', -4, 'C further from our net than the puck'],
+    ['goalSide', 4, 'C further from our net than the puck'],
+    ['within', 4, 'C to the puck'],
+  ] as const)('%s, %d m', (kind, value, words) => {
+    expect(measuredWords(standard(kind), judged(value), view)).toBe(words);
+    expect(measuredFigure(standard(kind), judged(value))).toEqual({ value: '4.0', plusMinus: '± 0.2 m' });
+  });
+
+  it('says what was wanted, and why it is no plain answer', () => {
+    expect(wantedWords(standard('upWith'))).toBe('wanted: up with, give or take 1.0 m');
+    expect(
+      judgedWords(standard('levelWith'), judged(1.1, { answer: 'cannotTell', why: 'straddles' }), view),
+    ).toBe(
+      'C further from our net than the puck by 1.1 ± 0.2 m; wanted: level, give or take 1.0 m. The ± reaches over the limit.',
+    );
+    const { reading: _, ...without } = judged(0, { answer: 'cannotTell', why: 'noPuck' });
+    expect(judgedWords(standard('levelWith'), without, view)).toBe('The puck has not been placed.');
+  });
+});
