@@ -11,17 +11,16 @@ export const documentLimitBytes = 32 * 2 ** 20;
  * the same kind and of no newer version, may it be made on the document itself.
  */
 export class Door {
-  private copy: Y.Doc;
-  private byteCount: number;
+  /** Made at the first change: a season is opened to be read, and most of its games are never changed. */
+  private copy: Y.Doc | undefined;
+  private byteCount = 0;
 
-  constructor(private readonly ydoc: Y.Doc) {
-    const state = Y.encodeStateAsUpdate(ydoc);
-    this.byteCount = state.length;
-    this.copy = copyFrom(state);
-  }
+  constructor(private readonly ydoc: Y.Doc) {}
 
   /** Throws a refusal, and the document stays as it was. */
   check(update: Uint8Array): void {
+    if (isNothing(update)) return;
+    this.copy ??= this.freshCopy();
     if (update.length > updateLimitBytes) {
       throw new Refusal(`A change of ${update.length} bytes is too large; ${updateLimitBytes} are allowed.`, {
         code: 4413,
@@ -35,10 +34,16 @@ export class Door {
       if (reason !== null) throw reason;
       this.byteCount += update.length;
     } catch (error) {
-      this.copy = copyFrom(Y.encodeStateAsUpdate(this.ydoc));
+      this.copy = this.freshCopy();
       if (error instanceof Refusal) throw error;
       throw new Refusal('This is not a change of a document: its bytes cannot be read.');
     }
+  }
+
+  private freshCopy(): Y.Doc {
+    const state = Y.encodeStateAsUpdate(this.ydoc);
+    this.byteCount = state.length;
+    return copyFrom(state);
   }
 
   private weigh(update: Uint8Array): void {
@@ -50,6 +55,9 @@ export class Door {
     }
   }
 }
+
+/** The change of a device that has nothing new: no structs and no deletions. */
+const isNothing = (update: Uint8Array): boolean => update.length === 2 && update[0] === 0 && update[1] === 0;
 
 function findFault(ydoc: Y.Doc, kindBefore: unknown): Refusal | null {
   const root = rootOf(ydoc);
