@@ -65,7 +65,10 @@ const NEAR_RAD = 0.3;
 const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): BankPass | null => {
   const apartRad = (pass: BankPass): number => Math.abs(wrapRad(pass.launchRad - launchRad));
   const nearestOf = (passes: readonly BankPass[]): BankPass | null =>
-    passes.reduce<BankPass | null>((best, one) => (!best || apartRad(one) < apartRad(best) ? one : best), null);
+    passes.reduce<BankPass | null>(
+      (best, one) => (!best || apartRad(one) < apartRad(best) ? one : best),
+      null,
+    );
   const near = nearestOf(search(receiver, { launchRad, withinRad: NEAR_RAD }));
   return near && apartRad(near) <= NEAR_RAD ? near : nearestOf(search(receiver));
 };

@@ -73,7 +73,7 @@ const happeningNow = (run: RunState): readonly Watch[] => {
     if (actor.motion === 'chase' && isCaught(actor)) (found ??= []).push({ kind: 'caught', actor, zone: 0 });
   }
   if (puck.state === 'none') return found ?? NOTHING;
-  const zone = zoneBeside(lineXM, puck.zone, puck.nextXM);
+  const zone = zoneBeside(lineXM, puck.zone, puck.next.xM);
   if (zone !== puck.zone) (found ??= []).push({ kind: 'puckLine', actor: null, zone });
   if (puck.flight?.isLate && isInReach(run)) (found ??= []).push({ kind: 'late', actor: null, zone: 0 });
   return found ?? NOTHING;
@@ -108,7 +108,7 @@ const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
   const { owner, flight } = run.puck;
   if (owner) tryStep(owner, stretch, boards);
   tryPuck(run.puck, stretch, boards);
-  if (what.kind === 'puckLine') return zoneBeside(run.lineXM, run.puck.zone, run.puck.nextXM) === what.zone;
+  if (what.kind === 'puckLine') return zoneBeside(run.lineXM, run.puck.zone, run.puck.next.xM) === what.zone;
   if (flight?.to) tryStep(flight.to, stretch, boards);
   return isInReach(run);
 };
@@ -131,5 +131,5 @@ const isInReach = (run: RunState): boolean => {
   const { puck } = run;
   const to = puck.flight?.to;
   if (!to) return false;
-  return Math.hypot(puck.nextXM - to.next.xM, puck.nextYM - to.next.yM) <= to.model.reachM;
+  return Math.hypot(puck.next.xM - to.next.xM, puck.next.yM - to.next.yM) <= to.model.reachM;
 };

@@ -1,6 +1,6 @@
-import { puckAt } from '../puck/path.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
 import type { Actor } from './actor.ts';
+import { type Place, placeOnPath } from './place-on-path.ts';
 
 /** Where an opponent's stick is first on a passing puck, seconds after the release, and the push that gets there. */
 export interface CutOff {
@@ -18,47 +18,53 @@ const BISECT_STEPS = 40;
  * playing that push puts the stick on the puck at that time (Fujimura & Sugihara 2005). The same reading as a lane's margin below zero.
  */
 export const findCutOff = (opponent: Actor, path: PuckPath, untilS: number): CutOff | undefined => {
-  const reactionS = opponent.model.reactionS;
+  const { reactionS, topSpeedMps } = opponent.model;
   const endS = Math.min(untilS, path.endTimeS);
   if (endS < reactionS) return undefined;
+  const lack: Place = { xM: 0, yM: 0 };
   let lowS = reactionS;
-  if (missM(opponent, path, lowS) > 0) {
+  let miss = missM(opponent, path, lowS, lack);
+  if (miss > 0) {
+    const closingMps = topSpeedMps + Math.hypot(opponent.xMps, opponent.yMps) + fastestMps(path);
     let highS = lowS;
     do {
-      lowS = highS;
+      // The miss cannot close quicker than that: looks at which it must still be open are left out.
+      const opens = Math.max(1, Math.floor(miss / (closingMps * SCAN_STEP_S)));
+      lowS = highS + (opens - 1) * SCAN_STEP_S;
       if (lowS >= endS) return undefined;
       highS = Math.min(endS, lowS + SCAN_STEP_S);
-    } while (missM(opponent, path, highS) > 0);
+      miss = missM(opponent, path, highS, lack);
+    } while (miss > 0);
     for (let i = 0; i < BISECT_STEPS && highS - lowS > 1e-9; i++) {
       const middleS = (lowS + highS) / 2;
-      if (missM(opponent, path, middleS) > 0) lowS = middleS;
+      if (missM(opponent, path, middleS, lack) > 0) lowS = middleS;
       else highS = middleS;
     }
     lowS = highS;
   }
-  const { x, y } = toPuck(opponent, path, lowS);
-  const size = Math.hypot(x, y);
+  missM(opponent, path, lowS, lack);
+  const size = Math.hypot(lack.xM, lack.yM);
   return {
     afterS: lowS,
-    pushX: size > 0 ? x / size : 0,
-    pushY: size > 0 ? y / size : 0,
+    pushX: size > 0 ? lack.xM / size : 0,
+    pushY: size > 0 ? lack.yM / size : 0,
   };
 };
 
-const missM = (opponent: Actor, path: PuckPath, afterS: number): number => {
-  const { x, y, drawnS } = toPuck(opponent, path, afterS);
-  const { reactionS, topSpeedMps, reachM } = opponent.model;
-  return Math.hypot(x, y) - topSpeedMps * (afterS - reactionS - drawnS) - reachM;
+/** A puck without spin only slows. */
+const fastestMps = (path: PuckPath): number => {
+  const first = path.legs[0];
+  return first?.kind === 'slide' ? first.startMps : Number.POSITIVE_INFINITY;
 };
 
-/** From the middle of the reach disc to the puck. */
-const toPuck = (opponent: Actor, path: PuckPath, afterS: number) => {
-  const { reactionS, tauS } = opponent.model;
+/** How far the stick is short of the puck, metres; sets `lack` to the way from the middle of the reach disc to the puck. */
+const missM = (opponent: Actor, path: PuckPath, afterS: number, lack: Place): number => {
+  const { reactionS, tauS, topSpeedMps, reachM } = opponent.model;
   const drawnS = tauS * (1 - Math.exp(-(afterS - reactionS) / tauS));
-  const { atM } = puckAt(path, afterS);
-  return {
-    x: atM.xM - opponent.xM - opponent.xMps * (reactionS + drawnS),
-    y: atM.yM - opponent.yM - opponent.yMps * (reactionS + drawnS),
-    drawnS,
-  };
+  placeOnPath(path, afterS, lack);
+  const x = lack.xM - opponent.xM - opponent.xMps * (reactionS + drawnS);
+  const y = lack.yM - opponent.yM - opponent.yMps * (reactionS + drawnS);
+  lack.xM = x;
+  lack.yM = y;
+  return Math.sqrt(x * x + y * y) - topSpeedMps * (afterS - reactionS - drawnS) - reachM;
 };

@@ -18,6 +18,7 @@ interface Segment {
   readonly push: Push;
   readonly isBackward: boolean;
   readonly power: SprintPower;
+  readonly stepKeeps: number;
   /** Facing when the speed is too small to give one: before the first stride, and at the end. */
   readonly facingX: number;
   readonly facingY: number;
@@ -40,6 +41,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
       push,
       isBackward: actor.isBackward,
       power: route || push === STILL ? actor.model : actor.power,
+      stepKeeps: actor.stepKeeps,
       facingX: facing.x,
       facingY: facing.y,
     });
@@ -96,7 +98,7 @@ export const placeAt = (foreseen: Foreseen, timeS: number, body: Body): Facing =
   const sign = (route ? route.backward : segment.isBackward) ? -1 : 1;
   let facing: Facing = { x: segment.facingX, y: segment.facingY };
   if (route) {
-    placeOnRoute(route, timeS, body);
+    placeOnRoute(route, { toS: timeS }, body);
     if (timeS > (route.startS + route.endS) / 2) facing = lastFacing(route, facing);
     if (timeS > route.endS) easeOn(body, segment, timeS - route.endS);
   } else {
@@ -117,7 +119,7 @@ export const bladeAt = (foreseen: Foreseen, timeS: number, body: Body): void => 
 
 const easeOn = (body: Body, segment: Segment, forS: number): void => {
   if (body.xMps === 0 && body.yMps === 0 && segment.push.x === 0 && segment.push.y === 0) return;
-  moveUnderPush(body, segment.push, segment.power, forS);
+  moveUnderPush(body, segment, { lengthS: forS });
 };
 
 const lastFacing = (route: PlannedRoute, otherwise: Facing): Facing => {

@@ -34,11 +34,7 @@ export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: nu
  * A reactive skater minds the boards: speed towards them is kept to what can still be stopped half a metre before,
  * `√(2·stop·(d − room))`, and the body never gets nearer than the room. Changes the body in place.
  */
-export const mindBoards = (
-  boards: Boards,
-  body: Body,
-  power: { readonly stopDecelMps2: number },
-): void => {
+export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDecelMps2: number }): void => {
   const { stopDecelMps2 } = power;
   const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
   const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;

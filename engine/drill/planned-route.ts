@@ -21,33 +21,29 @@ export interface PlannedRoute {
   cursor: number;
 }
 
-/** Sets the body to where the route is at `timeS`; before its start and after its end it stays at that place. */
-export const placeOnRoute = (route: PlannedRoute, timeS: number, body: Body): void => {
-  const times = route.timeS;
-  const last = times.length - 1;
+/** Sets the body to where the route is at `toS`; before its start and after its end it stays at that place. */
+export const placeOnRoute = (route: PlannedRoute, at: { readonly toS: number }, body: Body): void => {
+  const { timeS, xM, yM } = route;
+  const last = timeS.length - 1;
   if (last === 0) {
-    body.xM = route.xM[0]!;
-    body.yM = route.yM[0]!;
+    body.xM = xM[0]!;
+    body.yM = yM[0]!;
     body.xMps = 0;
     body.yMps = 0;
     return;
   }
-  const atS = timeS - route.startS;
+  const atS = at.toS - route.startS;
   let k = route.cursor;
-  while (k > 0 && times[k]! > atS) k--;
-  while (k < last - 1 && times[k + 1]! <= atS) k++;
+  while (k > 0 && timeS[k]! > atS) k--;
+  while (k < last - 1 && timeS[k + 1]! <= atS) k++;
   route.cursor = k;
-  const gapS = times[k + 1]! - times[k]!;
-  const intoS = Math.min(gapS, Math.max(0, atS - times[k]!));
+  const gapS = timeS[k + 1]! - timeS[k]!;
+  const intoS = Math.min(gapS, Math.max(0, atS - timeS[k]!));
   const fromMps = route.speedMps[k]!;
   const rateMps2 = gapS > 0 ? (route.speedMps[k + 1]! - fromMps) / gapS : 0;
-  const share = Math.min(1, (intoS * (fromMps + 0.5 * rateMps2 * intoS)) / route.stepM);
-  placeBetween(route, k, share, Math.max(0, fromMps + rateMps2 * intoS), body);
-};
-
-/** No angle is used here: a sine for each of thousands of samples would be half the cost of a run. */
-const placeBetween = (route: PlannedRoute, k: number, t: number, speedMps: number, body: Body): void => {
-  const { xM, yM } = route;
+  const speedMps = Math.max(0, fromMps + rateMps2 * intoS);
+  const t = Math.min(1, (intoS * (fromMps + 0.5 * rateMps2 * intoS)) / route.stepM);
+  // No angle is used from here on: a sine for each of thousands of samples would be half the cost of a run.
   const x0 = xM[k]!;
   const y0 = yM[k]!;
   const x1 = xM[k + 1]!;

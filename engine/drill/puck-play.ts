@@ -1,13 +1,12 @@
-import { puckAt } from '../puck/path.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
-import { slideDistanceAtTime } from '../puck/slide.ts';
 import type { Boards } from '../rink/boards.ts';
 import type { ActId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type Actor, bladeXOf, bladeYOf } from './actor.ts';
 import { BLADE_AHEAD_M, SETTLE_S } from './drill-rows.ts';
 import { boardsDistanceAt, pushInside } from './in-boards.ts';
+import { type Place, placeOnPath } from './place-on-path.ts';
 import type { Stretch } from './stretch.ts';
 
 /** A puck that slides free after a pass or a shot. Times are of the rep. */
@@ -43,8 +42,7 @@ export interface PuckPlay {
   flight: Flight | null;
   xM: number;
   yM: number;
-  nextXM: number;
-  nextYM: number;
+  readonly next: Place;
   offsetXM: number;
   offsetYM: number;
   zone: number;
@@ -55,19 +53,16 @@ export const tryPuck = (puck: PuckPlay, stretch: Stretch, boards: Boards): void 
   const { owner, flight } = puck;
   if (owner) {
     const keeps = settles(puck) ? Math.exp(-stretch.lengthS / SETTLE_S.value) : 0;
-    puck.nextXM = owner.next.xM + BLADE_AHEAD_M.value * owner.nextFacingX + keeps * puck.offsetXM;
-    puck.nextYM = owner.next.yM + BLADE_AHEAD_M.value * owner.nextFacingY + keeps * puck.offsetYM;
-    if (boardsDistanceAt(boards, puck.nextXM, puck.nextYM) < PUCK_ROOM_M) {
-      const point = { xM: puck.nextXM, yM: puck.nextYM };
-      pushInside(boards, point, PUCK_ROOM_M);
-      puck.nextXM = point.xM;
-      puck.nextYM = point.yM;
+    puck.next.xM = owner.next.xM + BLADE_AHEAD_M.value * owner.nextFacingX + keeps * puck.offsetXM;
+    puck.next.yM = owner.next.yM + BLADE_AHEAD_M.value * owner.nextFacingY + keeps * puck.offsetYM;
+    if (boardsDistanceAt(boards, puck.next.xM, puck.next.yM) < PUCK_ROOM_M) {
+      pushInside(boards, puck.next, PUCK_ROOM_M);
     }
   } else if (flight) {
-    placePuck(puck, flight.path, stretch.toS - flight.releasedS);
+    placeOnPath(flight.path, stretch.toS - flight.releasedS, puck.next);
   } else {
-    puck.nextXM = puck.xM;
-    puck.nextYM = puck.yM;
+    puck.next.xM = puck.xM;
+    puck.next.yM = puck.yM;
   }
 };
 
@@ -76,8 +71,8 @@ const PUCK_ROOM_M = PUCK_ROWS.puckRadiusM.value;
 const settles = (puck: PuckPlay): boolean => puck.offsetXM !== 0 || puck.offsetYM !== 0;
 
 export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
-  puck.xM = puck.nextXM;
-  puck.yM = puck.nextYM;
+  puck.xM = puck.next.xM;
+  puck.yM = puck.next.yM;
   if (settles(puck)) {
     const keeps = Math.exp(-stretch.lengthS / SETTLE_S.value);
     puck.offsetXM *= keeps;
@@ -100,20 +95,4 @@ export const letLie = (puck: PuckPlay): void => {
   puck.state = 'lies';
   puck.owner = null;
   puck.flight = null;
-};
-
-const placePuck = (puck: PuckPlay, path: PuckPath, intoS: number): void => {
-  let index = path.legs.length - 1;
-  while (index > 0 && path.legs[index]!.startS > intoS) index--;
-  const leg = path.legs[index]!;
-  if (leg.kind === 'slide') {
-    const legS = Math.min(Math.max(0, intoS - leg.startS), leg.durationS);
-    const distanceM = slideDistanceAtTime(leg.slowing, leg.startMps, legS);
-    puck.nextXM = leg.startM.xM + distanceM * leg.direction.xM;
-    puck.nextYM = leg.startM.yM + distanceM * leg.direction.yM;
-  } else {
-    const { atM } = puckAt(path, intoS);
-    puck.nextXM = atM.xM;
-    puck.nextYM = atM.yM;
-  }
 };

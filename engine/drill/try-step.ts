@@ -4,22 +4,20 @@ import { TURN_RATE_RADPS } from './drill-rows.ts';
 import { mindBoards } from './in-boards.ts';
 import { placeOnRoute } from './planned-route.ts';
 import { moveUnderPush } from './reactive-step.ts';
-import { STEP_S, type Stretch } from './stretch.ts';
+import type { Stretch } from './stretch.ts';
 
 /** Sets `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
 export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
   const { next, push } = actor;
   if (actor.motion === 'route' && actor.route) {
-    placeOnRoute(actor.route, stretch.toS, next);
+    placeOnRoute(actor.route, stretch, next);
   } else {
     next.xM = actor.xM;
     next.yM = actor.yM;
     next.xMps = actor.xMps;
     next.yMps = actor.yMps;
     if (actor.xMps !== 0 || actor.yMps !== 0 || push.x !== 0 || push.y !== 0) {
-      const { lengthS } = stretch;
-      const keeps = lengthS === STEP_S ? actor.stepKeeps : Math.exp(-lengthS / actor.power.tauS);
-      moveUnderPush(next, push, actor.power, lengthS, keeps);
+      moveUnderPush(next, actor, stretch);
       mindBoards(boards, next, actor.model);
     }
   }

@@ -8,10 +8,13 @@ const GAUSS_NODES = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const
 const GAUSS_WEIGHTS = [5 / 18, 8 / 18, 5 / 18] as const;
 
 const lengthBetween = (piece: CubicPiece, from: number, to: number): number => {
-  let sum = 0;
-  for (let k = 0; k < 3; k++)
-    sum += GAUSS_WEIGHTS[k]! * speedOnPiece(piece, from + (to - from) * GAUSS_NODES[k]!);
-  return sum * (to - from);
+  const wide = to - from;
+  return (
+    wide *
+    (GAUSS_WEIGHTS[0] * speedOnPiece(piece, from + wide * GAUSS_NODES[0]) +
+      GAUSS_WEIGHTS[1] * speedOnPiece(piece, from + wide * GAUSS_NODES[1]) +
+      GAUSS_WEIGHTS[2] * speedOnPiece(piece, from + wide * GAUSS_NODES[2]))
+  );
 };
 
 /** Length of the curve up to each slice, metres; one entry more than there are slices. */
@@ -25,6 +28,8 @@ export const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array =
   return lengths;
 };
 
+const SMALL_STEP = 1e-6;
+
 /**
  * Parameter at which the piece has gone `restM` into the slice that begins at `from` and is `sliceM` long; Newton from
  * inside the slice (at its ends a route that turns back on itself stands still), kept inside it.
@@ -36,7 +41,8 @@ export const parameterAt = (piece: CubicPiece, from: number, restM: number, slic
     const speed = speedOnPiece(piece, u);
     if (speed < 1e-9) break;
     const next = Math.min(to, Math.max(from, u + (restM - lengthBetween(piece, from, u)) / speed));
-    const done = Math.abs(next - u) < 1e-9;
+    // Each step squares the error, so after one this small nothing is left to correct.
+    const done = Math.abs(next - u) < SMALL_STEP;
     u = next;
     if (done) break;
   }

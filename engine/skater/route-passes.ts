@@ -80,19 +80,19 @@ export const pushPass = (
       if (nextSq < 0) nextSq = 0;
     }
     const allowed = speed[i]!;
-    let stepS: number | undefined;
+    let exactS = Number.NaN;
     if (i === 1 && lack > 0 && glideSteps === 0) {
       // From rest the push changes much within the first step: it is straight enough for the sprint law itself.
-      const exactS = sprintTimeTo(power, step, now);
-      if (typeof exactS === 'number') {
-        nextSq = sprintSpeedAt(power, exactS, now) ** 2;
-        if (nextSq <= allowed) stepS = exactS;
+      const goneS = sprintTimeTo(power, step, now);
+      if (typeof goneS === 'number') {
+        nextSq = sprintSpeedAt(power, goneS, now) ** 2;
+        if (nextSq <= allowed) exactS = goneS;
       }
     }
     sq = Math.min(nextSq, allowed);
     const next = Math.sqrt(sq);
     if (!(now + next > 0)) return false;
-    time += stepS ?? (2 * step) / (now + next);
+    time += exactS > 0 ? exactS : (2 * step) / (now + next);
     now = next;
     speed[i] = next;
     timeS[i] = time;
