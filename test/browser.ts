@@ -29,9 +29,9 @@ export const BROWSER_FLAGS = [
 ];
 
 /** Starts server and browser. The data folder is new, made ready by `prepare`, and is removed at the end. */
-export async function startApp(prepare?: (dataFolder: string) => void): Promise<RunningApp> {
+export async function startApp(prepare?: (dataFolder: string) => Promise<void>): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
-  prepare?.(dataFolder);
+  await prepare?.(dataFolder);
   const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
   const browser: Browser = await chromium.launch({ executablePath: BROWSER, args: BROWSER_FLAGS });
   const url = `http://localhost:${server.port}`;

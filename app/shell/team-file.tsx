@@ -11,7 +11,7 @@ export function TeamFile({ teamId }: { readonly teamId: string }) {
     if (file === undefined) return;
     const answer = await takeInTeam(await file.text());
     if (answer.kind === 'none') {
-      setRefused(`${file.name}: ${answer.said} Nothing was changed.`);
+      setRefused(`${file.name}: ${answer.said}`);
       return;
     }
     await loadTeams();

@@ -1,4 +1,4 @@
-import { exportTeam, importTeam, type Team } from '@icewright/book';
+import { exportTeam, importTeam, readDocument, type Team } from '@icewright/book';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
@@ -9,13 +9,21 @@ export const teamFileLimitBytes = 64 * 2 ** 20;
 export function teamFileOf(store: DocumentStore, line: SyncLine, id: string, team: Team): string {
   // A document that was listed on one device and has not arrived from it yet is not here to be written.
   const ids = [id, ...Object.keys(team.contents).filter(each => store.has(each))];
-  return exportTeam(ids.map(each => ({ id: each, ydoc: line.current(each) })));
+  const docs = ids.map(each => ({ id: each, ydoc: line.current(each) }));
+  for (const { id: each, ydoc } of docs) {
+    const read = readDocument(ydoc);
+    if (read.kind === 'ok') continue;
+    const what = team.contents[each as keyof Team['contents']]?.title ?? each;
+    const why = read.reason === 'newer' ? 'was written by a newer Icewright' : 'cannot be read';
+    throw new Refusal(`“${what}” ${why}; a file without it would be half a team.`, { status: 409 });
+  }
+  return exportTeam(docs);
 }
 
 /** Takes in a whole team, or throws a refusal and changes nothing; gives the team's id. */
 export function takeInTeam(store: DocumentStore, text: string): string {
   const imported = importTeam(text);
-  if (imported.kind === 'refused') throw new Refusal(imported.sentence);
+  if (imported.kind === 'refused') throw new Refusal(`${imported.sentence} Nothing was changed.`);
   const known = imported.docs.find(({ id }) => store.has(id) || store.isErased(id));
   if (known !== undefined) {
     const why = store.has(known.id) ? 'is here already' : 'was erased here for good';

@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { demoValues } from '../server/demo/demo-values.ts';
+import { seriousViolations } from './axe.ts';
+import { type RunningApp, startApp } from './browser.ts';
+import { shot, withPage } from './with-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const SIZES = [
+  { width: 1440, height: 900, touch: false },
+  { width: 1024, height: 768, touch: false },
+  { width: 390, height: 844, touch: true },
+] as const;
+
+const NOWHERE = { hash: 'none', byteCount: 1 };
+const demo = demoValues(
+  { hunt: NOWHERE, join: NOWHERE },
+  { today: '2026-11-25', at: '2026-11-25T12:00:00Z' },
+);
+const idsOf = (kind: string) => demo.filter(({ value }) => value.kind === kind).map(({ id }) => id);
+const team = demo.find(({ value }) => value.kind === 'team')!.value;
+
+/** Each page with what must stand on it before it is looked at. Film is in the dark theme, all else in the light one. */
+const PAGES: readonly (readonly [path: string, there: string])[] = [
+  ['/film', '.games tbody tr'],
+  ['/film/game-hunt', '.moments tbody tr'],
+  ['/film/game-hunt?freeze=ourLine', '[data-testid="held"]'],
+  ['/film/game-join?freeze=redLine', '[data-testid="held"]'],
+  ['/habits', '.habit-rate'],
+  ...Object.keys('habits' in team ? team.habits : {}).map(id => [`/habits/${id}`, '.say'] as const),
+  ['/drills', '.postcard svg'],
+  ...idsOf('drill').map(id => [`/drills/${id}`, '[aria-label="Time of the rep"]'] as const),
+  ['/practices', '.practice-list > li'],
+  ...idsOf('practice').flatMap(id => [
+    [`/practices/${id}`, '[data-item]'] as const,
+    [`/practices/${id}/card`, '.card-paper svg'] as const,
+  ]),
+  ['/ledger', '.ledger-line svg'],
+  ['/team', '.roster tbody tr'],
+  ['/figures', 'table tbody tr'],
+];
+
+/** Of pages that differ only by what lies in them one is enough at the smaller sizes. */
+const DIFFERENT = PAGES.filter(
+  ([path], index) => PAGES.findIndex(([other]) => kindOf(other) === kindOf(path)) === index,
+);
+
+describe('every place and everything that can be opened: theme, width, WCAG 2.2 AA, fingers, console', () => {
+  for (const { width, height, touch } of SIZES)
+    it(`at ${width} × ${height}`, () =>
+      withPage(
+        app,
+        `places ${width}`,
+        async page => {
+          const wrong: string[] = [];
+          for (const [path, there] of width === 1440 ? PAGES : DIFFERENT) {
+            await page.goto(`${app.url}${path}`);
+            await page.locator(there).first().waitFor();
+            const found = [
+              ...(await wrongTheme(page, path)),
+              ...(await tooWide(page)),
+              ...(await seriousViolations(page)),
+              ...(touch ? await tooSmallForAFinger(page) : []),
+            ];
+            wrong.push(...found.map(each => `${path}: ${each}`));
+            await shot(page, `${width} ${path}`);
+          }
+          expect(wrong).toEqual([]);
+        },
+        { size: { width, height }, touch },
+      ));
+});
+
+const wrongTheme = async (page: Page, path: string): Promise<string[]> => {
+  const theme = await page.evaluate(() => document.documentElement.dataset.theme);
+  return theme === (path.startsWith('/film') ? 'film' : 'ice') ? [] : [`in the theme of ${theme}`];
+};
+
+/** What reaches over the right edge of the page and makes it scroll sideways. */
+const tooWide = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const width = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= width) return [];
+    return [...document.querySelectorAll('body *')]
+      .filter(one => one.getBoundingClientRect().right > width + 1)
+      .map(one => `${one.tagName} ${one.className}`)
+      .slice(0, 5);
+  });
+
+/** Acts lower than 44 px; figures and links within words are left out, as WCAG 2.5.8 does. */
+const tooSmallForAFinger = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        'button.act, a.act, input.entry, select.entry, .strip a, a.back',
+      ),
+    ]
+      .filter(one => one.checkVisibility() && one.getBoundingClientRect().height < 44)
+      .map(one => `${one.className}: ${one.textContent?.slice(0, 30)}`),
+  );
+
+function kindOf(path: string): string {
+  const [, place, id, more] = path.split(/[/?]/);
+  return [place, id === undefined ? '' : 'one', more?.replace(/=.*/, '') ?? ''].join(' ');
+}
