@@ -1,7 +1,8 @@
 import { type FilmPart, filmHashOf } from '@icewright/book';
 import { type FolderFilm, filmAddressOf } from '../shell/server.ts';
 import { rememberFilm } from './film-hand.ts';
-import type { Refusal } from './film-refusal.ts';
+import { type Refusal, refusalOf } from './film-refusal.ts';
+import type { FrameIndex } from './frame-index.ts';
 import { openFilm } from './open-film.ts';
 
 /** A film file that came in by the picker or by a drop; the handle lets the browser find it again tomorrow. */
@@ -16,41 +17,39 @@ export type TakenFilm =
 
 /** Looks a file through and gives what a game's document keeps of it. Nothing is written anywhere when it is refused. */
 export const takeFilm = async ({ file, handle }: FilmFile): Promise<TakenFilm> => {
-  const film = await openFilm({ file });
-  if (film.kind === 'refused') return { ...film, fileName: file.name };
-  const { index } = film;
-  film.close();
-  const hash = await hashOfFile(file);
-  await rememberFilm(hash, file, handle);
-  return {
-    kind: 'taken',
-    part: {
-      hash,
-      fileName: file.name.slice(0, 200),
-      byteCount: file.size,
-      durationS: index.endS,
-      frameCount: index.frameCount,
-    },
-  };
+  try {
+    const film = await openFilm({ file });
+    if (film.kind === 'refused') return { ...film, fileName: file.name };
+    const { index } = film;
+    film.close();
+    const hash = await hashOfFile(file);
+    await rememberFilm(hash, file, handle);
+    return { kind: 'taken', part: partOf(hash, file.name, file.size, index) };
+  } catch {
+    return { ...refusalOf('unreadable'), fileName: file.name };
+  }
 };
 
 /** The same for a film of the server's folder, which is known by its hash already. */
 export const takeFolderFilm = async ({ hash, fileName, byteCount }: FolderFilm): Promise<TakenFilm> => {
-  const film = await openFilm({ url: new URL(filmAddressOf(hash), location.href).href });
-  if (film.kind === 'refused') return { ...film, fileName };
-  const { index } = film;
-  film.close();
-  return {
-    kind: 'taken',
-    part: {
-      hash,
-      fileName: fileName.slice(0, 200),
-      byteCount,
-      durationS: index.endS,
-      frameCount: index.frameCount,
-    },
-  };
+  try {
+    const film = await openFilm({ url: new URL(filmAddressOf(hash), location.href).href });
+    if (film.kind === 'refused') return { ...film, fileName };
+    const { index } = film;
+    film.close();
+    return { kind: 'taken', part: partOf(hash, fileName, byteCount, index) };
+  } catch {
+    return { ...refusalOf('unreadable'), fileName };
+  }
 };
+
+const partOf = (hash: string, fileName: string, byteCount: number, index: FrameIndex) => ({
+  hash,
+  fileName: fileName.slice(0, 200),
+  byteCount,
+  durationS: index.endS,
+  frameCount: index.frameCount,
+});
 
 export const hashOfFile = (file: Blob): Promise<string> =>
   filmHashOf(

@@ -14,7 +14,8 @@ export type RefusalReason =
   | 'indexMissing'
   | 'soundOnly'
   | 'unknownCodec'
-  | 'noFrames';
+  | 'noFrames'
+  | 'unreadable';
 
 const CHOOSE = 'Choose the recording itself, usually an .mp4, .mov, .mkv or .webm file.';
 
@@ -31,6 +32,10 @@ const WORDS: Record<Exclude<RefusalReason, 'unknownCodec'>, readonly [says: stri
     'Copy it from the camera again; if the camera stopped while recording, let the camera repair it first.',
   ],
   soundOnly: ['This file holds only sound: there is no picture in it.', CHOOSE],
+  unreadable: [
+    'This file could not be read to its end.',
+    'It may have been moved, or its disc taken out: open it again.',
+  ],
   noFrames: ['This film has no pictures in it.', 'Copy it from the camera again, and open that copy.'],
 };
 

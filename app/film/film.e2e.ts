@@ -148,6 +148,36 @@ it('says where a damaged film stops playing, and goes on after it', { timeout: 1
   });
 });
 
+it('takes a dropped file, and a second part of a game', { timeout: 120_000 }, async () => {
+  await withPage(async page => {
+    await toFilm(page, app.url);
+    const drop = async (name: string) => {
+      const bytes = readFileSync(brokenPath(name)).toString('base64');
+      const transfer = await page.evaluateHandle(
+        ([base64, fileName]) => {
+          const data = new DataTransfer();
+          data.items.add(new File([Uint8Array.from(atob(base64!), one => one.charCodeAt(0))], fileName!));
+          return data;
+        },
+        [bytes, name],
+      );
+      await page.locator('.drop-zone').dispatchEvent('drop', { dataTransfer: transfer });
+    };
+    await drop('text.mp4');
+    await page.getByText('This file is text, not a film.').waitFor();
+    await drop('damaged_middle.mp4');
+    await shownFrame(page, 0);
+    expect(await burnedCounter(page)).toBe(0);
+    await choose(page, 'Add another part', filmPath('D.webm'));
+    await page.getByRole('button', { name: 'part 2', pressed: true }).waitFor();
+    await jumpTo(page, '300');
+    await shownFrame(page, 300);
+    expect(await burnedCounter(page)).toBe(300);
+    await page.getByRole('button', { name: 'whole game' }).click();
+    await shownFrame(page, 0);
+  });
+});
+
 it('a film that is not on this machine is found again by its content', { timeout: 120_000 }, async () => {
   let address = '';
   await withPage(async page => {

@@ -1,5 +1,5 @@
 import type { Team } from '@icewright/book';
-import { judgeStandard, numbersIn, zoneAreaOf } from '@icewright/engine';
+import { judgeStandard, type Numbers, numbersIn, zoneAreaOf } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { Reading } from '../parts/reading.tsx';
 import type { Desk } from './freeze-desk.ts';
@@ -50,7 +50,7 @@ export function Readings({
             </tr>
           ) : null;
         })}
-        {(['house', 'middleLane'] as const).map(zone => (
+        {AREAS.map(zone => (
           <NumbersRow key={zone} view={view} zone={zone} />
         ))}
       </tbody>
@@ -135,20 +135,20 @@ function StandardRow({
 }
 
 /** How many of each side are surely there; those whose ± reaches over the edge are said as "to". */
-function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 'house' | 'middleLane' }) {
+function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: (typeof AREAS)[number] }) {
   const scene = view.ice?.scene;
   const area = scene && zoneAreaOf(view.rink, zone, view.freeze.attacks);
   if (!scene || !area || scene.skaters.length === 0) return null;
-  const [us, them] = (['us', 'them'] as const).map(side => {
-    const { certainCount, possibleCount } = numbersIn(scene, area, side);
-    return certainCount === possibleCount ? `${certainCount}` : `${certainCount} to ${possibleCount}`;
-  });
+  const [us, them] = (['us', 'them'] as const).map(side => numbersIn(scene, area, side));
+  if (!us || !them) return null;
+  // An empty zone says nothing; an empty house does.
+  if (zone.endsWith('Zone') && us.possibleCount + them.possibleCount === 0) return null;
   return (
     <tr>
       <td>In {ZONE[zone]}, us : them</td>
       <td className="r">
         <Reading
-          value={`${us} : ${them}`}
+          value={`${countWords(us)} : ${countWords(them)}`}
           why="Skaters by their feet, goalies not counted. Surely inside when the edge is further away than the 95 % of where the feet may be; the second figure counts those who may be inside too."
         />
       </td>
@@ -156,3 +156,8 @@ function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 
     </tr>
   );
 }
+
+const AREAS = ['house', 'middleLane', 'ourZone', 'neutralZone', 'theirZone'] as const;
+
+const countWords = ({ certainCount, possibleCount }: Numbers): string =>
+  certainCount === possibleCount ? `${certainCount}` : `${certainCount} to ${possibleCount}`;
