@@ -2,12 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseSync } from 'oxc-parser';
 
-/** Source files below a folder, tests and benches left out, with `/` between the parts on every system. */
+/** Source files below a folder, tests and benches (`*.bench.ts`, and folders named `bench`) left out, with `/` between the parts on every system. */
 export function sourcesUnder(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap(item => {
     const path = `${folder}/${item.name}`;
     if (item.isDirectory())
-      return ['node_modules', 'dist', 'golden'].includes(item.name) ? [] : sourcesUnder(path);
+      return ['node_modules', 'dist', 'golden', 'bench'].includes(item.name) ? [] : sourcesUnder(path);
     return /\.tsx?$/.test(item.name) && !/\.(test|bench|e2e)\.tsx?$/.test(item.name) ? [path] : [];
   });
 }
