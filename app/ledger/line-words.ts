@@ -4,7 +4,7 @@ import type { LedgerLine } from './ledger-lines.ts';
 
 /** What is said of a change, in three lines: the word, the figure with its interval, and what it would take to know more. */
 export interface LineWords {
-  readonly word: HabitChange['word'] | 'not practised yet' | 'only before' | 'only after';
+  readonly word: HabitChange['word'] | 'not practised yet';
   readonly figure: string | null;
   readonly more: string;
 }
@@ -15,7 +15,7 @@ export function wordsOf({ change, before, after }: LedgerLine): LineWords {
   if ('kind' in change.change) {
     const isAfterMissing = after.chanceCount === 0;
     return {
-      word: isAfterMissing ? 'only before' : 'only after',
+      word: 'cannot tell',
       figure: null,
       more: isAfterMissing
         ? `${before.chanceCount === 0 ? 'no chance' : 'no chance since'} judged yet`
