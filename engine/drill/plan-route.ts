@@ -3,16 +3,14 @@ import { profileRoute } from '../skater/route-profile.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Actor } from './actor.ts';
-import type { ActDeed } from './drill.ts';
 import { BOARDS_ROOM_M, LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from './in-boards.ts';
+import { keptOrPlanned, type RouteAsked, type RouteDeed, type RouteWay } from './kept-routes.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { RunState } from './run-state.ts';
 
 /** A skater faster than this leaves in the direction of motion; a slower one in any. */
 const CARRIES_ON_MPS = 0.5;
-
-type RouteDeed = Extract<ActDeed, { kind: 'skate' | 'carry' }>;
 
 /**
  * The times of a scripted route for this skater, starting at `startS` from where `from` is, with the speed it has. Points
@@ -26,7 +24,14 @@ export const planRoute = (
   startS: number,
   from: Body,
 ): PlannedRoute => {
-  const boards = run.rink.boards;
+  const { facingX, facingY, model } = actor;
+  const asked = { boards: run.rink.boards, model, act, from, facingX, facingY };
+  const { durationS, ...way } = keptOrPlanned(asked, () => wayOf(asked));
+  return { ...way, startS, endS: startS + durationS, cursor: 0 };
+};
+
+const wayOf = (asked: RouteAsked): RouteWay => {
+  const { boards, act, from } = asked;
   const speedMps = Math.hypot(from.xMps, from.yMps);
   const moves = speedMps > CARRIES_ON_MPS;
   const pointsM = [
@@ -34,15 +39,15 @@ export const planRoute = (
     ...act.throughM.map(pointM => standingPointOf(boards, pointM)),
   ];
   const curve = routeCurveOf(pointsM, moves ? { startHeadingRad: Math.atan2(from.yMps, from.xMps) } : {});
-  const profile = profileRoute(curve, actor.model, {
+  const profile = profileRoute(curve, asked.model, {
     startSpeedMps: moves ? speedMps : 0,
     facing: act.facing,
-    facingBefore: facingBefore(actor, curve, moves ? from : null, act.facing),
+    facingBefore: facingBefore(asked, curve, moves ? from : null, act.facing),
     withPuck: act.kind === 'carry',
     effortRatio: Math.max(LEAST_EFFORT_RATIO.value, act.effortRatio),
     stops: act.stops,
   });
-  let off: PlannedRoute['off'] = null;
+  let off: RouteWay['off'] = null;
   const noteOff = (atM: IcePoint): void => {
     const byM = -boardsDistanceAt(boards, atM.xM, atM.yM);
     if (byM > (off?.byM ?? OFF_FROM_M)) off = { atM, byM };
@@ -59,10 +64,9 @@ export const planRoute = (
   }
   const backward = act.facing === 'backward';
   // An effort that is never 0 always gets there; a skater with no speed at all stays.
-  if (isNone(profile) || profile.durationS === 0) return { ...standing(startS, from), backward, off };
+  if (isNone(profile) || profile.durationS === 0) return { ...standing(from), backward, off };
   return {
-    startS,
-    endS: startS + profile.durationS,
+    durationS: profile.durationS,
     stepM: curve.stepM,
     backward,
     off,
@@ -70,7 +74,6 @@ export const planRoute = (
     yM,
     speedMps: profile.speedMps,
     timeS: profile.timeS,
-    cursor: 0,
   };
 };
 
@@ -82,7 +85,7 @@ const OFF_FROM_M = 0.05;
 
 /** Whether the body's facing now is that of a skater going forward or backward along the start of the curve. */
 const facingBefore = (
-  actor: Actor,
+  asked: RouteAsked,
   curve: RouteCurve,
   moving: Body | null,
   facing: 'forward' | 'backward',
@@ -91,16 +94,14 @@ const facingBefore = (
   const headingRad = curve.headingRad[0]!;
   const alongX = moving ? moving.xMps : Math.cos(headingRad);
   const alongY = moving ? moving.yMps : Math.sin(headingRad);
-  return alongX * actor.facingX + alongY * actor.facingY >= 0 ? 'forward' : 'backward';
+  return alongX * asked.facingX + alongY * asked.facingY >= 0 ? 'forward' : 'backward';
 };
 
-const standing = (startS: number, from: Body): Omit<PlannedRoute, 'backward' | 'off'> => ({
-  startS,
-  endS: startS,
+const standing = (from: Body): Omit<RouteWay, 'backward' | 'off'> => ({
+  durationS: 0,
   stepM: 0,
   xM: Float64Array.of(from.xM),
   yM: Float64Array.of(from.yM),
   speedMps: Float64Array.of(0),
   timeS: Float64Array.of(0),
-  cursor: 0,
 });
