@@ -16,11 +16,11 @@ import { takeStep, tryStep } from './try-step.ts';
  * when a line is crossed or a chaser comes within reach inside the stretch, only up to there.
  */
 export const advanceTo = (run: RunState, untilS: number): void => {
-  playDue(run);
+  if (knownTimeOf(run) <= run.nowS) playAllDue(run);
   while (run.nowS < untilS) {
-    const knownS = nextKnownS(run);
+    const knownS = knownTimeOf(run);
     const toS = Math.min(untilS, knownS);
-    for (const actor of run.actors) steer(run, actor);
+    for (const actor of run.actors) if (actor.motion !== 'route') steer(run, actor);
     moveOnTrial(run, toS);
     const crossing = crossingIn(run, toS);
     if (crossing) moveOnTrial(run, crossing.timeS);
@@ -30,8 +30,19 @@ export const advanceTo = (run: RunState, untilS: number): void => {
     run.nowS = reachedS;
     noteMiss(run);
     if (crossing) takeCrossing(run, crossing);
-    if (crossing || reachedS >= knownS) playDue(run);
+    if (crossing || reachedS >= knownS) playAllDue(run);
   }
+};
+
+/** The next known time; looked for again only after something was played, which alone can change it. */
+const knownTimeOf = (run: RunState): number => {
+  if (Number.isNaN(run.knownS)) run.knownS = nextKnownS(run);
+  return run.knownS;
+};
+
+const playAllDue = (run: RunState): void => {
+  playDue(run);
+  run.knownS = Number.NaN;
 };
 
 /** Plays all that is due now: ends of acts, the puck's meetings, then starts, passes and shots last. */
@@ -106,7 +117,7 @@ const steer = (run: RunState, actor: Actor): void => {
     default:
       push.x = 0;
       push.y = 0;
-      if (actor.motion === 'ease' && isSlow(actor)) {
+      if (isSlow(actor)) {
         actor.xMps = 0;
         actor.yMps = 0;
       }

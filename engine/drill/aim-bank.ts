@@ -5,7 +5,8 @@ import { wrapRad } from '../units/angles.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { bladeAt, type Foreseen } from './foresee.ts';
-import type { PassAim } from './pass-aim.ts';
+import { keptOrFound } from './kept-banks.ts';
+import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { RunState } from './run-state.ts';
 
 /** The meeting is found when puck and blade agree this well. */
@@ -23,19 +24,24 @@ export const aimBank = (
   passer: Actor,
   receiver: Actor,
   foreseen: Foreseen,
-  speedMps: number,
+  act: PassDeed,
 ): PassAim | null => {
   let fallback: PassAim | null = null;
+  const { boards } = run.rink;
+  const { speedMps } = act;
   const fromM = placeOf(run.puck);
+  const asked = { boards, act, fromM, nowS: run.nowS, foreseen };
   for (const bounceCount of [1, 2] as const) {
-    const search = bankSearch(run.rink.boards, run.puckModel, fromM, speedMps, { bounceCount });
-    const solved = search(tangentAt(run, foreseen, guessS(run, foreseen, speedMps)))
-      .filter(pass => !pass.followsBoards)
-      .flatMap(pass => settle(run, foreseen, search, pass) ?? [])
-      .filter(pass => !pass.followsBoards)
-      .sort((a, b) => a.arrivalS - b.arrivalS);
-    for (const pass of solved) {
-      const path = puckPath(run.rink.boards, run.puckModel, fromM, pass.launchRad, speedMps);
+    const passes = keptOrFound(asked, bounceCount, () => {
+      const search = bankSearch(boards, run.puckModel, fromM, speedMps, { bounceCount });
+      return search(tangentAt(run, foreseen, guessS(run, foreseen, speedMps)))
+        .filter(pass => !pass.followsBoards)
+        .flatMap(pass => settle(run, foreseen, search, pass) ?? [])
+        .filter(pass => !pass.followsBoards)
+        .sort((a, b) => a.arrivalS - b.arrivalS);
+    });
+    for (const pass of passes) {
+      const path = puckPath(boards, run.puckModel, fromM, pass.launchRad, speedMps);
       const aim = { path, meetsAfterS: pass.arrivalS };
       if (!isCutOff(run, passer, receiver, aim)) return aim;
       fallback ??= aim;

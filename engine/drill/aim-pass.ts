@@ -2,12 +2,9 @@ import { puckPath } from '../puck/path.ts';
 import { slideDistanceAtTime, slideStopTime, slowingOf } from '../puck/slide.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { aimBank } from './aim-bank.ts';
-import type { ActDeed } from './drill.ts';
 import { bladeAt, type Foreseen, foreseenOf } from './foresee.ts';
-import type { PassAim } from './pass-aim.ts';
+import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { RunState } from './run-state.ts';
-
-export type PassDeed = Extract<ActDeed, { kind: 'pass' }>;
 
 /** No puck is waited for longer than this, and none slides longer that is still passed to somebody. */
 export const LONGEST_PASS_S = 8;
@@ -19,7 +16,7 @@ export const LONGEST_PASS_S = 8;
 export const aimPass = (run: RunState, passer: Actor, receiver: Actor, act: PassDeed): PassAim | null => {
   const foreseen = foreseenOf(run, receiver);
   return act.way === 'bank'
-    ? aimBank(run, passer, receiver, foreseen, act.speedMps)
+    ? aimBank(run, passer, receiver, foreseen, act)
     : aimDirect(run, foreseen, act.speedMps);
 };
 

@@ -131,3 +131,24 @@ const lastFacing = (route: PlannedRoute, otherwise: Facing): Facing => {
   const size = Math.hypot(x, y);
   return size > 0 ? { x: (sign * x) / size, y: (sign * y) / size } : otherwise;
 };
+
+/** Whether two futures are the same to the last bit. */
+export const isSameForeseen = (a: Foreseen, b: Foreseen): boolean =>
+  a.length === b.length && a.every((segment, i) => isSameSegment(segment, b[i]!));
+
+const isSameSegment = (a: Segment, b: Segment): boolean =>
+  a.fromS === b.fromS &&
+  a.start.xM === b.start.xM &&
+  a.start.yM === b.start.yM &&
+  a.start.xMps === b.start.xMps &&
+  a.start.yMps === b.start.yMps &&
+  a.route?.xM === b.route?.xM &&
+  a.route?.timeS === b.route?.timeS &&
+  a.route?.startS === b.route?.startS &&
+  a.push.x === b.push.x &&
+  a.push.y === b.push.y &&
+  a.isBackward === b.isBackward &&
+  a.power.topSpeedMps === b.power.topSpeedMps &&
+  a.power.tauS === b.power.tauS &&
+  a.facingX === b.facingX &&
+  a.facingY === b.facingY;

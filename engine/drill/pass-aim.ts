@@ -1,4 +1,7 @@
 import type { PuckPath } from '../puck/path-parts.ts';
+import type { ActDeed } from './drill.ts';
+
+export type PassDeed = Extract<ActDeed, { kind: 'pass' }>;
 
 /** How a pass leaves: its path, and when it meets the blade (seconds after the release; NaN when it cannot). */
 export interface PassAim {

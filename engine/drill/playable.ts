@@ -5,7 +5,7 @@ import type { IcePoint } from '../units/points.ts';
 import { type DraftIssue, draftIssuesOf } from './draft-issues.ts';
 import type { DrillPlan, Spot } from './drill.ts';
 import { standingPointOf } from './in-boards.ts';
-import type { PlayableSpot, PuckStart } from './playable-parts.ts';
+import type { PlayableAct, PlayableSpot, PuckStart } from './playable-parts.ts';
 import { puckStartOf } from './puck-start.ts';
 
 /** A drill that can be run: every name in it is known, every number finite and in range, every spot stands on the ice. */
@@ -36,7 +36,7 @@ export const playableOf = (plan: DrillPlan, rink: Rink, level: Level): Playable 
   const spots = byRank(plan.spots).map(spot => ({
     ...spot,
     ...onTheIce(spot, rink),
-    acts: byRank(spot.acts),
+    acts: actsOf(spot.acts),
   }));
   return { kind: 'playable', rink, level, spots, puck: puckStartOf(plan.pucks, spots, level) };
 };
@@ -44,6 +44,17 @@ export const playableOf = (plan: DrillPlan, rink: Rink, level: Level): Playable 
 const onTheIce = (spot: Spot, rink: Rink): { atM: IcePoint; drawnOffM?: IcePoint } => {
   const atM = standingPointOf(rink.boards, spot.atM);
   return boardsDistance(rink.boards, spot.atM) < 0 ? { atM, drawnOffM: spot.atM } : { atM };
+};
+
+const rankedActs = new WeakMap<Spot['acts'], readonly PlayableAct[]>();
+
+/** The acts by rank; the same objects each time for the same (immutable) list, so that what is known of an act can be kept with it. */
+const actsOf = (acts: Spot['acts']): readonly PlayableAct[] => {
+  const before = rankedActs.get(acts);
+  if (before) return before;
+  const ranked = byRank(acts);
+  rankedActs.set(acts, ranked);
+  return ranked;
 };
 
 /** Items of a list that is kept as a record, in the order of their ranks; equal ranks by id, so that the order never wavers. */

@@ -123,6 +123,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     fires: [],
     lackedPuck: [],
     nowS: 0,
+    knownS: Number.NaN,
   };
   const owner = playable.puck?.ownerSpot;
   if (owner) placeOnStick(run, actorNamed(run, owner));

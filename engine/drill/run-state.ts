@@ -34,6 +34,8 @@ export interface RunState {
   /** Carries that ended without the puck ever on the stick. */
   readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
   nowS: number;
+  /** Next time at which something is known to happen; NaN when that must be looked for again. */
+  knownS: number;
 }
 
 export const actorNamed = (run: RunState, spot: SpotId): Actor => {
