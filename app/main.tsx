@@ -1,10 +1,10 @@
 import '@fontsource-variable/encode-sans/standard.css';
 import '@fontsource-variable/newsreader/wght.css';
-import '@fontsource-variable/newsreader/wght-italic.css';
 import './parts/tokens.css';
 import './parts/look.css';
 import './parts/ice.css';
 import './parts/parts.css';
+import './parts/sloping-words.css';
 import './shell/shell.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -19,20 +19,32 @@ interface Load {
 const bench = (): Promise<BenchRow[]> =>
   withApp(async app => {
     const door: Load[] = [];
+    const walk: Load[] = [];
     const place: Load[] = [];
     for (let round = 0; round < ROUNDS; round++) {
-      door.push(await loadOf(app, '/', page => page.getByRole('button', { name: /^Look round/ }).waitFor()));
-      place.push(await loadOf(app, '/film', page => page.locator('.games tbody tr').first().waitFor()));
+      door.push(await loadOf(app, '/', lookRound));
+      walk.push(
+        await loadOf(app, '/', async page => {
+          await lookRound(page);
+          await page.getByRole('button', { name: /^Look round/ }).click();
+          await listOfGames(page);
+        }),
+      );
+      place.push(await loadOf(app, '/film', listOfGames));
     }
     return [
       sizeRow('first load: front door', door),
-      sizeRow('first load: front door and the first place', place),
+      sizeRow('first load: front door, then the first place', walk),
+      sizeRow('first load: the first place by its address', place),
       timeRow('first load: front door usable', door),
-      timeRow('first load: the first place usable', place),
+      timeRow('first load: the first place by its address usable', place),
     ];
   });
 
 export default bench;
+
+const lookRound = (page: Page): Promise<void> => page.getByRole('button', { name: /^Look round/ }).waitFor();
+const listOfGames = (page: Page): Promise<void> => page.locator('.games tbody tr').first().waitFor();
 
 const loadOf = (app: RunningApp, path: string, usable: (page: Page) => Promise<void>): Promise<Load> =>
   withPage(app, async page => {

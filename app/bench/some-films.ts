@@ -35,6 +35,7 @@ const FIXTURES: readonly NumberedFilm[] = [
   },
 ];
 
+const FFMPEG = 'ffmpeg';
 const HALF_MINUTE_FRAMES = 900;
 
 /**
@@ -42,7 +43,7 @@ const HALF_MINUTE_FRAMES = 900;
  * 30 and every 250 frames. Made once and left in the system's folder for passing files.
  */
 export const someFilms = (): { readonly films: readonly NumberedFilm[]; readonly said: string } => {
-  const hasFfmpeg = spawnSync('ffmpeg', ['-version'], { stdio: 'ignore' }).status === 0;
+  const hasFfmpeg = spawnSync(FFMPEG, ['-version'], { stdio: 'ignore' }).status === 0;
   if (!hasFfmpeg) return { films: FIXTURES, said: 'no ffmpeg here to make 1080p: 720p only' };
   return { films: [...FIXTURES, ...[30, 250].map(fullHd)], said: 'half a minute of 1080p, made by ffmpeg' };
 };
@@ -54,7 +55,7 @@ const fullHd = (keyEvery: number): NumberedFilm => {
     mkdirSync(folder, { recursive: true });
     const making = join(folder, `making-${process.pid}.mp4`);
     const made = spawnSync(
-      'ffmpeg',
+      FFMPEG,
       [
         ['-y', '-v', 'error', '-stream_loop', '-1', '-i', filmPath('A.mp4'), '-an'],
         ['-vf', 'scale=1920:1080:flags=neighbor', '-frames:v', `${HALF_MINUTE_FRAMES}`, '-c:v', 'libx264'],

@@ -1,7 +1,10 @@
+import { lazy } from 'react';
 import './film.css';
 import './freeze.css';
-import { GameRoom } from './game-room.tsx';
 import { GamesList } from './games-list.tsx';
+
+// Most of the film room's weight is needed only once a game is open, not for the list that is the first page of all.
+const GameRoom = lazy(async () => ({ default: (await import('./game-room.tsx')).GameRoom }));
 
 /** Film: the list of games, and the film room of one of them. */
 export function FilmPlace({ gameId }: { readonly gameId?: string }) {
