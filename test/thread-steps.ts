@@ -183,11 +183,9 @@ async function makeDrill(hand: Hand): Promise<string> {
 
 async function putInPractice(hand: Hand, title: string): Promise<void> {
   const { page } = hand;
-  await hand.press(place(page, 'Practices'));
-  await hand.press(role(page, 'Plan a practice'));
+  await hand.press(role(page, 'Put in a practice'));
+  await hand.press(role(page, 'A new practice, today'));
   await page.waitForURL(/\/practices\/./);
-  await hand.press(page.getByRole('main').getByRole('button', { name: 'Add a block' }).first());
-  await hand.press(page.locator('.choice-row', { hasText: title }));
   await page.locator('[data-item]', { hasText: title }).waitFor();
 }
 

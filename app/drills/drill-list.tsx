@@ -42,6 +42,7 @@ export function DrillList({ team }: { readonly team: Team }) {
     if (habit !== null && !(view.value.habits as readonly string[]).includes(habit)) return [];
     return [[id, view.value] as const];
   });
+  const unreadCount = ids.filter(id => views.get(id)?.state === 'refused').length;
   const head = (
     <RunningHead
       title="Drills"
@@ -89,6 +90,12 @@ export function DrillList({ team }: { readonly team: Team }) {
             </li>
           ))}
         </ul>
+        {unreadCount > 0 && (
+          <p className="warm">
+            {countSaid(unreadCount, 'drill')} cannot be read by this Icewright: written by a newer one, or
+            damaged.
+          </p>
+        )}
         {shown.length === 0 && <p className="q2">No drill serves this habit yet.</p>}
       </div>
     </>

@@ -4,9 +4,10 @@ import { useLocation } from 'wouter';
 import { Act } from '../parts/act.tsx';
 import { daySaid, fromToday, today } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
+import { makePractice } from '../practices/make-practice.ts';
 import { documentOf, edit } from '../shell/book.ts';
 
-/** Puts the drill at the end of a practice: of the coming ones, or the last one held. */
+/** Puts the drill at the end of a practice: of a coming one, the last one held, or a new one. */
 export function PutInPractice(props: {
   readonly team: Team;
   readonly drillId: string;
@@ -29,20 +30,17 @@ export function PutInPractice(props: {
   };
   return (
     <Slip label="Put in a practice" onClose={props.onClose}>
-      {offered.length === 0 ? (
-        <>There is no practice yet: make one under Practices, then put this drill in.</>
-      ) : (
-        <span className="slip-acts">
-          {offered.map(([id, entry]) => (
-            <Act key={id} working={isWorking === id} onPress={() => void put(id)}>
-              {entry.title}, {daySaid(entry.day)}, {fromToday(entry.day)}
-            </Act>
-          ))}
-          <Act bare onPress={props.onClose}>
-            Not now
+      <span className="slip-acts">
+        {offered.map(([id, entry]) => (
+          <Act key={id} working={isWorking === id} onPress={() => void put(id)}>
+            {entry.title}, {daySaid(entry.day)}, {fromToday(entry.day)}
           </Act>
-        </span>
-      )}
+        ))}
+        <Act onPress={() => void put(makePractice(props.team))}>A new practice, today</Act>
+        <Act bare onPress={props.onClose}>
+          Not now
+        </Act>
+      </span>
     </Slip>
   );
 }

@@ -1,21 +1,22 @@
-import { emptyPractice, type Practice, type Team } from '@icewright/book';
+import type { Practice, Team } from '@icewright/book';
 import { Link, useLocation } from 'wouter';
 import { minutesByHabit } from '../ledger/practised.ts';
 import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { clockSaid, countSaid, daySaid, fromToday, today } from '../parts/figures.ts';
-import { createDocument, setRemoved } from '../shell/book.ts';
+import { clockSaid, countSaid, daySaid, fromToday } from '../parts/figures.ts';
+import { setRemoved } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { entriesOf, type Season, useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
+import { makePractice } from './make-practice.ts';
 import { type Schedule, scheduleOf } from './schedule.ts';
 
 export function PracticeList({ team }: { readonly team: Team }) {
   const [, go] = useLocation();
   const season = useSeason(team);
   const entries = entriesOf(team, 'practice');
-  const make = () => go(`/practices/${makePractice(team, entries.length)}`);
+  const make = () => go(`/practices/${makePractice(team)}`);
   useKeys([{ keys: 'n', says: 'new practice', act: make }]);
   if (entries.length === 0) {
     return (
@@ -130,9 +131,4 @@ function MiniPlan({ schedule }: { readonly schedule: Schedule }) {
       ))}
     </div>
   );
-}
-
-function makePractice(team: Team, count: number): string {
-  const value = emptyPractice({ title: `Practice ${count + 1}`, day: today(), starts: team.usualStart });
-  return createDocument('practice', { ...value, place: team.homeIce });
 }
