@@ -2,9 +2,13 @@ import { Chain, Circle, Vec2, World } from 'planck';
 import type { BenchRow } from '../../cli/bench-row.ts';
 import { boardsPointAtArc } from '../rink/along-boards.ts';
 import { perimeterOf } from '../rink/boards.ts';
+import { rinkOf } from '../rink/rink-of.ts';
+import { levelOf } from '../skater/level.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
 import type { DrillPlan } from './drill.ts';
-import { at, named, planOf, playableFrom, skate, type TestSpot } from './drill-shorthand.reference.ts';
-import type { Playable } from './playable.ts';
+import { at, named, planOf, skate, type TestSpot } from './drill-shorthand.reference.ts';
+import { playableOf } from './playable.ts';
 import { runMemory } from './recorder.ts';
 import { runDrill } from './run-drill.ts';
 import type { Run } from './run-result.ts';
@@ -13,17 +17,18 @@ const SECONDS = 20;
 const STEPS = SECONDS * 120;
 const ROUNDS = 41;
 
+const loop = (y: number, turn: number): readonly IcePoint[] =>
+  [0, 1].flatMap(lap => [
+    at(18 * turn, y + 0.3 * lap),
+    at(20 * turn, y + 4),
+    at(0, y + 5 - 0.2 * lap),
+    at(-18 * turn, y + 3),
+    at(-19 * turn, y),
+    at(0, y),
+  ]);
+
 /** Twelve skaters busy for twenty seconds: loops, a pass, three gaps, two chases that do not catch. */
 export const busyDrill = (): DrillPlan => {
-  const loop = (y: number, turn: number) =>
-    [0, 1].flatMap(lap => [
-      at(18 * turn, y + 0.3 * lap),
-      at(20 * turn, y + 4),
-      at(0, y + 5 - 0.2 * lap),
-      at(-18 * turn, y + 3),
-      at(-19 * turn, y),
-      at(0, y),
-    ]);
   const skaters: TestSpot[] = [-11, -7, -3, 1, 4, 7].map((y, i) => ({
     role: `F${i}`,
     atM: at(-2 + i, y),
@@ -70,41 +75,67 @@ const eightSpots = (): DrillPlan => {
 };
 
 export default async (): Promise<BenchRow[]> => {
-  const twelve = playableFrom(busyDrill(), 'collegeWomen');
-  const eight = playableFrom(eightSpots(), 'collegeWomen');
+  const twelve = busyDrill();
+  const eight = eightSpots();
   check(run(twelve), 12);
   check(run(eight), 8);
-  const world = rigidWorld(twelve);
-  for (let i = 0; i < 5; i++) {
-    run(twelve);
-    world();
+  const world = rigidWorld();
+  const times = { cold: [] as number[], drag: [] as number[], eight: [] as number[], rigid: [] as number[] };
+  for (let i = -WARM_UP; i < ROUNDS; i++) {
+    // A copy shares nothing with what ran before, so nothing that is kept with its parts can be used again.
+    const fresh = structuredClone(twelve);
+    const twelveMoved = moved(twelve, i);
+    const eightMoved = moved(eight, i);
+    const round = {
+      cold: timed(() => run(fresh)),
+      rigid: timed(world),
+      drag: timed(() => run(twelveMoved)),
+      eight: timed(() => run(eightMoved)),
+    };
+    if (i < 0) continue;
+    for (const key of ['cold', 'drag', 'eight', 'rigid'] as const) times[key].push(round[key]);
   }
-  const twelveMs: number[] = [];
-  const eightMs: number[] = [];
-  const rigidMs: number[] = [];
-  for (let i = 0; i < ROUNDS; i++) {
-    twelveMs.push(timed(() => run(twelve)));
-    rigidMs.push(timed(world));
-    eightMs.push(timed(() => run(eight)));
-  }
-  const ratios = rigidMs.map((ms, i) => ms / twelveMs[i]!);
+  const ratio = (ms: readonly number[]): number[] => times.rigid.map((rigidMs, i) => rigidMs / ms[i]!);
   return [
-    budget('a run: 12 skaters, 20 s at 120 Hz', twelveMs, 4),
-    budget('a run: 8 spots of it, as on every pointer move', eightMs, 4),
-    {
-      name: 'a run against a rigid-body engine (planck) stepping 13 discs the same steps',
-      bar: '≥ 5 ×',
-      median: median(ratios),
-      spread: spreadOf(ratios),
-      unit: '×',
-      meets: median(ratios) >= 5,
-      note: `planck ${median(rigidMs).toFixed(1)} ms`,
-    },
+    budget('a run: 12 skaters, 20 s at 120 Hz, nothing kept from before', times.cold, 4),
+    budget('the same after one spot was moved, each in turn', times.drag, 4),
+    budget('a run: 8 spots of it, one moved, as on every pointer move', times.eight, 4),
+    against('nothing kept', ratio(times.cold), times.rigid),
+    against('one spot moved', ratio(times.drag), times.rigid),
   ];
 };
 
+const WARM_UP = 8;
+
+/** The drill with one spot a little to the side; every other part is the same object, as after a drag. */
+const moved = (plan: DrillPlan, round: number): DrillPlan => {
+  const ids = Object.keys(plan.spots) as SpotId[];
+  const id = ids[Math.abs(round) % ids.length]!;
+  const spot = plan.spots[id]!;
+  const atM = at(spot.atM.xM + 0.01 * round, spot.atM.yM);
+  return { ...plan, spots: { ...plan.spots, [id]: { ...spot, atM } } };
+};
+
+const against = (what: string, ratios: readonly number[], rigidMs: readonly number[]): BenchRow => ({
+  name: `a run against a rigid-body engine (planck), 13 discs, same steps: ${what}`,
+  bar: '≥ 5 ×',
+  median: median(ratios),
+  spread: spreadOf(ratios),
+  unit: '×',
+  meets: median(ratios) >= 5,
+  note: `planck ${median(rigidMs).toFixed(1)} ms, its faster half ${fasterHalf(rigidMs).toFixed(1)} ms`,
+});
+
 const memory = runMemory();
-const run = (playable: Playable): Run => runDrill(playable, { limitS: SECONDS, memory });
+const rink = rinkOf({ preset: '200x85ft' });
+const level = levelOf('collegeWomen');
+
+/** As the app does at every change. */
+const run = (plan: DrillPlan): Run => {
+  const playable = playableOf(plan, rink, level);
+  if (playable.kind !== 'playable') throw new Error(JSON.stringify(playable.issues));
+  return runDrill(playable, { limitS: SECONDS, memory });
+};
 
 const check = (done: Run, spots: number): void => {
   const last = done.tracks.at(-1)!;
@@ -118,8 +149,8 @@ const check = (done: Run, spots: number): void => {
 };
 
 /** Thirteen discs inside the same boards, thrown at skating speeds; each call steps 20 s. */
-const rigidWorld = (playable: Playable): (() => void) => {
-  const { boards } = playable.rink;
+const rigidWorld = (): (() => void) => {
+  const { boards } = rink;
   const world = new World({ gravity: new Vec2(0, 0) });
   const corners = Array.from({ length: 96 }, (_, i) => {
     const { pointM } = boardsPointAtArc(boards, (perimeterOf(boards) * i) / 96);
@@ -154,10 +185,13 @@ const budget = (name: string, ms: readonly number[], mostMs: number): BenchRow =
   spread: spreadOf(ms),
   unit: 'ms',
   meets: median(ms) <= mostMs,
+  note: `the faster half ${fasterHalf(ms).toFixed(2)} ms`,
 });
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 const median = (values: readonly number[]): number => sorted(values)[values.length >> 1]!;
+/** Median of the faster half: what the machine does when others leave it alone. */
+const fasterHalf = (values: readonly number[]): number => sorted(values)[values.length >> 2]!;
 const spreadOf = (values: readonly number[]): string => {
   const all = sorted(values);
   const low = all[Math.floor(all.length * 0.1)]!;
