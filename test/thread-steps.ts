@@ -36,7 +36,7 @@ const gapM = distance(US.get(NEAREST)!.ice, THEM.get(CARRIER)!.ice);
 const HABIT = 'Close before the line';
 
 /** From an empty bench to a printed card and a line in the ledger, ten pins and ten skaters among them. */
-export const MOST_STEPS = 80;
+export const MOST_STEPS = 70;
 
 const role = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const link = (page: Page, name: string) => page.getByRole('link', { name });
