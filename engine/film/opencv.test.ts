@@ -15,7 +15,7 @@ const rounded = (pins: readonly Pin[]): Pin[] =>
     filmPx: { xPx: Math.fround(filmPx.xPx), yPx: Math.fround(filmPx.yPx) },
   }));
 
-describe('against OpenCV 4.13 (findHomography, method 0), from the registry', () => {
+describe('against OpenCV 4.13 (findHomography, method 0)', () => {
   it('places points of 200 random views within 1e-6 m of it', async () => {
     const cv = await loadOpenCV();
     const random = randomOf(31);
