@@ -14,6 +14,7 @@ export * from './drill/playable-parts.ts';
 export { type RunMemory, runMemory } from './drill/recorder.ts';
 export * from './drill/run-drill.ts';
 export * from './drill/run-result.ts';
+export * from './drill/two-memories.ts';
 export * from './film/ellipse.ts';
 export * from './film/film-rows.ts';
 export * from './film/fit-pins.ts';

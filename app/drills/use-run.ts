@@ -7,8 +7,9 @@ import {
   type Run,
   rinkOf,
   runDrill,
+  twoRunMemories,
 } from '@icewright/engine';
-import { useMemo, useRef } from 'react';
+import { useMemo, useRef, useState } from 'react';
 
 export interface Computed {
   readonly rink: Rink;
@@ -26,13 +27,15 @@ export function useRun(drill: Drill): Computed {
   // biome-ignore lint/correctness/useExhaustiveDependencies: an own sheet changes by its sizes, which the choice holds
   const rink = useMemo(() => rinkOf(drill.rink), [preset, JSON.stringify(drill.rink)]);
   const last = useRef<Run | null>(null);
+  // The run on the screen stays whole while the next one is computed; only the one before it is written over.
+  const [memories] = useState(twoRunMemories);
   const { spots, pucks, gear, level } = drill;
   const computed = useMemo(() => {
     if (Object.keys(spots).length === 0) return { run: null, issues: [] };
     const playable = playableOf({ spots, pucks, gear }, rink, levelOf(level));
     if (playable.kind !== 'playable') return { run: null, issues: playable.issues.map(issueSaid) };
-    return { run: runDrill(playable), issues: [] };
-  }, [spots, pucks, gear, level, rink]);
+    return { run: runDrill(playable, { memory: memories.next() }), issues: [] };
+  }, [spots, pucks, gear, level, rink, memories]);
   if (computed.run !== null || Object.keys(spots).length === 0) last.current = computed.run;
   return {
     rink,
