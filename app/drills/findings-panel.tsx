@@ -1,7 +1,7 @@
 import type { Drill } from '@icewright/book';
 import { type Finding, findingSentence } from '@icewright/engine';
 import type { Lengths } from '../parts/figures.ts';
-import { numberSaid } from '../parts/figures.ts';
+import { inUnitsOf, numberSaid } from '../parts/figures.ts';
 import { Reading } from '../parts/reading.tsx';
 
 /** What the coach must know before the whistle. Pressing one shows its moment and place. */
@@ -43,8 +43,8 @@ export function FindingsPanel(props: {
                 why={
                   <>
                     <b>
-                      {numberSaid(finding.value)} {finding.unit} against {numberSaid(finding.threshold)}{' '}
-                      {finding.unit}
+                      {inUnitsOf(props.lengths, finding.value, finding.unit)} against{' '}
+                      {inUnitsOf(props.lengths, finding.threshold, finding.unit)}
                     </b>
                     , {finding.status}. {finding.source}
                   </>

@@ -54,8 +54,8 @@ export function FilmRoom({
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
   const desk = useDesk(gameId, freeze && freezeId, freeze);
   const view = useMemo(
-    () => (desk ? freezeViewOf(desk.freeze, rink) : undefined),
-    [desk?.freeze, rink, desk],
+    () => (desk ? freezeViewOf(desk.freeze, rink, team.lengths) : undefined),
+    [desk?.freeze, rink, desk, team.lengths],
   );
   const settled = useDeferredValue(view);
   const options = useMemo(() => settled && optionsOf(settled, team.level), [settled, team.level]);

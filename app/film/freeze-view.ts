@@ -15,6 +15,7 @@ import {
   SURELY_SDS,
   sceneFromFreeze,
 } from '@icewright/engine';
+import type { Lengths } from '../parts/figures.ts';
 import { landmarkWords } from './landmark-words.ts';
 
 /** One pin as the room shows it. */
@@ -42,6 +43,8 @@ export interface PersonView {
 export interface FreezeView {
   readonly freeze: Freeze;
   readonly rink: Rink;
+  /** How the team counts lengths. */
+  readonly lengths: Lengths;
   readonly landmarks: readonly Landmark[];
   readonly pins: readonly PinView[];
   readonly fitted?: FitResult;
@@ -54,7 +57,7 @@ export interface FreezeView {
   readonly held?: { readonly where: 'puck' | 'middle'; readonly alongM: number; readonly acrossM: number };
 }
 
-export const freezeViewOf = (freeze: Freeze, rink: Rink): FreezeView => {
+export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'metres'): FreezeView => {
   const landmarks = landmarksOf(rink);
   const iceOf = new Map(landmarks.map(one => [one.id as string, one.atM]));
   const counted = Object.entries(freeze.pins).flatMap(([id, pin]) => {
@@ -68,6 +71,7 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink): FreezeView => {
   return {
     freeze,
     rink,
+    lengths,
     landmarks,
     pins: pinViews(freeze, iceOf, fit),
     ...(fitted ? { fitted } : {}),

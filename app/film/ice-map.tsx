@@ -11,6 +11,7 @@ import {
   svgParts,
 } from '@icewright/picture';
 import { useMemo, useRef } from 'react';
+import { lengthSaid } from '../parts/figures.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { MapPeople } from './map-people.tsx';
@@ -52,7 +53,7 @@ export function IceMap({
           for (const { placed, atM } of view.people) {
             if (!placed.ghostM || !atM) continue;
             const lengthM = Math.hypot(placed.ghostM.xM - atM.xM, placed.ghostM.yM - atM.yM);
-            drawWay(pen, atM, placed.ghostM, `${lengthM.toFixed(1)} m`);
+            drawWay(pen, atM, placed.ghostM, lengthSaid(lengthM, view.lengths));
           }
           for (const pair of desk.pairs) {
             const [a, b] = pair.map(id => placeOnIce(view, id));

@@ -6,7 +6,7 @@ import {
   FOOT_SD,
   SURELY_SDS,
 } from '@icewright/engine';
-import { numberSaid } from '../parts/figures.ts';
+import { LENGTH_UNIT, type Lengths, lengthNumberSaid, numberSaid } from '../parts/figures.ts';
 import type { Pair } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 
@@ -37,9 +37,14 @@ export const measureOf = (view: FreezeView, [aId, bId]: Pair): PairMeasure | und
     a,
     b,
     names,
-    ...(distance.kind === 'measured' ? { distance: lengthFigure(distance.lengthM) } : {}),
+    ...(distance.kind === 'measured' ? { distance: lengthFigure(distance.lengthM, view.lengths) } : {}),
     ...(along.kind === 'measured'
-      ? { along: { ...lengthFigure(absolute(along.lengthM)), says: aheadWords(names, along.lengthM) } }
+      ? {
+          along: {
+            ...lengthFigure(absolute(along.lengthM), view.lengths),
+            says: aheadWords(names, along.lengthM),
+          },
+        }
       : {}),
   };
 };
@@ -50,9 +55,9 @@ export const placeOf = ({ freeze }: FreezeView, id: string): FilmPoint | undefin
 export const nameOf = ({ freeze }: FreezeView, id: string): string =>
   id === 'puck' ? 'the puck' : (freeze.skaters[id as keyof typeof freeze.skaters]?.role ?? 'someone gone');
 
-export const lengthFigure = ({ value, sd }: Estimate): Figure => ({
-  value: numberSaid(value),
-  plusMinus: `± ${numberSaid(SURELY_SDS * sd)} m`,
+export const lengthFigure = ({ value, sd }: Estimate, lengths: Lengths): Figure => ({
+  value: lengthNumberSaid(value, lengths),
+  plusMinus: `± ${lengthNumberSaid(SURELY_SDS * sd, lengths)} ${LENGTH_UNIT[lengths]}`,
 });
 
 /** What every measured length answers when it is asked why. */

@@ -1,6 +1,6 @@
 import type { CarryOption, PassOption } from '@icewright/engine';
 import { SURELY_SDS } from '@icewright/engine';
-import { numberSaid, percentSaid } from '../parts/figures.ts';
+import { inUnitsOf, lengthSaid, numberSaid, percentSaid } from '../parts/figures.ts';
 import { Reading } from '../parts/reading.tsx';
 import type { FreezeView } from './freeze-view.ts';
 import { nameOf } from './measure-of.ts';
@@ -60,7 +60,7 @@ export function OptionsTable({
                 {option.kind !== 'carry' && <span className="pm"> ± {numberSaid(spreadOf(option))} s</span>}
                 {option.kind === 'carry' && <span className="pm"> s free</span>}
               </td>
-              <td>{option.kind === 'carry' ? `${numberSaid(option.spaceM)} m` : option.lane.band}</td>
+              <td>{option.kind === 'carry' ? lengthSaid(option.spaceM, view.lengths) : option.lane.band}</td>
               <td className="r">
                 <Reading value={percentSaid(option.chance)} estimate why={whyOf(view, option)} />
               </td>
@@ -100,7 +100,9 @@ const whyOf = (view: FreezeView, option: PassOption | CarryOption): string => {
     const figure =
       unit === ''
         ? percentSaid(value)
-        : `${Number.isFinite(value) ? numberSaid(value) : 'more than enough'} ${unit}`;
+        : !Number.isFinite(value)
+          ? 'more than enough'
+          : inUnitsOf(view.lengths, value, unit);
     return `${TERM[term]}${id === undefined ? '' : ` (${nameOf(view, id)})`} ${figure}`;
   });
   return `${terms.join('; ')}. Estimates for this level: lane × aim × control, with untuned constants.`;

@@ -1,5 +1,5 @@
 import { Act } from '../parts/act.tsx';
-import { numberSaid } from '../parts/figures.ts';
+import { lengthNumberSaid, lengthSaid, numberSaid } from '../parts/figures.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { LandmarkChoice, LandmarkSelect } from './landmark-choice.tsx';
@@ -17,8 +17,8 @@ export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: F
         {held && (
           <span className="q3" data-testid="held">
             {counted} of them hold the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
-            <b className="b q2">± {numberSaid(held.alongM, 2)} m</b> lengthways,{' '}
-            <b className="b q2">± {numberSaid(held.acrossM, 2)}</b> across
+            <b className="b q2">± {lengthSaid(held.alongM, view.lengths, 2)}</b> lengthways,{' '}
+            <b className="b q2">± {lengthNumberSaid(held.acrossM, view.lengths, 2)}</b> across
           </span>
         )}
       </h2>
@@ -87,7 +87,7 @@ function Disagreement({ desk, view }: { readonly desk: Desk; readonly view: Free
         <>
           <span className="warm b">Pin {pins[0]?.number} disagrees</span> with the others by{' '}
           {numberSaid(wrong.byPx, 0)} px
-          {wrong.byM === undefined ? '' : `, ${numberSaid(wrong.byM)} m on the ice`}.
+          {wrong.byM === undefined ? '' : `, ${lengthSaid(wrong.byM, view.lengths)} on the ice`}.
         </>
       ) : (
         <span className="warm b">One of the pins {pins.map(pin => pin.number).join(', ')} is wrong.</span>

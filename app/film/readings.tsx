@@ -116,7 +116,7 @@ function StandardRow({
   const habit = view.freeze.habit && team.habits[view.freeze.habit];
   if (!habit || !view.ice) return null;
   const judged = judgeStandard(view.ice.scene, habit.standard);
-  const figure = measuredFigure(habit.standard, judged);
+  const figure = measuredFigure(habit.standard, judged, view.lengths);
   if (!figure) return null;
   return (
     <tr>
@@ -129,7 +129,7 @@ function StandardRow({
           why={why}
         />
       </td>
-      <td className="q3">{wantedWords(habit.standard)}</td>
+      <td className="q3">{wantedWords(habit.standard, view.lengths)}</td>
     </tr>
   );
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { FreezeView } from './freeze-view.ts';
 import { judgedWords, measuredFigure, measuredWords, wantedWords } from './standard-words.ts';
 
-const view = { freeze: { skaters: { c: { role: 'C' } } } } as unknown as FreezeView;
+const view = { lengths: 'metres', freeze: { skaters: { c: { role: 'C' } } } } as unknown as FreezeView;
 const standard = (kind: 'levelWith' | 'upWith' | 'within' | 'goalSide'): Standard => ({
   kind,
   who: 'firstForwardBack',
@@ -42,6 +42,9 @@ describe('a standard on a freeze, in words', () => {
     ).toBe(
       'C further from our net than the puck by 1.1 ± 0.2 m; wanted: level, give or take 1.0 m. The ± reaches over the limit.',
     );
+    expect(
+      judgedWords(standard('levelWith'), judged(3.048), { ...view, lengths: 'feet' } as FreezeView),
+    ).toBe('C further from our net than the puck by 10 ± 1 ft; wanted: level, give or take 3 ft.');
     const { reading: _, ...without } = judged(0, { answer: 'cannotTell', why: 'noPuck' });
     expect(judgedWords(standard('levelWith'), without, view)).toBe('The puck has not been placed.');
   });

@@ -1,9 +1,8 @@
 import type { Team } from '@icewright/book';
 import type { Judgement, JudgeReason } from '@icewright/engine';
-import { SURELY_SDS } from '@icewright/engine';
-import { numberSaid } from '../parts/figures.ts';
+import { LENGTH_UNIT, type Lengths, lengthNumberSaid, numberSaid } from '../parts/figures.ts';
 import type { FreezeView } from './freeze-view.ts';
-import { type Figure, nameOf } from './measure-of.ts';
+import { type Figure, lengthFigure, nameOf } from './measure-of.ts';
 
 type Standard = Team['habits'][keyof Team['habits']]['standard'];
 
@@ -19,16 +18,20 @@ export const measuredWords = (standard: Standard, judged: Judgement, view: Freez
 };
 
 /** The figure that goes with those words: a side is said in the words, so that no length is negative. */
-export const measuredFigure = (standard: Standard, judged: Judgement): Figure | undefined => {
+export const measuredFigure = (
+  standard: Standard,
+  judged: Judgement,
+  lengths: Lengths = 'metres',
+): Figure | undefined => {
   if (judged.reading === undefined) return undefined;
   const { value, sd } = judged.reading;
   if (standard.kind === 'numbers') return { value: numberSaid(value, 0), plusMinus: '' };
-  return { value: numberSaid(Math.abs(value)), plusMinus: `± ${numberSaid(SURELY_SDS * sd)} m` };
+  return lengthFigure({ value: Math.abs(value), sd }, lengths);
 };
 
-export const wantedWords = (standard: Standard): string => {
+export const wantedWords = (standard: Standard, lengths: Lengths = 'metres'): string => {
   if (standard.kind === 'numbers') return `wanted: ${standard.atLeastCount} or more`;
-  const limit = `${numberSaid(standard.withinM)} m`;
+  const limit = `${lengthNumberSaid(standard.withinM, lengths)} ${LENGTH_UNIT[lengths]}`;
   if (standard.kind === 'within') return `wanted: ${limit} or less`;
   const where = { levelWith: 'level', upWith: 'up with', goalSide: 'goal side' }[standard.kind];
   return standard.withinM > 0 ? `wanted: ${where}, give or take ${limit}` : `wanted: ${where}`;
@@ -36,12 +39,12 @@ export const wantedWords = (standard: Standard): string => {
 
 /** The answer in words, with who decided it and why it is no plain yes or no. */
 export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeView): string => {
-  const figure = measuredFigure(standard, judged);
+  const figure = measuredFigure(standard, judged, view.lengths);
   if (figure === undefined) return capital(REASON[judged.why]);
   const tail = judged.why === 'clear' ? '' : ` ${capital(REASON[judged.why])}`;
   const by = standard.kind === 'numbers' || standard.kind === 'within' ? ':' : ' by';
   const words = `${measuredWords(standard, judged, view)}${by} ${figure.value} ${figure.plusMinus}`.trimEnd();
-  return `${words}; ${wantedWords(standard)}.${tail}`;
+  return `${words}; ${wantedWords(standard, view.lengths)}.${tail}`;
 };
 
 export const ANSWER = { yes: 'Yes', no: 'No', cannotTell: 'Cannot tell' } as const;

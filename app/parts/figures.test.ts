@@ -1,6 +1,15 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockAfter, clockSaid, daySaid, findClock, lengthSaid, numberSaid, pointsSaid } from './figures.ts';
+import {
+  clockAfter,
+  clockSaid,
+  daySaid,
+  findClock,
+  inUnitsOf,
+  lengthSaid,
+  numberSaid,
+  pointsSaid,
+} from './figures.ts';
 
 describe('figures as they are written', () => {
   it('a typed clock time is found in either face, and what is none is not', () => {
@@ -25,6 +34,9 @@ describe('figures as they are written', () => {
     expect(lengthSaid(0.3048, 'feet')).toBe('1\u2009ft');
     expect(lengthSaid(60.96, 'feet')).toBe('200\u2009ft');
     expect(lengthSaid(5.28, 'metres')).toBe('5.3\u2009m');
+    expect(inUnitsOf('feet', 3.048, 'm/s')).toBe('10 ft/s');
+    expect(inUnitsOf('metres', 3.048, 'm/s')).toBe('3.0 m/s');
+    expect(inUnitsOf('feet', 3.048, 's')).toBe('3.0 s');
   });
 
   it('a minus is a minus, and nothing is minus nothing', () => {

@@ -8,9 +8,22 @@ const FEET_IN_A_METRE = 1 / 0.3048; // exact by definition of the foot
 const MINUS = '\u2212';
 
 export function lengthSaid(lengthM: number, lengths: Lengths, digits = 1): string {
-  const value = lengths === 'metres' ? lengthM : lengthM * FEET_IN_A_METRE;
-  return `${numberSaid(value, lengths === 'metres' ? digits : Math.max(0, digits - 1))}\u2009${lengths === 'metres' ? 'm' : 'ft'}`;
+  return `${lengthNumberSaid(lengthM, lengths, digits)}\u2009${LENGTH_UNIT[lengths]}`;
 }
+
+/** A length without its unit, where the unit stands beside it. */
+export const lengthNumberSaid = (lengthM: number, lengths: Lengths, digits = 1): string =>
+  lengths === 'metres'
+    ? numberSaid(lengthM, digits)
+    : numberSaid(lengthM * FEET_IN_A_METRE, Math.max(0, digits - 1));
+
+export const LENGTH_UNIT: Readonly<Record<Lengths, string>> = { metres: 'm', feet: 'ft' };
+
+/** A figure in the unit it was computed in, turned to feet where that unit is a length or a speed. */
+export const inUnitsOf = (lengths: Lengths, value: number, unit: string): string => {
+  if (lengths === 'metres' || (unit !== 'm' && unit !== 'm/s')) return `${numberSaid(value)} ${unit}`;
+  return `${lengthNumberSaid(value, lengths)} ${unit === 'm' ? 'ft' : 'ft/s'}`;
+};
 
 export const plusMinusSaid = (halfM: number, lengths: Lengths) => `± ${lengthSaid(halfM, lengths)}`;
 
