@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startServer } from '@icewright/server';
@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningApp, startApp } from './browser.ts';
 import { onDisc } from './on-disc.ts';
 import { startOwnBrowser } from './own-browser.ts';
+import { pdfWords } from './pdf-words.ts';
 import { withPage } from './with-page.ts';
 
 let app: RunningApp;
@@ -123,6 +124,12 @@ describe('without network', () => {
         await page.getByText('This film is not on this machine: open it again.').waitFor();
         await page.reload();
         await game.waitFor();
+        // A rink often has no network: the card is printed there all the same.
+        await page.goto(`${app.url}${FIELDS.practice.path}/card`);
+        const coming = page.waitForEvent('download');
+        await page.getByRole('button', { name: 'Download the PDF' }).click();
+        const card = pdfWords(readFileSync(await (await coming).path()));
+        expect(card.replace(/\s+/g, ' ')).toContain('No shot until the goalie looks at you.');
         await context.setOffline(false);
         for (const { path, field } of Object.values(FIELDS)) {
           await page.goto(`${app.url}${path}`);
