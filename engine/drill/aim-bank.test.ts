@@ -1,6 +1,4 @@
-import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { puckPath } from '../puck/path.ts';
 import { puckModelOf } from '../puck/puck-model.ts';
 import { slideStopDistance, slowingOf } from '../puck/slide.ts';
 import type { DrillPlan } from './drill.ts';
@@ -8,7 +6,6 @@ import { at, named, planOf, playableFrom, skate } from './drill-shorthand.refere
 import { findingSentence } from './finding-sentence.ts';
 import { boardsDistanceAt } from './in-boards.ts';
 import { runDrill } from './run-drill.ts';
-import type { Run } from './run-result.ts';
 
 const bankPass = (
   fromM: { xM: number; yM: number },
@@ -62,42 +59,5 @@ describe('a pass off the boards that is not there', () => {
     const hard = runDrill(playableFrom(bankPass(at(0, 0), at(8, 0), 16)));
     expect(hard.findings.map(one => one.kind)).not.toContain('noBankPass');
     expect(hard.events.some(event => event.kind === 'pass')).toBe(true);
-  });
-});
-
-/** Whether the pass, followed by the puck's own law, goes along a corner before it is received; undefined when there is none. */
-const followsCorner = (run: Run, plan: DrillPlan): boolean | undefined => {
-  const pass = run.events.find(event => event.kind === 'pass');
-  const got = run.events.find(event => event.kind === 'receive');
-  if (pass?.kind !== 'pass' || !got) return undefined;
-  const i = Math.ceil(pass.timeS * run.stepHz) + 1;
-  const launchRad = Math.atan2(run.puck.yM[i]! - pass.atM.yM, run.puck.xM[i]! - pass.atM.xM);
-  const { boards } = playableFrom(plan).rink;
-  const path = puckPath(boards, puckModelOf(), pass.atM, launchRad, pass.speedMps);
-  return path.bounces.some(bounce => bounce.becomesRim && pass.timeS + bounce.timeS < got.timeS);
-};
-
-describe('a pass off the boards that is made', () => {
-  it('never follows a corner: it comes off the boards as it was solved', () => {
-    const nearCorner = fc.record({
-      xM: fc.double({ min: 16, max: 29, noNaN: true }),
-      yM: fc.double({ min: -12, max: 12, noNaN: true }),
-    });
-    let made = 0;
-    fc.assert(
-      fc.property(
-        nearCorner,
-        nearCorner,
-        fc.double({ min: 8, max: 22, noNaN: true }),
-        (from, to, speedMps) => {
-          const plan = bankPass(from, to, speedMps);
-          const follows = followsCorner(runDrill(playableFrom(plan)), plan);
-          if (follows !== undefined) made++;
-          expect(follows ?? false).toBe(false);
-        },
-      ),
-      { numRuns: 300, seed: 3, endOnFailure: true },
-    );
-    expect(made).toBeGreaterThan(100);
   });
 });
