@@ -1,8 +1,10 @@
 import { type ReactNode, useId, useState } from 'react';
+import { ActLink } from './act.tsx';
 import { Slip } from './slip.tsx';
 
 /**
- * A computed figure with its ±. Pressing it answers *why* in a slip below, which pushes the page.
+ * A computed figure with its ±. Pressing it answers *why* in a slip below, which pushes the page, and leads to the
+ * defaults with their sources.
  * Upright is measured or has a source; sloping is an estimate.
  */
 export function Reading(props: {
@@ -38,7 +40,10 @@ export function Reading(props: {
       {props.plusMinus !== undefined && <span className="pm"> {props.plusMinus}</span>}
       {isAsked && (
         <Slip id={id} onClose={() => setAsked(false)}>
-          {props.why}
+          {props.why}{' '}
+          <ActLink bare to="/figures">
+            What the figures rest on
+          </ActLink>
         </Slip>
       )}
     </>

@@ -1,4 +1,4 @@
-import { emptyPractice, emptyTeam, type Practice, type Team } from '@icewright/book';
+import { type Drill, emptyDrill, emptyPractice, emptyTeam, type Practice, type Team } from '@icewright/book';
 import { describe, expect, it } from 'vitest';
 import { cardOf } from './card-of.ts';
 
@@ -61,5 +61,52 @@ describe('a practice as it is printed', () => {
     expect(card.groups).toEqual([{ name: 'White', people: '9 Amoako, 11 Žižková*' }]);
     expect(card.note).toContain('Missing: 14.');
     expect(card.cautions).toEqual(['11 Žižková: no contact until the medical staff lift it.']);
+  });
+
+  it('cautions where a drill of today takes somebody too fast into the boards, and not where he stops in time', () => {
+    const sprintTo = (xM: number) =>
+      ({
+        ...emptyDrill({
+          title: 'Long sprint',
+          level: 'u18',
+          rink: { preset: '60x30m' },
+          madeAt: team.madeAt,
+        }),
+        spots: {
+          f: {
+            rank: 1,
+            side: 'us',
+            kind: 'skater',
+            role: 'F1',
+            atM: { xM: 0, yM: 0 },
+            facingRad: 0,
+            waiting: 0,
+            acts: {
+              go: {
+                rank: 1,
+                kind: 'skate',
+                cue: { on: 'whistle' },
+                throughM: [{ xM, yM: 0 }],
+                facing: 'forward',
+                effortRatio: 1,
+                stops: false,
+              },
+            },
+          },
+        },
+      }) as unknown as Drill;
+    const twice = {
+      ...practice,
+      blocks: {
+        t: { ...practice.blocks['t' as never], drill: 'd' },
+        u: { ...practice.blocks['t' as never], rank: 2, drill: 'd' },
+      },
+    } as unknown as Practice;
+    const said = (xM: number) =>
+      cardOf(team, twice, new Map([['d', sprintTo(xM)]]), undefined).cautions.slice(1);
+    expect(said(29)).toEqual([
+      expect.stringMatching(/^Long sprint: F1 comes too near the boards: .* needed to stop\.$/),
+    ]);
+    expect(said(10)).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { type Drill, inOrder, type Practice, type Skater, type Team } from '@icewright/book';
-import { rinkOf } from '@icewright/engine';
+import { type Finding, findingSentence, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import type { IceCard, IceCardBlock } from '@icewright/picture';
 import { clockSaid, daySaid, fromToday } from '../parts/figures.ts';
 import { scheduleOf, type TimedBlock } from './schedule.ts';
@@ -28,10 +28,43 @@ export function cardOf(
     blocks: schedule.blocks.map(timed => cardBlockOf(timed, team, drills, clock)),
     groups: groupsOf(team, practice),
     note: noteOf(team, practice),
-    cautions: noContactOf(team, practice).map(
-      skater => `${skater.number} ${skater.name}: no contact until the medical staff lift it.`,
-    ),
+    cautions: [
+      ...noContactOf(team, practice).map(
+        skater => `${skater.number} ${skater.name}: no contact until the medical staff lift it.`,
+      ),
+      ...dangersOf(team, schedule.blocks, drills),
+    ],
   };
+}
+
+/** More than these would push the blocks off the page; the drill itself shows them all. */
+const MOST_DANGERS = 3;
+const HURTS: ReadonlySet<Finding['kind']> = new Set(['pathsCrossTooFast', 'tooFastIntoBoards']);
+
+/** What the engine flags in today's drills that may hurt somebody, each once, as sentences for the box of cautions. */
+function dangersOf(
+  team: Team,
+  blocks: readonly TimedBlock[],
+  drills: ReadonlyMap<string, Drill>,
+): readonly string[] {
+  const ids = new Set(blocks.flatMap(({ block }) => (block.drill === undefined ? [] : [block.drill])));
+  const said = [...ids].flatMap(id => {
+    const drill = drills.get(id);
+    return drill === undefined
+      ? []
+      : findingsOf(drill).map(finding => `${drill.title}: ${findingSentence(finding, drill, team.lengths)}`);
+  });
+  const more = said.length - MOST_DANGERS;
+  return more <= 0
+    ? said
+    : [...said.slice(0, MOST_DANGERS), `${more} more of this kind: look at the findings of the drills.`];
+}
+
+function findingsOf(drill: Drill): readonly Finding[] {
+  const playable = playableOf(drill, rinkOf(drill.rink), levelOf(drill.level));
+  return playable.kind === 'playable'
+    ? runDrill(playable).findings.filter(finding => HURTS.has(finding.kind))
+    : [];
 }
 
 function cardBlockOf(
