@@ -45,6 +45,22 @@ it('a finger moves a skater, pulls a route and bends it, and the page does not s
     SET,
   ));
 
+it('what stands alone on the ice is about as wide as a finger needs', () =>
+  withPage(
+    app,
+    'finger room',
+    async page => {
+      await page.goto(`${app.url}/drills/drill-middle-first`);
+      const skater = page.getByRole('button', { name: /^F3, one of/ });
+      await skater.locator('.hit').tap();
+      const pull = page.getByRole('button', { name: 'Pull a route out of F3' }).locator('.hit');
+      await pull.waitFor();
+      expect((await skater.locator('.hit').boundingBox())!.width).toBeGreaterThanOrEqual(40);
+      expect((await pull.boundingBox())!.width).toBeGreaterThan(24);
+    },
+    SET,
+  ));
+
 async function centreOf(what: Locator): Promise<{ x: number; y: number }> {
   const box = await what.locator('.hit').boundingBox();
   if (box === null) throw new Error('not on the board');

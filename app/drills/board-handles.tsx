@@ -1,6 +1,7 @@
 import type { IcePoint, SpotId } from '@icewright/engine';
-import type { KeyboardEvent, PointerEvent } from 'react';
+import { createContext, type KeyboardEvent, type PointerEvent, useContext } from 'react';
 import { arrowStep, plus } from './board-pointer.ts';
+import { PULL_M, placesToTake, reachOf } from './finger-room.ts';
 import { type Chosen, type Grip, newPull } from './grip.ts';
 import { spotRemoved } from './new-things.ts';
 import {
@@ -17,6 +18,9 @@ import {
 } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
 import type { Write } from './write.ts';
+
+/** What stands on the board, where a finger may be what takes it. */
+const Places = createContext<readonly IcePoint[] | null>(null);
 
 type Take = (grip: Grip, event: PointerEvent, placeM: IcePoint) => void;
 
@@ -43,7 +47,7 @@ export function BoardHandles(props: {
   const isGone = (event: KeyboardEvent) => event.key === 'Delete' || event.key === 'Backspace';
 
   return (
-    <>
+    <Places value={placesToTake(drill, chosen.spotId)}>
       {Object.entries(drill.pucks).map(([puckId, puck]) => (
         <Grab
           key={puckId}
@@ -92,7 +96,7 @@ export function BoardHandles(props: {
       {chosen.spotId !== null && (
         <RouteHandles {...props} spotId={chosen.spotId} nudge={nudge} isGone={isGone} />
       )}
-    </>
+    </Places>
   );
 }
 
@@ -160,7 +164,7 @@ function RouteHandles(props: {
     });
   });
   const endM = endOfRoutes(spot);
-  const pullM = { xM: endM.xM, yM: endM.yM - 1.9 };
+  const pullM = { xM: endM.xM, yM: endM.yM - PULL_M };
   return (
     <>
       {handles}
@@ -193,6 +197,8 @@ function Grab(props: {
   readonly onTake: (event: PointerEvent) => void;
   readonly onKey: (event: KeyboardEvent) => void;
 }) {
+  const places = useContext(Places);
+  const hitM = places === null ? props.radiusM : reachOf(props.atM, props.radiusM, places);
   const classes = ['grab', props.className, props.isChosen && 'is-chosen', props.isOff && 'is-off'];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button element cannot stand in a drawing
@@ -206,7 +212,7 @@ function Grab(props: {
       onPointerDown={props.onTake}
       onKeyDown={props.onKey}
     >
-      <circle className="hit" r={props.radiusM} />
+      <circle className="hit" r={hitM} />
       {props.shownM !== undefined && <circle className="shown" r={props.shownM} />}
       <circle className="ring" r={props.radiusM + 0.2} />
     </g>
