@@ -1,5 +1,5 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import type { ActId, IcePoint, SpotId } from '@icewright/engine';
+import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { ValueField, WordsField } from '../parts/field.tsx';
 import { ActFields } from './act-fields.tsx';
@@ -122,10 +122,8 @@ export function ActsPanel(props: {
 
 const FIRST_STEP_M = 8;
 const FURTHEST_M = 24;
-const PASS_MPS = 13;
-const SHOT_MPS = 22;
-const GAP_M = 2.4;
 
+/** An act as it starts: speeds and gap are those of the drill's level, for the coach to change. */
 function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): DrillAct | undefined {
   const spot = drill.spots[spotId];
   if (spot === undefined) return undefined;
@@ -140,6 +138,7 @@ function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): DrillAct 
   )?.[0];
   const anybody = spotsOf(drill).find(([id]) => id !== spotId)?.[0];
   const end = spot.side === 'us' ? 'plusX' : 'minusX';
+  const { model } = levelOf(drill.level);
   switch (kind) {
     case 'skate':
     case 'carry':
@@ -153,16 +152,29 @@ function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): DrillAct 
       };
     case 'pass':
       return (
-        (mate ?? anybody) && { ...start, kind, toSpot: (mate ?? anybody)!, way: 'direct', speedMps: PASS_MPS }
+        (mate ?? anybody) && {
+          ...start,
+          kind,
+          toSpot: (mate ?? anybody)!,
+          way: 'direct',
+          speedMps: model.typicalPassMps,
+        }
       );
     case 'shoot':
-      return { ...start, kind, atEnd: end, speedMps: SHOT_MPS };
+      return { ...start, kind, atEnd: end, speedMps: model.wristShotMps };
     case 'hold':
       return { ...start, kind, seconds: 1 };
     case 'chase':
       return (somebody ?? anybody) && { ...start, kind, whom: (somebody ?? anybody)!, effortRatio: 1 };
     case 'gap':
-      return (somebody ?? anybody) && { ...start, kind, whom: (somebody ?? anybody)!, distanceM: GAP_M };
+      return (
+        (somebody ?? anybody) && {
+          ...start,
+          kind,
+          whom: (somebody ?? anybody)!,
+          distanceM: model.blueLineGapM,
+        }
+      );
   }
 }
 

@@ -11,7 +11,11 @@ export interface FirstThere {
   readonly leadS: Float64Array;
 }
 
-/** Who can be at each cell first (dominant regions of Fujimura & Sugihara 2005, with reaction and stick). */
+/**
+ * Who can be at the middle of each cell first, seconds from now (dominant regions of Fujimura & Sugihara 2005, with
+ * reaction and stick). Frame of the rink. Of two who are equally early the one listed first. Without contestants, and
+ * outside the boards, `who` is −1.
+ */
 export const firstToEachCell = (grid: IceGrid, contestants: readonly Contestant[]): FirstThere => {
   const fields = contestants.map(one => arrivalField(grid, one.state, one.power));
   const cellCount = grid.inside.length;

@@ -9,6 +9,7 @@ import type { Rink } from '../rink/rink.ts';
 import { levelOf } from '../skater/level.ts';
 import type { LevelId } from '../skater/model.ts';
 import { RACE_ROWS } from '../skater/race-rows.ts';
+import { ROUTE_ROWS } from '../skater/route-rows.ts';
 import type { Row } from '../units/provenance.ts';
 
 /** Rows that belong together, under a name a coach would look for. */
@@ -28,7 +29,10 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
     name: 'Passes, lanes and who is first',
     rows: [...Object.values(PASS_ROWS), ...Object.values(RACE_ROWS)],
   },
-  { name: 'Playing a drill and its findings', rows: rowsIn(drillRows) },
+  {
+    name: 'Playing a drill and its findings',
+    rows: [...rowsIn(drillRows), ...Object.values(ROUTE_ROWS)],
+  },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },

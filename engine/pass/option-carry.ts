@@ -11,8 +11,7 @@ import { PASS_ROWS } from './pass-rows.ts';
 
 const HEADING_COUNT = 13;
 const STEP_S = 0.05;
-/** Nobody skates the puck nearer to the boards than this on purpose. */
-const BOARDS_ROOM_M = 0.5;
+const BOARDS_ROOM_M = PASS_ROWS.carryBoardsRoomM.value;
 
 /**
  * Skating the puck instead: of thirteen headings in the half towards the end we attack, full effort with the level's carry

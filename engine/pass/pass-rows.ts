@@ -51,6 +51,14 @@ export const PASS_ROWS = {
       'About the mean game speed of 3.78 m/s in continuous play, measured in the 1970s, in an unknown direction',
     status: 'estimate',
   },
+  carryBoardsRoomM: {
+    name: 'nobody skates the puck nearer to the boards than this on purpose',
+    value: 0.5,
+    unit: 'm',
+    range: [0.3, 0.8],
+    source: 'Half a skater in gear, our choice',
+    status: 'estimate',
+  },
   carryLookS: {
     name: 'how far ahead skating with the puck is judged',
     value: 2,

@@ -11,6 +11,7 @@ export interface Slowing {
   readonly dragPerM: number;
 }
 
+/** What slows a puck of this model on the ice: μg (m/s²) and k (1/m), as `dv/dt = −(μg + k v²)`. */
 export const slowingOf = (model: PuckModel): Slowing => ({
   constantMps2: model.frictionRatio * model.gravityMps2,
   dragPerM: model.dragPerM,

@@ -1,11 +1,12 @@
 import type { IcePoint } from '../units/points.ts';
 import { cumulativeLengths, parameterAt, SLICES_PER_PIECE } from './route-length.ts';
+import { ROUTE_ROWS } from './route-rows.ts';
 import { type CubicPiece, splinePieces } from './route-spline.ts';
 
 /**
  * A drawn route: the smooth curve through its points, sampled evenly along its length. All arrays have the same length,
  * sample i lies at `i · stepM` along the curve. `headingRad` is continuous (it may leave (−π, π]); `curvaturePerM` is
- * positive for a turn to the left, and is that of the body's line: the turn averaged over 0.6 m to either side, so that a corner drawn
+ * positive for a turn to the left, and is that of the body's line: the turn averaged over the row `bendM` to either side, so that a corner drawn
  * sharper than a skater can turn has a finite price whatever the sampling.
  */
 export interface RouteCurve {
@@ -43,8 +44,7 @@ export interface RouteCurveOptions {
 
 /** Fine enough that a profile on it is within 0.3 % of one on a grid 25 times finer. */
 const DEFAULT_STEP_M = 0.1;
-/** A skater's line bends over this way to either side of a kink: about half a stride. Our choice, an estimate. */
-const BEND_M = 0.6;
+const BEND_M = ROUTE_ROWS.bendM.value;
 const FEWEST_SAMPLES = 16;
 
 /**

@@ -44,7 +44,8 @@ export const wilsonInterval = (
 };
 
 /**
- * First rate minus second, with Newcombe's hybrid score interval (his method 10). None when either has no trials.
+ * First rate minus second, with Newcombe's hybrid score interval (his method 10); `confidence` two-sided,
+ * between 0 and 1. None when either has no trials.
  * Source: Newcombe 1998, Stat Med 17:873.
  */
 export const newcombeDifference = (

@@ -4,4 +4,5 @@ export type End = 'minusX' | 'plusX';
 /** Us (the team that is coached) and them. */
 export type Side = 'us' | 'them';
 
+/** The end that is not this one. */
 export const otherEnd = (end: End): End => (end === 'plusX' ? 'minusX' : 'plusX');

@@ -4,6 +4,7 @@ export interface None<Reason extends string> {
   readonly reason: Reason;
 }
 
+/** The absence of an answer, with its reason. */
 export const noneBecause = <Reason extends string>(reason: Reason): None<Reason> => ({
   kind: 'none',
   reason,
