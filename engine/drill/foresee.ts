@@ -7,6 +7,7 @@ import { planRoute } from './plan-route.ts';
 import { type PlannedRoute, placeOnRoute } from './planned-route.ts';
 import { moveUnderPush, type Push } from './reactive-step.ts';
 import type { RunState } from './run-state.ts';
+import { stretchOf } from './stretch.ts';
 
 /** Where a skater will be, as far as the drill fixes it. Segments follow each other in time. */
 export type Foreseen = readonly Segment[];
@@ -98,7 +99,7 @@ export const placeAt = (foreseen: Foreseen, timeS: number, body: Body): Facing =
   const sign = (route ? route.backward : segment.isBackward) ? -1 : 1;
   let facing: Facing = { x: segment.facingX, y: segment.facingY };
   if (route) {
-    placeOnRoute(route, { toS: timeS }, body);
+    placeOnRoute(route, stretchOf(route.startS, timeS), body);
     if (timeS > (route.startS + route.endS) / 2) facing = lastFacing(route, facing);
     if (timeS > route.endS) easeOn(body, segment, timeS - route.endS);
   } else {
@@ -119,7 +120,7 @@ export const bladeAt = (foreseen: Foreseen, timeS: number, body: Body): void => 
 
 const easeOn = (body: Body, segment: Segment, forS: number): void => {
   if (body.xMps === 0 && body.yMps === 0 && segment.push.x === 0 && segment.push.y === 0) return;
-  moveUnderPush(body, segment, { lengthS: forS });
+  moveUnderPush(body, segment, stretchOf(0, forS));
 };
 
 const lastFacing = (route: PlannedRoute, otherwise: Facing): Facing => {

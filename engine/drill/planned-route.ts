@@ -1,5 +1,6 @@
 import type { IcePoint } from '../units/points.ts';
 import type { Body } from './in-boards.ts';
+import type { Stretch } from './stretch.ts';
 
 /**
  * A scripted route with its times: places evenly along the curve, `stepM` apart, the speed at each, and when it is reached,
@@ -21,8 +22,8 @@ export interface PlannedRoute {
   cursor: number;
 }
 
-/** Sets the body to where the route is at `toS`; before its start and after its end it stays at that place. */
-export const placeOnRoute = (route: PlannedRoute, at: { readonly toS: number }, body: Body): void => {
+/** Sets the body to where the route is at the end of the stretch; before its start and after its end it stays at that place. */
+export const placeOnRoute = (route: PlannedRoute, stretch: Readonly<Stretch>, body: Body): void => {
   const { timeS, xM, yM } = route;
   const last = timeS.length - 1;
   if (last === 0) {
@@ -32,7 +33,7 @@ export const placeOnRoute = (route: PlannedRoute, at: { readonly toS: number }, 
     body.yMps = 0;
     return;
   }
-  const atS = at.toS - route.startS;
+  const atS = stretch.toS - route.startS;
   let k = route.cursor;
   while (k > 0 && timeS[k]! > atS) k--;
   while (k < last - 1 && timeS[k + 1]! <= atS) k++;

@@ -1,6 +1,6 @@
 import type { SprintPower } from '../skater/sprint.ts';
 import type { Body } from './in-boards.ts';
-import { STEP_S } from './stretch.ts';
+import { STEP_S, type Stretch } from './stretch.ts';
 
 /** Where the push points: u of `v̇ = (V·u − v)/τ`, |u| ≤ 1. Changed in place, so that a step makes no garbage. */
 export interface Push {
@@ -23,7 +23,7 @@ export interface Pushed {
  * 16 % of the lateral acceleration of the levels from U14 up, but a full reversal asks for (V + v)/τ, about twice what
  * a stop gives, so a chaser who must turn right round is shown up to half a second too quick.
  */
-export const moveUnderPush = (body: Body, by: Pushed, over: { readonly lengthS: number }): void => {
+export const moveUnderPush = (body: Body, by: Pushed, over: Readonly<Stretch>): void => {
   const { push, power } = by;
   const { lengthS } = over;
   const keeps = lengthS === STEP_S ? by.stepKeeps : Math.exp(-lengthS / power.tauS);

@@ -17,6 +17,7 @@ import { isRepAlive } from './rep-alive.ts';
 import type { Run } from './run-result.ts';
 import { actorNamed, type RunState, zoneOf } from './run-state.ts';
 import { STEP_HZ } from './step-hz.ts';
+import { stretchOf } from './stretch.ts';
 
 export interface RunOptions {
   /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
@@ -117,7 +118,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lineXM: lineIds.map(id => rink.lines[id].centreXM),
     actors,
     puck: puckAtStart(playable),
-    stretch: { fromS: 0, toS: 0, lengthS: 0 },
+    stretch: stretchOf(0, 0),
     events: [],
     findings: [],
     fires: [],

@@ -10,6 +10,9 @@ export interface Stretch {
   lengthS: number;
 }
 
+/** A stretch of its own. All are made here, so that they are one kind of object for the compiler. */
+export const stretchOf = (fromS: number, toS: number): Stretch => ({ fromS, toS, lengthS: toS - fromS });
+
 /** Two times of a rep that lie a step apart differ from it by rounding alone, at most this much. */
 const ROUNDING_S = 1e-12;
 
