@@ -1,6 +1,7 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import type { End, SpotId } from '@icewright/engine';
+import { type End, feetOf, metresOf, type SpotId } from '@icewright/engine';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
+import { LENGTH_UNIT, type Lengths } from '../parts/figures.ts';
 import { spotsOf } from './route-writes.ts';
 
 /** The figures and names of one act. */
@@ -8,9 +9,10 @@ export function ActFields(props: {
   readonly drill: Drill;
   readonly own: SpotId;
   readonly act: DrillAct;
+  readonly lengths: Lengths;
   readonly onChange: (act: DrillAct) => void;
 }) {
-  const { drill, own, act, onChange } = props;
+  const { drill, own, act, lengths, onChange } = props;
   const others = spotsOf(drill)
     .filter(([id]) => id !== own)
     .map(([id, spot]) => ({ value: id as string, said: spot.role }));
@@ -67,7 +69,11 @@ export function ActFields(props: {
             ]}
             onChange={way => onChange({ ...act, way })}
           />
-          <PuckSpeed value={act.speedMps} onChange={speedMps => onChange({ ...act, speedMps })} />
+          <PuckSpeed
+            lengths={lengths}
+            value={act.speedMps}
+            onChange={speedMps => onChange({ ...act, speedMps })}
+          />
         </>
       );
     case 'shoot':
@@ -82,7 +88,11 @@ export function ActFields(props: {
             ]}
             onChange={atEnd => onChange({ ...act, atEnd })}
           />
-          <PuckSpeed value={act.speedMps} onChange={speedMps => onChange({ ...act, speedMps })} />
+          <PuckSpeed
+            lengths={lengths}
+            value={act.speedMps}
+            onChange={speedMps => onChange({ ...act, speedMps })}
+          />
         </>
       );
     case 'hold':
@@ -115,17 +125,24 @@ export function ActFields(props: {
               label="gap"
               type="number"
               min={0}
-              max={30}
-              step={0.1}
-              unit="m"
-              value={String(act.distanceM)}
-              onChange={distanceM => onChange({ ...act, distanceM: Number(distanceM) })}
+              max={typedOf(30, lengths)}
+              step={lengths === 'feet' ? 0.5 : 0.1}
+              unit={LENGTH_UNIT[lengths]}
+              value={String(typedOf(act.distanceM, lengths))}
+              onChange={typed => onChange({ ...act, distanceM: metresTyped(typed, lengths) })}
             />
           )}
         </>
       );
   }
 }
+
+/** A length or a speed as it stands in its field, to a tenth. */
+const typedOf = (inMetres: number, lengths: Lengths): number =>
+  Math.round((lengths === 'feet' ? feetOf(inMetres) : inMetres) * 10) / 10;
+
+const metresTyped = (typed: string, lengths: Lengths): number =>
+  lengths === 'feet' ? metresOf(Number(typed)) : Number(typed);
 
 function Effort({ value, onChange }: { readonly value: number; readonly onChange: (value: number) => void }) {
   return (
@@ -143,9 +160,11 @@ function Effort({ value, onChange }: { readonly value: number; readonly onChange
 }
 
 function PuckSpeed({
+  lengths,
   value,
   onChange,
 }: {
+  readonly lengths: Lengths;
   readonly value: number;
   readonly onChange: (value: number) => void;
 }) {
@@ -153,12 +172,12 @@ function PuckSpeed({
     <ValueField
       label="puck speed"
       type="number"
-      min={1}
-      max={50}
+      min={typedOf(1, lengths)}
+      max={typedOf(50, lengths)}
       step={0.5}
-      unit="m/s"
-      value={String(value)}
-      onChange={speed => onChange(Number(speed))}
+      unit={`${LENGTH_UNIT[lengths]}/s`}
+      value={String(typedOf(value, lengths))}
+      onChange={typed => onChange(metresTyped(typed, lengths))}
     />
   );
 }

@@ -2,6 +2,7 @@ import type { Drill, DrillAct } from '@icewright/book';
 import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { ValueField, WordsField } from '../parts/field.tsx';
+import type { Lengths } from '../parts/figures.ts';
 import { ActFields } from './act-fields.tsx';
 import { actSaid, cueSaid } from './act-words.ts';
 import { CueFields } from './cue-fields.tsx';
@@ -14,6 +15,7 @@ export function ActsPanel(props: {
   readonly hand: Hand;
   readonly spotId: SpotId;
   readonly actId: ActId | null;
+  readonly lengths: Lengths;
   readonly onChooseAct: (actId: ActId | null) => void;
   readonly onGone: () => void;
 }) {
@@ -76,6 +78,7 @@ export function ActsPanel(props: {
                   drill={drill}
                   own={spotId}
                   act={act}
+                  lengths={props.lengths}
                   onChange={changed => hand.keep([{ path: ['spots', spotId, 'acts', id], value: changed }])}
                 />
                 <Act

@@ -1,6 +1,7 @@
 import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
 import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { type PointerEvent, useMemo, useRef, useState } from 'react';
+import type { Lengths } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { BoardHandles } from './board-handles.tsx';
 import { icePointUnder } from './board-pointer.ts';
@@ -17,6 +18,7 @@ export function Board(props: {
   readonly hand: Hand;
   readonly rink: Rink;
   readonly run: Run | null;
+  readonly lengths: Lengths;
   readonly timeS: number;
   readonly chosen: Chosen;
   readonly onChoose: (chosen: Chosen) => void;
@@ -24,7 +26,7 @@ export function Board(props: {
   readonly onPlaced: (spotId: SpotId | null) => void;
   readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
 }) {
-  const { hand, rink, run, chosen, onChoose, placing } = props;
+  const { hand, rink, run, lengths, chosen, onChoose, placing } = props;
   const { drill } = hand;
   const isUpright = useIsNarrow(701);
   const sheet = useRef<SVGGElement>(null);
@@ -40,8 +42,8 @@ export function Board(props: {
     [rink, isUpright],
   );
   const drillDrawing = useMemo(
-    () => drillMarkup({ drill, rink, run, isUpright }),
-    [drill, rink, run, isUpright],
+    () => drillMarkup({ drill, rink, run, isUpright, lengths }),
+    [drill, rink, run, isUpright, lengths],
   );
   const [x, y, width, height] = rinkViewBox(rink, isUpright);
 

@@ -107,7 +107,7 @@ function Postcard({ id, drill, team }: { readonly id: string; readonly drill: Dr
   const served = drill.habits.flatMap(habit => team.habits[habit]?.title ?? []);
   return (
     <Link href={`/drills/${id}`} className="postcard">
-      <DrillPicture drill={drill} upright={false} idPrefix={id} postcard />
+      <DrillPicture drill={drill} upright={false} idPrefix={id} lengths={team.lengths} postcard />
       <span className="w postcard-title">{drill.title}</span>
       <span className="w postcard-says">{drill.says}</span>
       <span className="q3">

@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import type { Rink, Run } from '@icewright/engine';
+import type { Lengths, Rink, Run } from '@icewright/engine';
 import { drawDrillOnly, drawUpright, svgParts } from '@icewright/picture';
 
 /** The drill as the pen draws it, without the sheet below it. */
@@ -8,6 +8,7 @@ export function drillMarkup(of: {
   readonly rink: Rink;
   readonly run: Run | null;
   readonly isUpright: boolean;
+  readonly lengths: Lengths;
 }): string {
   return svgParts(
     pen => {
@@ -15,6 +16,7 @@ export function drillMarkup(of: {
         drawDrillOnly(pen, of.drill, of.rink, {
           ...(of.run === null ? {} : { run: of.run }),
           level: of.drill.level,
+          lengths: of.lengths,
         });
       of.isUpright ? drawUpright(pen, draw) : draw();
     },

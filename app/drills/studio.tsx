@@ -113,6 +113,7 @@ export function Studio({
               hand={hand}
               rink={rink}
               run={run}
+              lengths={lengths}
               timeS={playback.timeS}
               chosen={chosen}
               onChoose={setChosen}
@@ -165,6 +166,7 @@ export function Studio({
                 hand={hand}
                 spotId={chosen.spotId}
                 actId={chosen.actId}
+                lengths={lengths}
                 onChooseAct={actId => setChosen({ spotId: chosen.spotId, actId })}
                 onGone={() => setChosen(NOBODY)}
               />

@@ -1,5 +1,5 @@
 import type { Drill, RinkChoice } from '@icewright/book';
-import { rinkOf } from '@icewright/engine';
+import { type Lengths, rinkOf } from '@icewright/engine';
 import { drawDrill, drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
 import { Drawn } from './drawn.tsx';
@@ -15,22 +15,23 @@ export function DrillPicture(props: {
   readonly idPrefix: string;
   /** Larger than in a plan, so its marks need not grow as much. */
   readonly postcard?: boolean;
+  readonly lengths: Lengths;
 }) {
-  const { drill, upright, idPrefix, postcard } = props;
+  const { drill, upright, idPrefix, postcard, lengths } = props;
   const { markup, viewBox } = useMemo(() => {
     const rink = rinkOf(drill.rink);
     return {
       viewBox: rinkViewBox(rink, upright).join(' '),
       markup: svgParts(
         pen => {
-          const draw = () => drawDrill(pen, drill, rink, { level: drill.level, ticks: false });
+          const draw = () => drawDrill(pen, drill, rink, { level: drill.level, ticks: false, lengths });
           if (upright) drawUpright(pen, draw);
           else draw();
         },
         { ...(postcard ? POSTCARD : SMALL), idPrefix },
       ),
     };
-  }, [drill, upright, idPrefix, postcard]);
+  }, [drill, upright, idPrefix, postcard, lengths]);
   return (
     <Drawn markup={markup} viewBox={viewBox} label={`The drill ${drill.title}`} className="ice-svg small" />
   );

@@ -88,6 +88,7 @@ function cardBlockOf(
       .map(point => point.trim())
       .filter(point => point !== ''),
     ...(plan === undefined ? {} : { plan }),
+    lengths: team.lengths,
     rink: rinkOf(plan?.rink ?? team.rink),
     facts,
   };

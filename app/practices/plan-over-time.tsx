@@ -2,7 +2,7 @@ import type { Drill, Practice, Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
 import { BareSheet, DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { clockAfter, clockSaid } from '../parts/figures.ts';
+import { clockAfter, clockSaid, type Lengths } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { useReorder } from './use-reorder.ts';
@@ -72,7 +72,13 @@ export function PlanOverTime(props: {
                 {timed.block.title === '' ? 'Without a name' : timed.block.title}
               </span>
             </button>
-            <BlockPicture timed={timed} drills={drills} isNarrow={isNarrow} onChoose={onChoose} />
+            <BlockPicture
+              timed={timed}
+              drills={drills}
+              lengths={team.lengths}
+              isNarrow={isNarrow}
+              onChoose={onChoose}
+            />
             <div className="block-words">
               {timed.block.leads !== '' && <p className="q2">{timed.block.leads}</p>}
               {timed.block.says !== '' && <p className="w block-says">{timed.block.says}</p>}
@@ -113,6 +119,7 @@ function Rail({ team }: { readonly team: Team }) {
 function BlockPicture(props: {
   readonly timed: TimedBlock;
   readonly drills: ReadonlyMap<string, Drill>;
+  readonly lengths: Lengths;
   readonly isNarrow: boolean;
   readonly onChoose: (id: string) => void;
 }) {
@@ -129,7 +136,12 @@ function BlockPicture(props: {
   }
   return (
     <div className="block-picture">
-      <DrillPicture drill={drill} upright={!props.isNarrow} idPrefix={`plan-${timed.id}`} />
+      <DrillPicture
+        drill={drill}
+        upright={!props.isNarrow}
+        idPrefix={`plan-${timed.id}`}
+        lengths={props.lengths}
+      />
     </div>
   );
 }

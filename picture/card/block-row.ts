@@ -63,7 +63,12 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
     () =>
       pen.clip(
         sink => sink.rect(x - 1, y, width + 2, length),
-        () => drawDrill(pen, plan, block.rink, { ticks: false, findings: [] }),
+        () =>
+          drawDrill(pen, plan, block.rink, {
+            ticks: false,
+            findings: [],
+            ...(block.lengths === undefined ? {} : { lengths: block.lengths }),
+          }),
       ),
   );
   return width * scale;

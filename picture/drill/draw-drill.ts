@@ -1,4 +1,4 @@
-import type { ActId, DrillPlan, Finding, LevelId, Rink, Run, SpotId } from '@icewright/engine';
+import type { ActId, DrillPlan, Finding, Lengths, LevelId, Rink, Run, SpotId } from '@icewright/engine';
 import { CUE_HALF_M, drawCue } from '../ice/cue.ts';
 import { drawNet } from '../ice/net.ts';
 import { pointAt, polylineOf, tracePoints } from '../ice/polyline.ts';
@@ -24,6 +24,8 @@ export interface DrillSetting extends RinkSetting {
   readonly findings?: readonly Finding[];
   /** Without one tick a second: small drawings are calmer without. */
   readonly ticks?: boolean;
+  /** How lengths are written beside lines; metres when left out. */
+  readonly lengths?: Lengths;
 }
 
 /** The whole drill as a still picture on its sheet. */

@@ -1,4 +1,4 @@
-import type { Act, ActId, DrillPlan, IcePoint, LevelId, Rink, Run, SpotId } from '@icewright/engine';
+import type { Act, ActId, DrillPlan, IcePoint, Lengths, LevelId, Rink, Run, SpotId } from '@icewright/engine';
 import type { LineEnd } from '../ice/line-marks.ts';
 import { sheetPoint } from '../ice/sheet-point.ts';
 import { byRank } from './by-rank.ts';
@@ -15,6 +15,7 @@ interface Walk {
   readonly level: LevelId | undefined;
   readonly places: ReadonlyMap<SpotId, SpotPlaces>;
   readonly passesTo: Map<SpotId, number>;
+  readonly lengths: Lengths;
 }
 
 const STANDING: RouteBefore = { speedMps: 0 };
@@ -24,7 +25,7 @@ const SHOT_SHORT_OF_GOAL_M = 0.6;
 export const drillLinesOf = (
   plan: DrillPlan,
   rink: Rink,
-  known: { readonly run?: Run; readonly level?: LevelId } = {},
+  known: { readonly run?: Run; readonly level?: LevelId; readonly lengths?: Lengths } = {},
 ): readonly DrillLine[] => {
   const walk: Walk = {
     plan,
@@ -33,6 +34,7 @@ export const drillLinesOf = (
     level: known.level,
     places: spotPlacesOf(plan),
     passesTo: new Map(),
+    lengths: known.lengths ?? 'metres',
   };
   return byRank(plan.spots).flatMap(([spot]) => spotLines(walk, spot));
 };

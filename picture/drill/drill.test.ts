@@ -42,6 +42,19 @@ describe('a drill as lines', () => {
     expect((bounce.x - from.x) / (from.y - bounce.y)).toBeCloseTo((to.x - bounce.x) / (to.y - bounce.y), 9);
   });
 
+  it('writes a gap in the lengths of the team', () => {
+    const plan = planOf([
+      { role: 'D1', atM: at(-10, 0), acts: [{ kind: 'gap', whom: spotId('X1'), distanceM: 3.048 }] },
+      { role: 'X1', side: 'them', atM: at(0, 0) },
+    ]);
+    const wordsOf = (lengths?: 'feet') =>
+      drillLinesOf(plan, rink, lengths === undefined ? {} : { lengths }).map(
+        line => 'words' in line && line.words,
+      );
+    expect(wordsOf()).toEqual(['gap 3.0 m']);
+    expect(wordsOf('feet')).toEqual(['gap 10 ft']);
+  });
+
   it('with a run, puts a tick at every whole second where the run has the skater', () => {
     const playable = playableOf(MIDDLE_FIRST, rink, levelOf('collegeWomen'));
     if (playable.kind === 'unplayable') throw new Error('Middle first cannot be played');

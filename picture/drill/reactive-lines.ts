@@ -1,4 +1,14 @@
-import type { Act, ActId, DrillPlan, IcePoint, Run, SpotId, Track } from '@icewright/engine';
+import {
+  type Act,
+  type ActId,
+  type DrillPlan,
+  feetOf,
+  type IcePoint,
+  type Lengths,
+  type Run,
+  type SpotId,
+  type Track,
+} from '@icewright/engine';
 import { distanceOf, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import type { DrillLine } from './drill-line.ts';
 import type { SpotPlaces } from './pass-places.ts';
@@ -8,7 +18,11 @@ interface ReactiveKnown {
   readonly plan: DrillPlan;
   readonly run: Run | undefined;
   readonly places: ReadonlyMap<SpotId, SpotPlaces>;
+  readonly lengths: Lengths;
 }
+
+const gapWords = (gapM: number, lengths: Lengths): string =>
+  lengths === 'feet' ? `gap ${feetOf(gapM).toFixed(0)} ft` : `gap ${gapM.toFixed(1)} m`;
 
 const TRACK_EVERY_S = 0.1;
 const JOINS_AFTER_M = 3;
@@ -27,7 +41,7 @@ export const reactiveLines = (
   const whom = walk.plan.spots[act.whom];
   if (!whom) return [];
   const words =
-    act.kind === 'chase' ? `chases ${whom.role}` : `gap ${act.distanceM.toFixed(1)} m to ${whom.role}`;
+    act.kind === 'chase' ? `chases ${whom.role}` : `${gapWords(act.distanceM, walk.lengths)} to ${whom.role}`;
   const track = trackOf(walk.run, of.spot);
   if (walk.run && track && times && times.endS > times.startS) {
     const run = walk.run;
@@ -56,7 +70,7 @@ export const reactiveLines = (
   }
   const from = sheetPoint(at);
   if (act.kind === 'gap') {
-    const held = `gap ${act.distanceM.toFixed(1)} m`;
+    const held = gapWords(act.distanceM, walk.lengths);
     return [{ ...of, kind: 'gap', from, to: sheetPoint(whom.atM), words: held }];
   }
   const target = walk.places.get(act.whom);
