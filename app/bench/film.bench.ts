@@ -9,11 +9,11 @@ import { jumpInRoom, stepInRoom, waitForFrame } from './room-picture.ts';
 import { budget, median, short, spreadOf } from './rows.ts';
 import { type NumberedFilm, someFilms } from './some-films.ts';
 
-const JUMPS = 16;
+const JUMPS = 12;
 const CHECKED = 4;
 const STEPS = 30;
 const REST_MS = 800;
-const LONG_STEPS = 240;
+const LONG_STEPS = 180;
 
 /** Exact frames in the film room, against a plain video element that seeks the same file in the same run. */
 const bench = (): Promise<BenchRow[]> =>

@@ -11,7 +11,8 @@ export const jumpInRoom = (page: Page, frameIndex: number): Promise<number> =>
     field.dispatchEvent(new Event('input', { bubbles: true }));
     await new Promise(resolve => setTimeout(resolve, 30));
     const canvas = document.querySelector<HTMLElement>('canvas[data-testid="picture"]')!;
-    const shown = new Promise<void>(resolve => {
+    const shown = new Promise<void>((resolve, reject) => {
+      setTimeout(() => reject(new Error(`frame ${target} is not on the canvas after 20 s`)), 20_000);
       const isThere = () => canvas.dataset.frame === `${target}`;
       const watch = new MutationObserver(() => {
         if (!isThere()) return;
@@ -31,7 +32,8 @@ export const stepInRoom = (page: Page, by: 1 | -1): Promise<number> =>
   page.evaluate(async step => {
     const canvas = document.querySelector<HTMLElement>('canvas[data-testid="picture"]')!;
     const target = `${Number(canvas.dataset.frame) + step}`;
-    const shown = new Promise<void>(resolve => {
+    const shown = new Promise<void>((resolve, reject) => {
+      setTimeout(() => reject(new Error(`frame ${target} is not on the canvas after 20 s`)), 20_000);
       const watch = new MutationObserver(() => {
         if (canvas.dataset.frame !== target) return;
         watch.disconnect();

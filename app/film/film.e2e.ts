@@ -48,6 +48,21 @@ describe('the picture is the very frame that the clock says', () => {
     });
   });
 
+  it('finds a frame near the start after the room has filled in what lies before a key picture', {
+    timeout: 60_000,
+  }, async () => {
+    await withPage(async page => {
+      await openFilmFile(page, app.url, filmPath('A.mp4'));
+      // Frame 240 of this film is a key picture; the room looks at what lies before it once it is quiet.
+      await jumpTo(page, '240');
+      await shownFrame(page, 240);
+      await page.waitForTimeout(900);
+      await jumpTo(page, '10');
+      await shownFrame(page, 10);
+      expect(await burnedCounter(page)).toBe(10);
+    });
+  });
+
   it('stops on the frame that is then shown, playing forwards and backwards', {
     timeout: 120_000,
   }, async () => {

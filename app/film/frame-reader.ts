@@ -171,6 +171,8 @@ export class FrameReader {
     });
     decoder.configure(this.film.config);
     this.decoder = decoder;
+    // Nothing before its key picture will come out of it, even while nothing has come out yet.
+    this.lastOut = nearestFrame(this.film.index, key.timestamp) - 1;
   }
 
   private async feed(packet: EncodedPacket, target: number): Promise<void> {
