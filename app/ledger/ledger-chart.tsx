@@ -2,6 +2,7 @@ import type { Game } from '@icewright/book';
 import { drawChange, drawLedgerRow, type LedgerPlace, ledgerX, svgParts } from '@icewright/picture';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { ActLink } from '../parts/act.tsx';
 import { countSaid, dayInMonth, percentSaid } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
@@ -125,7 +126,12 @@ function LineRow(props: {
       </div>
       {isAsked && (
         <div className="ledger-why">
-          <Slip onClose={() => setAsked(false)}>{whySaid(line)}</Slip>
+          <Slip onClose={() => setAsked(false)}>
+            {whySaid(line)}{' '}
+            <ActLink bare to="/figures">
+              What the figures rest on
+            </ActLink>
+          </Slip>
         </div>
       )}
     </li>
