@@ -52,7 +52,7 @@ const DIFFERENT = PAGES.filter(
 
 describe('every place and everything that can be opened: theme, width, WCAG 2.2 AA, fingers, console', () => {
   for (const { width, height, touch } of SIZES)
-    it(`at ${width} × ${height}`, () =>
+    it(`at ${width} × ${height}`, { timeout: 300_000 }, () =>
       withPage(
         app,
         `places ${width}`,
@@ -73,7 +73,8 @@ describe('every place and everything that can be opened: theme, width, WCAG 2.2 
           expect(wrong).toEqual([]);
         },
         { size: { width, height }, touch },
-      ));
+      ),
+    );
 });
 
 const wrongTheme = async (page: Page, path: string): Promise<string[]> => {
