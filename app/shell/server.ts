@@ -33,6 +33,20 @@ export const findFilms = () => ask<readonly FolderFilm[]>('/api/films');
 /** The whole team, every document in one file. */
 export const teamFileAddressOf = (teamId: string) => `/api/teams/${teamId}/file`;
 
+/** That file, with the name the server gives it; refused when a document of the team cannot be written out. */
+export async function findTeamFile(
+  teamId: string,
+): Promise<Answer<{ readonly bytes: Blob; readonly fileName: string }>> {
+  try {
+    const answer = await fetch(teamFileAddressOf(teamId));
+    if (!answer.ok) return refusal(await saidBy(answer));
+    const named = /filename="([^"]+)"/.exec(answer.headers.get('content-disposition') ?? '')?.[1];
+    return { kind: 'ok', value: { bytes: await answer.blob(), fileName: named ?? 'team.icewright.json' } };
+  } catch {
+    return notReached();
+  }
+}
+
 /** Takes in a team file: all of it or nothing. */
 export const takeInTeam = (text: string) =>
   ask<{ readonly id: string }>('/api/teams/file', { method: 'POST', body: text });

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { takeInTeam, teamFileAddressOf } from './server.ts';
+import { findTeamFile, takeInTeam, teamFileAddressOf } from './server.ts';
 import { changeTeam, loadTeams } from './teams.ts';
 
 /** The whole team out as one open file, and a team in from one. Films stay where they lie. */
@@ -17,9 +17,28 @@ export function TeamFile({ teamId }: { readonly teamId: string }) {
     await loadTeams();
     changeTeam(answer.value.id);
   };
+  const give = async () => {
+    const answer = await findTeamFile(teamId);
+    if (answer.kind === 'none') return setRefused(answer.said);
+    setRefused(null);
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(answer.value.bytes);
+    link.download = answer.value.fileName;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  };
   return (
     <>
-      <a className="act" href={teamFileAddressOf(teamId)} download>
+      <a
+        className="act"
+        href={teamFileAddressOf(teamId)}
+        download
+        onClick={event => {
+          // Fetched, not followed: a refusal is then a sentence here and not a failed download.
+          event.preventDefault();
+          void give();
+        }}
+      >
         Take the team out as a file
       </a>
       <input
