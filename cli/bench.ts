@@ -21,7 +21,13 @@ console.log(`${pad('what', 62)}${pad('median', 14)}${pad('spread', 22)}${pad('ba
 for (const file of files) {
   const module: { default?: () => Promise<BenchRow[]> } = await import(pathToFileURL(resolve(file)).href);
   if (!module.default) throw new Error(`${file} has no default export to run.`);
-  for (const row of await module.default()) print(row);
+  try {
+    for (const row of await module.default()) print(row);
+  } catch (error) {
+    // One that cannot run must not hide the others.
+    process.exitCode = 1;
+    console.log(`${file} stopped: ${error instanceof Error ? error.message : String(error)}`);
+  }
 }
 
 function print(row: BenchRow): void {

@@ -21,8 +21,9 @@ const commands = {
     return tsx('cli/test.ts', args, { ICEWRIGHT_BROWSER: browser });
   },
   bench: () => {
+    const browser = ensureBrowser();
     ensureBuilt();
-    return tsx('cli/bench.ts', args);
+    return tsx('cli/bench.ts', args, { ICEWRIGHT_BROWSER: browser });
   },
   gallery: () => tsx('cli/gallery.ts', args),
   checks: () => tsx('cli/checks.ts', args),
@@ -88,7 +89,7 @@ function ensureBrowser() {
   const found = () => places.find(place => place && existsSync(place));
   if (found()) return found();
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-    say('Installing chromium for the end-to-end tests …');
+    say('Installing chromium for the tests …');
     spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
     spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], {
       stdio: ['ignore', 'ignore', 'inherit'],
@@ -97,7 +98,7 @@ function ensureBrowser() {
     if (found()) return found();
   }
   return fail(
-    'The end-to-end tests need Chromium and none was found: install it, or name one with ICEWRIGHT_BROWSER=/path/to/chromium.',
+    'Tests and benches of the screens need Chromium and none was found: install it, or name one with ICEWRIGHT_BROWSER=/path/to/chromium.',
   );
 }
 
@@ -113,7 +114,9 @@ function filesUnder(folder) {
   return readdirSync(folder, { withFileTypes: true }).flatMap(item => {
     const path = join(folder, item.name);
     if (item.isDirectory())
-      return ['dist', 'node_modules', 'golden'].includes(item.name) ? [] : filesUnder(path);
+      return ['dist', 'node_modules', 'golden', 'bench', 'scenes'].includes(item.name)
+        ? []
+        : filesUnder(path);
     return /\.(test|bench|e2e)\.tsx?$/.test(item.name) ? [] : [path];
   });
 }
