@@ -92,6 +92,10 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
     await expect.poll(() => pins.count()).toBe(9);
     await page.keyboard.press('Control+z');
     await expect.poll(() => pins.count()).toBe(10);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect.poll(() => pins.count()).toBe(9);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => pins.count()).toBe(10);
     expect(await seriousViolations(page)).toEqual([]);
   });
 });

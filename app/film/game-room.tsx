@@ -7,6 +7,7 @@ import { Empty, Failure } from '../parts/empty.tsx';
 import { daySaid } from '../parts/figures.ts';
 import { useDocument, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import { UndoActs } from '../shell/undo-acts.tsx';
 import { addPart } from './add-part.ts';
 import { DropZone } from './drop-zone.tsx';
 import { type FilmFile, pickFilm, takeFilm } from './film-door.ts';
@@ -89,7 +90,12 @@ function OpenGame({
       title={gameTitle(game)}
       titleWords={gameTitle(game)}
       meta={<Meta game={game} naming={naming} onNaming={() => setNaming(!naming)} />}
-      acts={acts}
+      acts={
+        <>
+          <UndoActs />
+          {acts}
+        </>
+      }
     />
   );
   const above = (
