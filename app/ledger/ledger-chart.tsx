@@ -3,7 +3,7 @@ import { drawChange, drawLedgerRow, type LedgerPlace, ledgerX, svgParts } from '
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { ActLink } from '../parts/act.tsx';
-import { countSaid, dayInMonth, percentSaid } from '../parts/figures.ts';
+import { countSaid, dayInMonth, percentSaid, pointsSaid } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
@@ -201,5 +201,12 @@ function whySaid(line: LedgerLine): string {
     return `It was not practised yet, so there is no before and after: ${countsSaid(line.before)} done so far.`;
   const seen = `Before its first practice ${countsSaid(line.before)} done, from that day on ${countsSaid(line.after)}. `;
   if ('kind' in change.change) return `${seen}A change needs chances on both sides.`;
-  return `${seen}The difference is bounded by Newcombe’s hybrid score interval (1998) at ${percentSaid(change.confidence)}: more than 95, because the ledger is looked at after every game. These chances would have shown a change of ${Math.round(change.smallestShownRatio * 100)} points in 8 seasons of 10.`;
+  const { lowerRatio, upperRatio } = change.change;
+  const interval = `The true change could lie anywhere from ${pointsSaid(lowerRatio)} to ${pointsSaid(upperRatio)} points: outside that, counts like these would be rare. It is Newcombe’s hybrid score interval (1998) at ${percentSaid(change.confidence)}; more than 95, because the ledger is looked at after every game. `;
+  const least = change.smallestShownRatio;
+  return `${seen}${interval}${
+    typeof least === 'number'
+      ? `These chances would have shown a change of ${Math.round(least * 100)} points in 8 seasons of 10.`
+      : 'So few chances could show nothing, not even all against none.'
+  }`;
 }

@@ -3,7 +3,7 @@ import { rinkOf } from '@icewright/engine';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { countSaid, today } from '../parts/figures.ts';
+import { countSaid, percentSaid, today } from '../parts/figures.ts';
 import { useTeam } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -31,6 +31,7 @@ function Ledger({ team }: { readonly team: Team }) {
   const gameCount = season.games.filter(([, game]) => game.day <= now).length;
   const practiceCount = season.practices.filter(([, practice]) => practice.day < now).length;
   useKeys([{ keys: 't', says: 'as a table, or drawn', act: () => setTable(!isTable) }]);
+  const confidences = lines.flatMap(({ change }) => (change === null ? [] : [change.confidence]));
   const chanceCount = lines.reduce((sum, line) => sum + line.before.chanceCount + line.after.chanceCount, 0);
   if (chanceCount === 0 && lines.every(line => line.minutes === 0)) {
     return (
@@ -91,11 +92,19 @@ function Ledger({ team }: { readonly team: Team }) {
         <p className="cap ledger-key">
           A segment is a week. A dot is one game with its 95 % interval; a band is all games before, or from,
           the first practice of it. Bars hang where it was practised, longer is more minutes.{' '}
-          <b className="b q2">Moved</b>: the interval of the change leaves zero out, looked at after every
-          game. <b className="b q2">No sign yet</b>: it does not, though there were chances enough.{' '}
-          <b className="b q2">Cannot tell</b>: too few chances. It shows that a rate moved, not why.
+          <b className="b q2">Moved</b>: the change, with its interval
+          {confidences.length > 0 && ` at ${confidencesSaid(confidences)}`}, leaves zero out; it is wider the
+          oftener it is looked at, once a game. <b className="b q2">No sign yet</b>: it does not, though there
+          were chances enough. <b className="b q2">Cannot tell</b>: too few chances. It shows that a rate
+          moved, not why.
         </p>
       </main>
     </>
   );
+}
+
+/** Each habit is looked at as often as there were games since its first practice, so each has its own. */
+function confidencesSaid(confidences: readonly number[]): string {
+  const [least, most] = [percentSaid(Math.min(...confidences)), percentSaid(Math.max(...confidences))];
+  return least === most ? least : `${least} to ${most}`;
 }

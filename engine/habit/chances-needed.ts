@@ -1,4 +1,5 @@
 import { sampleSizePerGroup } from '../statistics/sample-size.ts';
+import { type None, noneBecause } from '../units/none.ts';
 import type { Row } from '../units/provenance.ts';
 
 export const POWER: Row = {
@@ -21,10 +22,13 @@ export interface ChancesSeen {
 export const wouldShow = (seen: ChancesSeen, changeRatio: number, alpha: number): boolean =>
   evenCountOf(seen) >= neededPerSide(seen.overallRatio, changeRatio, alpha);
 
-/** The smallest change (0–1) that these chances would have shown, to 0.0003; 1 when not even all or nothing. */
-export const smallestShown = (seen: ChancesSeen, alpha: number): number => {
+/**
+ * The smallest change (0–1) that these chances would have shown, to 0.0003; none when they would not even have shown
+ * all against none.
+ */
+export const smallestShown = (seen: ChancesSeen, alpha: number): number | None<'tooFewForAny'> => {
   let [low, high] = [0, 1];
-  if (!wouldShow(seen, high, alpha)) return 1;
+  if (!wouldShow(seen, high, alpha)) return noneBecause('tooFewForAny');
   for (let step = 0; step < 12; step++) {
     const middle = (low + high) / 2;
     if (wouldShow(seen, middle, alpha)) high = middle;

@@ -53,6 +53,16 @@ describe('the word for a change', () => {
     expect(habitChange(counts(10, 20), counts(10, 20)).moreChances).toBeNull();
   });
 
+  it('names no change that one chance a side would have shown', () => {
+    // Fisher's exact test of 1 of 1 against 0 of 1, the most that two chances can differ: p = 1.
+    expect(habitChange(counts(0, 1), counts(1, 1)).smallestShownRatio).toEqual({
+      kind: 'none',
+      reason: 'tooFewForAny',
+    });
+    expect(habitChange(counts(0, 0), counts(1, 1)).smallestShownRatio).toMatchObject({ kind: 'none' });
+    expect(habitChange(counts(60, 120), counts(62, 120)).smallestShownRatio).toBeLessThan(0.2);
+  });
+
   it('is cannot tell when two judges agree too little, whatever the figures', () => {
     const change = habitChange(counts(40, 100), counts(70, 100), { judgesKappa: 0.31 });
     expect(change).toMatchObject({ word: 'cannot tell', why: 'judgesDiffer' });
@@ -73,7 +83,8 @@ describe('the word for a change', () => {
         else expect(shows(chances.afterCount + more)).toBe(true);
         if (more !== null && more > 0) expect(shows(chances.afterCount + more - 1)).toBe(false);
         const least = smallestShown(chances, 0.05);
-        if (least < 1) expect(wouldShow(chances, least, 0.05)).toBe(true);
+        if (typeof least === 'number') expect(wouldShow(chances, least, 0.05)).toBe(true);
+        else expect(wouldShow(chances, 1, 0.05)).toBe(false);
       }),
       { numRuns: 500, seed: 7 },
     );

@@ -1,5 +1,5 @@
 import { newcombeDifference, type RateDifference } from '../statistics/rates.ts';
-import type { None } from '../units/none.ts';
+import { type None, noneBecause } from '../units/none.ts';
 import type { Row } from '../units/provenance.ts';
 import { moreChancesToShow, smallestShown, wouldShow } from './chances-needed.ts';
 
@@ -14,8 +14,8 @@ export interface HabitChange {
   /** After minus before, −1 to 1, with Newcombe's interval at `confidence`; none when one side has no chances. */
   readonly change: RateDifference | None<'noTrials'>;
   readonly confidence: number;
-  /** The smallest change that these chances would have shown in 8 of 10 such seasons. */
-  readonly smallestShownRatio: number;
+  /** The smallest change that these chances would have shown in 8 of 10 such seasons; none when not even 0 against 1. */
+  readonly smallestShownRatio: number | None<'tooFewForAny'>;
   /** The change that is looked for, and how many more chances would show it; null: too few before, none would. */
   readonly lookedForRatio: number;
   readonly moreChances: number | null;
@@ -67,7 +67,13 @@ export const habitChange = (
   );
   const base = { change, confidence: 1 - alpha, lookedForRatio };
   if ('kind' in change) {
-    return { ...base, word: 'cannot tell', why: 'noChances', smallestShownRatio: 1, moreChances: null };
+    return {
+      ...base,
+      word: 'cannot tell',
+      why: 'noChances',
+      smallestShownRatio: noneBecause('tooFewForAny'),
+      moreChances: null,
+    };
   }
   const seen = {
     beforeCount: before.chanceCount,
