@@ -1,7 +1,7 @@
 import type { Drill, DrillAct } from '@icewright/book';
 import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
-import { ValueField, WordsField } from '../parts/field.tsx';
+import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import type { Lengths } from '../parts/figures.ts';
 import { ActFields } from './act-fields.tsx';
 import { actSaid, cueSaid } from './act-words.ts';
@@ -44,6 +44,15 @@ export function ActsPanel(props: {
           value={spot.role}
           maxLength={3}
           onChange={role => hand.keep([{ path: ['spots', spotId, 'role'], value: role.slice(0, 3) }])}
+        />
+        <ChoiceField
+          label="side"
+          value={spot.side}
+          choices={[
+            { value: 'us', said: 'one of us' },
+            { value: 'them', said: 'one of them' },
+          ]}
+          onChange={side => hand.keep([{ path: ['spots', spotId, 'side'], value: side }])}
         />
         <ValueField
           label="waiting behind"

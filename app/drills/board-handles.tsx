@@ -29,7 +29,6 @@ export function BoardHandles(props: {
   readonly hand: Hand;
   readonly chosen: Chosen;
   readonly isUpright: boolean;
-  readonly isOff: boolean;
   readonly onChoose: (chosen: Chosen) => void;
   readonly onTake: Take;
   readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
@@ -81,7 +80,6 @@ export function BoardHandles(props: {
           atM={spot.atM}
           radiusM={1.15}
           isChosen={spotId === chosen.spotId}
-          isOff={props.isOff && spotId === chosen.spotId}
           onTake={event => {
             onChoose({ spotId, actId: spotId === chosen.spotId ? chosen.actId : null });
             onTake({ kind: 'spot', spotId }, event, spot.atM);
@@ -193,13 +191,12 @@ function Grab(props: {
   readonly shownM?: number;
   readonly className?: string;
   readonly isChosen?: boolean;
-  readonly isOff?: boolean;
   readonly onTake: (event: PointerEvent) => void;
   readonly onKey: (event: KeyboardEvent) => void;
 }) {
   const places = useContext(Places);
   const hitM = places === null ? props.radiusM : reachOf(props.atM, props.radiusM, places);
-  const classes = ['grab', props.className, props.isChosen && 'is-chosen', props.isOff && 'is-off'];
+  const classes = ['grab', props.className, props.isChosen && 'is-chosen'];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button element cannot stand in a drawing
     <g

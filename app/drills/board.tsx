@@ -1,6 +1,6 @@
 import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
 import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
-import { type PointerEvent, useMemo, useRef, useState } from 'react';
+import { type PointerEvent, useMemo, useRef } from 'react';
 import type { Lengths } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { BoardHandles } from './board-handles.tsx';
@@ -9,6 +9,7 @@ import { BoardSkaters } from './board-skaters.tsx';
 import { drillMarkup } from './drill-markup.ts';
 import type { Chosen, Grip } from './grip.ts';
 import { type Thing, thingAdded } from './new-things.ts';
+import { onIce } from './on-ice.ts';
 import { routePulled, spotMoved, throughAdded, throughMoved } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
 import type { Write } from './write.ts';
@@ -31,7 +32,6 @@ export function Board(props: {
   const isUpright = useIsNarrow(701);
   const sheet = useRef<SVGGElement>(null);
   const grip = useRef<{ readonly grip: Grip; readonly offset: IcePoint } | null>(null);
-  const [isOff, setOff] = useState(false);
 
   const rinkDrawing = useMemo(
     () =>
@@ -60,21 +60,18 @@ export function Board(props: {
     const at = icePointUnder(sheet.current, event);
     if (grip.current === null || at === null) return;
     const toM = { xM: at.xM + grip.current.offset.xM, yM: at.yM + grip.current.offset.yM };
-    setOff(!isInside(rink, toM));
-    hand.hold(writesOf(hand, grip.current.grip, toM, props.ownsPuckAtEnd));
+    hand.hold(writesOf(hand, grip.current.grip, onIce(rink, toM), props.ownsPuckAtEnd));
   };
   const dropped = () => {
     if (grip.current === null) return;
     grip.current = null;
-    isOff ? hand.putBack() : hand.letGo();
-    setOff(false);
+    hand.letGo();
   };
   const pressed = (event: PointerEvent) => {
     const at = icePointUnder(sheet.current, event);
     if (at === null) return;
     if (placing === null) return onChoose({ spotId: null, actId: null });
-    if (!isInside(rink, at)) return;
-    const { writes, spotId } = thingAdded(hand.drill, placing, at);
+    const { writes, spotId } = thingAdded(hand.drill, placing, onIce(rink, at));
     hand.keep(writes);
     props.onPlaced(spotId ?? null);
   };
@@ -88,7 +85,6 @@ export function Board(props: {
       onPointerUp={dropped}
       onPointerCancel={() => {
         grip.current = null;
-        setOff(false);
         hand.putBack();
       }}
     >
@@ -103,7 +99,6 @@ export function Board(props: {
           hand={hand}
           chosen={chosen}
           isUpright={isUpright}
-          isOff={isOff}
           onChoose={onChoose}
           onTake={take}
           ownsPuckAtEnd={props.ownsPuckAtEnd}
@@ -130,6 +125,3 @@ function writesOf(hand: Hand, grip: Grip, toM: IcePoint, ownsPuck: (spotId: Spot
       return [{ path: ['gear', grip.gearId, 'atM'], value: toM }];
   }
 }
-
-const isInside = (rink: Rink, { xM, yM }: IcePoint): boolean =>
-  xM >= rink.area.minXM && xM <= rink.area.maxXM && yM >= rink.area.minYM && yM <= rink.area.maxYM;

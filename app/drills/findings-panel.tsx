@@ -9,22 +9,30 @@ export function FindingsPanel(props: {
   readonly drill: Drill;
   readonly findings: readonly Finding[];
   readonly issues: readonly string[];
+  /** Nobody on the ice has anything to do yet, so nothing was looked for. */
+  readonly isStill: boolean;
   readonly lengths: Lengths;
   readonly onLook: (finding: Finding) => void;
 }) {
-  const { findings, issues } = props;
+  const { findings, issues, isStill } = props;
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;
   return (
-    <section className="sec">
+    <section className="sec drill-findings">
       <h2>
-        Findings <span className="q3">{summary(toLookAt, findings.length - toLookAt, issues.length)}</span>
+        Findings{' '}
+        <span className="q3">
+          {isStill ? 'nothing to look for yet' : summary(toLookAt, findings.length - toLookAt, issues.length)}
+        </span>
       </h2>
       {issues.map(issue => (
         <p key={issue} className="issue">
           <b className="b warm">Cannot run yet:</b> {issue}
         </p>
       ))}
-      {issues.length === 0 && findings.length === 0 && (
+      {isStill && (
+        <p className="q2">Nothing moves yet: choose somebody on the ice and say what comes first.</p>
+      )}
+      {!isStill && issues.length === 0 && findings.length === 0 && (
         <p className="q2">Nothing stands in the way of this rep. It is an estimate: look at the ice first.</p>
       )}
       <ol className="findings">

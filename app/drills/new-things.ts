@@ -26,6 +26,19 @@ export function thingAdded(drill: Drill, what: Thing, atM: IcePoint): { writes: 
   return { writes: [{ path: ['spots', spotId], value: spotAt(drill, what, atM) }], spotId };
 }
 
+const SHOULDER_ROOM_M = 2; // two discs of the drawing beside each other, our choice
+
+/** A free place near centre ice, for what is set down by key: each beside the one before. */
+export function freePlaceNearCentre(drill: Drill): IcePoint {
+  const taken = [...Object.values(drill.spots), ...Object.values(drill.pucks), ...Object.values(drill.gear)];
+  for (let step = 0; ; step += 1) {
+    const atM = { xM: 0, yM: step % 2 === 0 ? -step : step + 1 };
+    if (step > 9) return { xM: step, yM: 0 };
+    if (taken.every(each => Math.hypot(each.atM.xM - atM.xM, each.atM.yM - atM.yM) >= SHOULDER_ROOM_M))
+      return atM;
+  }
+}
+
 /** A spot goes with its puck, and with whatever others were to do because of it. */
 export function spotRemoved(drill: Drill, spotId: SpotId): Write[] {
   const writes: Write[] = [{ path: ['spots', spotId], value: undefined }];
@@ -55,7 +68,8 @@ function ownerNear(drill: Drill, atM: IcePoint): { ownerSpot?: SpotId } {
 
 function spotAt(drill: Drill, what: Exclude<Thing, 'puck' | 'pylon'>, atM: IcePoint): DrillSpot {
   const ranks = Object.values(drill.spots).map(spot => spot.rank);
-  const side = what === 'them' ? 'them' : 'us';
+  // A goalie belongs to the net it stands before: we defend that of minusX.
+  const side = what === 'them' || (what === 'goalie' && atM.xM > 0) ? 'them' : 'us';
   return {
     rank: Math.max(-1, ...ranks) + 1,
     side,

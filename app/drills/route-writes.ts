@@ -95,6 +95,8 @@ export function routePulled(
     return throughAdded(drill, spotId, last[0], last[1].throughM.length, toM);
   const act: DrillAct = {
     rank: (last?.[1].rank ?? -1) + 1,
+    // Nobody jumps the whistle: the first act of a spot waits for it, however it was begun.
+    ...(last === undefined ? { cue: { on: 'whistle' } as const } : {}),
     kind: hasPuck ? 'carry' : 'skate',
     throughM: [toM],
     facing: 'forward',

@@ -1,24 +1,26 @@
 import type { Drill, Team } from '@icewright/book';
 import type { SpotId } from '@icewright/engine';
 import { useState } from 'react';
-import { Link } from 'wouter';
 import { Act } from '../parts/act.tsx';
-import { numberSaid } from '../parts/figures.ts';
-import { edit, redo, undo, useUndo } from '../shell/book.ts';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { edit } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import { UndoActs } from '../shell/undo-acts.tsx';
 import { ActsPanel } from './acts-panel.tsx';
+import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
+import { DrillOrigin } from './drill-origin.tsx';
 import { DrillWords } from './drill-words.tsx';
 import { EventsPanel } from './events-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
 import type { Chosen } from './grip.ts';
-import { type Thing, thingAdded } from './new-things.ts';
+import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { PutInPractice } from './put-in-practice.tsx';
-import { ScoreView } from './score-view.tsx';
+import { ScoreSection } from './score-section.tsx';
 import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
-import { SPEEDS, usePlayback } from './use-playback.ts';
+import { usePlayback } from './use-playback.ts';
 import { ownerAtEnd, useRun } from './use-run.ts';
 
 const NOBODY: Chosen = { spotId: null, actId: null };
@@ -40,8 +42,10 @@ export function Studio({
   const [chosen, setChosen] = useState<Chosen>(NOBODY);
   const [placing, setPlacing] = useState<Thing | null>(null);
   const [isPutting, setPutting] = useState(false);
-  const { canUndo, canRedo } = useUndo(id);
   const lengths = team.lengths;
+  // Where the margin goes below the work, what is chosen and found stays beside the board.
+  const isBelow = useIsNarrow(1100);
+  const isStill = Object.values(drill.spots).every(spot => Object.keys(spot.acts).length === 0);
 
   useKeys([
     { keys: 'Space', says: 'run, stop', act: playback.toggle },
@@ -64,10 +68,36 @@ export function Studio({
     if (spotId !== null) setChosen({ spotId, actId: null });
   };
   const placeAtCentre = (thing: Thing) => {
-    const { writes, spotId } = thingAdded(drill, thing, { xM: 0, yM: 0 });
+    const { writes, spotId } = thingAdded(drill, thing, freePlaceNearCentre(drill));
     hand.keep(writes);
     choosePlaced(spotId ?? null);
   };
+  const panels = (
+    <>
+      <FindingsPanel
+        drill={drill}
+        findings={run?.findings ?? []}
+        issues={issues}
+        isStill={isStill}
+        lengths={lengths}
+        onLook={finding => {
+          playback.seek(finding.timeS);
+          const [spotId] = finding.spots;
+          if (spotId !== undefined) setChosen({ spotId, actId: finding.act ?? null });
+        }}
+      />
+      {chosen.spotId !== null && (
+        <ActsPanel
+          hand={hand}
+          spotId={chosen.spotId}
+          actId={chosen.actId}
+          lengths={lengths}
+          onChooseAct={actId => setChosen({ spotId: chosen.spotId, actId })}
+          onGone={() => setChosen(NOBODY)}
+        />
+      )}
+    </>
+  );
   return (
     <>
       <RunningHead
@@ -84,15 +114,10 @@ export function Studio({
             onChange={event => edit(id).text(['title'], event.target.value)}
           />
         }
-        meta={<Origin drill={drill} team={team} />}
+        meta={<DrillOrigin drill={drill} team={team} />}
         acts={
           <>
-            <Act notNow={canUndo ? undefined : 'nothing to undo'} onPress={() => undo(id)}>
-              Undo
-            </Act>
-            <Act notNow={canRedo ? undefined : 'nothing to redo'} onPress={() => redo(id)}>
-              Redo
-            </Act>
+            <UndoActs />
             <Act notNow={run === null ? 'there is nobody on the ice' : undefined} onPress={playback.toggle}>
               {playback.isPlaying ? 'Stop' : 'Run'} <kbd>Space</kbd>
             </Act>
@@ -109,6 +134,7 @@ export function Studio({
         <div className="two">
           <div className="studio-work">
             <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre} />
+            {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={run?.findings ?? []} />}
             <Board
               hand={hand}
               rink={rink}
@@ -121,82 +147,27 @@ export function Studio({
               onPlaced={choosePlaced}
               ownsPuckAtEnd={ownsPuckAtEnd}
             />
+            {isBelow && panels}
             {run === null ? (
               <p className="q2 hint">Set somebody on the ice, then pull a route out of them.</p>
             ) : (
-              <section className="sec">
-                <h2>
-                  <span>
-                    Score{' '}
-                    <span className="q3">
-                      one stave a spot; higher is faster; the marks are those on the ice
-                    </span>
-                  </span>
-                  <span className="transport">
-                    <span className={isStale ? 'stale' : 'cool b'}>{numberSaid(playback.timeS)} s</span>
-                    {SPEEDS.map(speed => (
-                      <Act
-                        key={speed}
-                        isOn={playback.speed === speed}
-                        onPress={() => playback.setSpeed(speed)}
-                      >
-                        {speed === 1 ? 'game speed' : speed === 0.5 ? 'half' : 'quarter'}
-                      </Act>
-                    ))}
-                  </span>
-                </h2>
-                <ScoreView drill={drill} run={run} rink={rink} playback={playback} chosen={chosen.spotId} />
-              </section>
+              <ScoreSection
+                drill={drill}
+                run={run}
+                rink={rink}
+                playback={playback}
+                isStale={isStale}
+                chosen={chosen.spotId}
+              />
             )}
           </div>
           <div className="margin">
-            <FindingsPanel
-              drill={drill}
-              findings={run?.findings ?? []}
-              issues={issues}
-              lengths={lengths}
-              onLook={finding => {
-                playback.seek(finding.timeS);
-                const [spotId] = finding.spots;
-                if (spotId !== undefined) setChosen({ spotId, actId: finding.act ?? null });
-              }}
-            />
-            {chosen.spotId !== null && (
-              <ActsPanel
-                hand={hand}
-                spotId={chosen.spotId}
-                actId={chosen.actId}
-                lengths={lengths}
-                onChooseAct={actId => setChosen({ spotId: chosen.spotId, actId })}
-                onGone={() => setChosen(NOBODY)}
-              />
-            )}
+            {!isBelow && panels}
             {run !== null && <EventsPanel drill={drill} run={run} onSeek={playback.seek} />}
             <DrillWords id={id} drill={drill} team={team} />
           </div>
         </div>
       </div>
-    </>
-  );
-}
-
-function Origin({ drill, team }: { readonly drill: Drill; readonly team: Team }) {
-  const habit = drill.habits.map(each => team.habits[each]?.title).find(title => title !== undefined);
-  return (
-    <>
-      {habit !== undefined && (
-        <>
-          for <i className="w">{habit}</i>
-        </>
-      )}
-      {drill.from !== undefined && (
-        <>
-          , from the freeze{' '}
-          <Link href={`/film/${drill.from.game}?freeze=${drill.from.freeze}`}>
-            {drill.from.said || 'it was made of'}
-          </Link>
-        </>
-      )}
     </>
   );
 }

@@ -44,7 +44,7 @@ export function huntGame(film: DemoFilm, dayOf: string, at: string): Game {
         7.8,
         'lantern-21',
         0.11,
-        'chases the puck, five metres behind it',
+        'chases the puck from behind, four metres too high',
         'ourLine',
       ],
       ['gap', 'done', 234, 7.8, 'lantern-27', 0, 'one stick and a half', 'ourLine'],

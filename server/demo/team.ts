@@ -49,7 +49,7 @@ const ROSTER: readonly (readonly [number, string, 'F' | 'D' | 'G', string])[] = 
   [27, 'Halvorsby', 'D', 'White'],
   [6, 'Ilmaste', 'D', 'Blue'],
   [2, 'Sørmo', 'D', 'Blue'],
-  [3, 'Castell', 'D', 'Grey'],
+  [3, 'Marrin', 'D', 'Grey'],
   [8, 'Brandvold', 'D', 'Grey'],
   [31, 'Kvist', 'G', 'Goalies'],
   [30, 'Arroyo-Beck', 'G', 'Goalies'],

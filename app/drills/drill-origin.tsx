@@ -1,0 +1,25 @@
+import type { Drill, Team } from '@icewright/book';
+import { Link } from 'wouter';
+
+/** What the drill is for, and the freeze it was made of. */
+export function DrillOrigin({ drill, team }: { readonly drill: Drill; readonly team: Team }) {
+  const habit = drill.habits.map(each => team.habits[each]?.title).find(title => title !== undefined);
+  return (
+    <>
+      {habit !== undefined && (
+        <>
+          for <i className="w">{habit}</i>
+        </>
+      )}
+      {habit !== undefined && drill.from !== undefined && ', '}
+      {drill.from !== undefined && (
+        <>
+          from the freeze{' '}
+          <Link href={`/film/${drill.from.game}?freeze=${drill.from.freeze}`}>
+            {drill.from.said || 'it was made of'}
+          </Link>
+        </>
+      )}
+    </>
+  );
+}
