@@ -56,7 +56,7 @@ describe('the invented team', () => {
       await shownFrame(page, 0);
       expect(await burnedCounter(page)).toBe(0);
       await expect.poll(() => page.locator('.moments tbody tr').count()).toBe(6);
-      const miss = page.locator('.moments tbody tr', { hasText: 'chases the puck, five metres behind it' });
+      const miss = page.locator('.moments tbody tr', { hasText: 'chases the puck from behind, four metres too high' });
       await miss.getByRole('button', { name: 'freeze' }).click();
       await page.getByTestId('held').waitFor();
       await shownFrame(page, 234);
