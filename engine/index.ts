@@ -26,6 +26,7 @@ export * from './film/option-scene.ts';
 export * from './film/picture-on-ice.ts';
 export * from './film/pins.ts';
 export * from './film/scene-from-freeze.ts';
+export * from './film/sheet-that-fits.ts';
 export * from './habit/chances-needed.ts';
 export * from './habit/habit-change.ts';
 export * from './habit/habit-need.ts';

@@ -1,12 +1,13 @@
 import type { Game, Team } from '@icewright/book';
 import { newId } from '@icewright/book';
-import { type CarryOption, type Id, type PassOption, rinkOf } from '@icewright/engine';
+import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { edit, endStep, undo } from '../shell/book.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
+import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
 import { useDesk } from './freeze-desk.ts';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
@@ -50,7 +51,7 @@ export function FilmRoom({
   const [draft, setDraft] = useState<MarkDraft>();
   const [removed, setRemoved] = useState(false);
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
-  const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
+  const rink = rinkOfSheet(sheetOfGame(game, team));
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
   const desk = useDesk(gameId, freeze && freezeId, freeze);
   const view = useMemo(

@@ -16,6 +16,7 @@ import { PinsList } from './pins-list.tsx';
 import { Readings } from './readings.tsx';
 import type { Shown } from './shown.ts';
 import { Verdict } from './verdict.tsx';
+import { WhichSheet } from './which-sheet.tsx';
 
 /** Beside the frozen picture: what was seen, the ice, readings, who is where, and the pins that all of it hangs on. */
 export function FreezeMargin({
@@ -64,6 +65,7 @@ export function FreezeMargin({
   const pins = (
     <div key="pins">
       <PinsList desk={desk} view={view} />
+      <WhichSheet gameId={gameId} game={game} team={team} view={view} />
       {view.pins.length === 0 && earlier && (
         <p className="note">
           <Act onPress={copyPins}>Begin with the pins of {clockText(earlier.filmTimeS, 1)}</Act> only if the

@@ -3,7 +3,6 @@ import {
   type FilmPoint,
   type FitResult,
   filmFromIce,
-  fitPins,
   type IcePoint,
   iceFromFilm,
   type Landmark,
@@ -13,9 +12,9 @@ import {
   type Rink,
   type SceneOfFreeze,
   SURELY_SDS,
-  sceneFromFreeze,
 } from '@icewright/engine';
 import type { Lengths } from '../parts/figures.ts';
+import { fitOfFreeze, sceneOfFreeze } from './fit-of-freeze.ts';
 import { landmarkWords } from './landmark-words.ts';
 
 /** One pin as the room shows it. */
@@ -60,13 +59,10 @@ export interface FreezeView {
 export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'metres'): FreezeView => {
   const landmarks = landmarksOf(rink);
   const iceOf = new Map(landmarks.map(one => [one.id as string, one.atM]));
-  const counted = Object.entries(freeze.pins).flatMap(([id, pin]) => {
-    const iceM = iceOf.get(pin.landmark);
-    return iceM && !pin.leftOut ? [{ id, iceM, filmPx: pin.at }] : [];
-  });
-  const fitted = counted.length > 0 ? fitPins(counted, freeze.clickSdPx) : undefined;
+  const isPinned = Object.values(freeze.pins).some(pin => !pin.leftOut && iceOf.has(pin.landmark));
+  const fitted = isPinned ? fitOfFreeze(freeze, rink) : undefined;
   const fit = fitted?.kind === 'fit' ? fitted.fit : undefined;
-  const ice = fit && sceneOf(freeze, fit, rink);
+  const ice = fit && sceneOfFreeze(freeze, fit, rink);
   const held = fit && heldAt(freeze, fit);
   return {
     freeze,
@@ -82,28 +78,6 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
     ...(held ? { held } : {}),
   };
 };
-
-const sceneOf = (freeze: Freeze, fit: PinFit, rink: Rink): SceneOfFreeze =>
-  sceneFromFreeze({
-    fit,
-    rink,
-    attacks: freeze.attacks,
-    skaters: Object.entries(freeze.skaters).map(([id, { side, kind, role, feet }]) => ({
-      id,
-      side,
-      kind,
-      role,
-      feetPx: feet,
-    })),
-    ...(freeze.puck
-      ? {
-          puck: {
-            atPx: freeze.puck.at,
-            ...(freeze.puck.carrier ? { carrierId: freeze.puck.carrier } : {}),
-          },
-        }
-      : {}),
-  });
 
 const pinViews = (
   freeze: Freeze,

@@ -1,10 +1,19 @@
-import type { Game } from '@icewright/book';
+import type { Game, Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import { edit } from '../shell/book.ts';
+import { RINKS } from '../shell/rinks.ts';
 
-/** Whom we played, when, where and how it ended. */
-export function GameFields({ gameId, game }: { readonly gameId: string; readonly game: Game }) {
+/** Whom we played, when, where, on which sheet and how it ended. */
+export function GameFields({
+  gameId,
+  game,
+  team,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Pick<Team, 'rink'>;
+}) {
   const change = edit(gameId);
   return (
     <div className="game-fields">
@@ -24,6 +33,15 @@ export function GameFields({ gameId, game }: { readonly gameId: string; readonly
           { value: 'neutral', said: 'on neutral ice' },
         ]}
         onChange={place => change.set(['place'], place)}
+      />
+      <ChoiceField
+        label="Sheet"
+        value={sheetValue(game)}
+        choices={[{ value: AS_AT_HOME, said: `as at home, ${sheetSaid(team.rink)}` }, ...sheetChoices(game)]}
+        onChange={sheet => {
+          if (sheet === AS_AT_HOME) change.remove(['rink']);
+          else if (sheet !== 'own') change.set(['rink'], { preset: sheet });
+        }}
       />
       {game.score ? (
         <>
@@ -52,3 +70,13 @@ export function GameFields({ gameId, game }: { readonly gameId: string; readonly
     </div>
   );
 }
+
+const AS_AT_HOME = 'asAtHome';
+
+const sheetValue = (game: Game) => game.rink?.preset ?? AS_AT_HOME;
+
+/** Whole sheets and parts by name; an own size is set for the team, and is listed only where a game has one. */
+const sheetChoices = (game: Game) => RINKS.filter(one => one.value !== 'own' || game.rink?.preset === 'own');
+
+export const sheetSaid = ({ preset }: Team['rink']): string =>
+  RINKS.find(one => one.value === preset)?.said ?? preset;

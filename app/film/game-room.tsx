@@ -100,7 +100,7 @@ function OpenGame({
   );
   const above = (
     <>
-      {naming && <GameFields gameId={gameId} game={game} />}
+      {naming && <GameFields gameId={gameId} game={game} team={team} />}
       {refusal && (
         <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
       )}

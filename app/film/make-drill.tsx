@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { Act } from '../parts/act.tsx';
 import { createDocument } from '../shell/book.ts';
 import { clockText } from './film-clock.ts';
+import { sheetOfGame } from './fit-of-freeze.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { gameTitle } from './game-words.ts';
@@ -50,7 +51,7 @@ export function MakeDrill({
     const start = emptyDrill({
       title: freeze.title || (habit ? habit.title : `From ${said}`),
       level: team.level,
-      rink: team.rink,
+      rink: sheetOfGame(game, team),
       madeAt: new Date().toISOString(),
       from: { kind: 'freeze', game: gameId as Id<'document'>, freeze: desk.freezeId as Id<'freeze'>, said },
     });

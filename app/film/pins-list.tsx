@@ -75,7 +75,7 @@ function Disagreement({ desk, view }: { readonly desk: Desk; readonly view: Free
     return (
       <p className="note" role="status">
         <span className="warm b">The pins do not agree,</span> and no single one explains it: several are
-        wrong, the lens bends, or this is another rink than the team's.
+        wrong, the lens bends, or this is another sheet than the game's.
       </p>
     );
   }

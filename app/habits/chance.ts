@@ -1,5 +1,6 @@
 import type { Freeze, Game, Habit, Moment } from '@icewright/book';
 import { type FrozenScene, type Judgement, judgeStandard, type Rink, type Standard } from '@icewright/engine';
+import { rinkOfSheet } from '../film/fit-of-freeze.ts';
 import { findSceneOf } from './find-scene.ts';
 
 export const CHANCE_VERDICTS = ['done', 'missed', 'cannotTell', 'cannotSee'] as const;
@@ -24,7 +25,8 @@ export interface Chance {
 
 /**
  * Every chance of a habit, the oldest first. Where a freeze was made and its pins hold, the standard judges it: the eye
- * cannot overrule the ±. Without a freeze the word of the person who tagged it stands.
+ * cannot overrule the ±. Without a freeze the word of the person who tagged it stands. `rink` is the team's; a game that
+ * says its own sheet is measured on that.
  */
 export function chancesOf(
   habitId: string,
@@ -56,7 +58,8 @@ function chancesIn(
   const known = byHabit.get(habitId);
   if (known?.standard === standard && known.rink === rink) return known.chances;
   const chances = (byHabitOf(game).get(habitId) ?? []).map(([momentId, moment]): Chance => {
-    const measured = measuredBy(freezeOf(game, moment), standard, rink);
+    const sheet = game.rink ? rinkOfSheet(game.rink) : rink;
+    const measured = measuredBy(freezeOf(game, moment), standard, sheet);
     const verdict = verdictOf(moment, measured?.judgement);
     return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
   });

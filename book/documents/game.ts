@@ -12,6 +12,7 @@ import {
   side,
   words,
 } from './fields.ts';
+import { rinkChoice } from './team.ts';
 
 /** One film file of a game. The bytes are never in here: `hash` finds them on this machine or on the server. */
 export const filmPart = z.object({
@@ -75,6 +76,8 @@ export const game = z.object({
   opponent: shortWords,
   day,
   place: z.enum(['home', 'away', 'neutral']),
+  /** The sheet it was played on; absent: the team's own. Every metre of its freezes hangs on it. */
+  rink: z.exactOptional(rinkChoice),
   score: z.exactOptional(z.object({ us: z.int(), them: z.int() })),
   note: words,
   films: listOf(idOf<'film'>(), filmPart),

@@ -72,3 +72,12 @@ export const OFF_THE_ICE: Row = {
   source: 'our choice: a body leaning over the boards is still on the ice',
   status: 'estimate',
 };
+
+export const FAR_BETTER: Row = {
+  name: 'share of the residuals that another sheet may leave to be named instead',
+  value: 0.5,
+  unit: '',
+  range: [0.2, 0.7],
+  source: 'our choice',
+  status: 'estimate',
+};

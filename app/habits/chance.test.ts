@@ -1,0 +1,72 @@
+import { readFileSync } from 'node:fs';
+import { emptyGame, type Freeze, type Game } from '@icewright/book';
+import { rinkOf, type Standard } from '@icewright/engine';
+import { describe, expect, it } from 'vitest';
+import { chancesOf } from './chance.ts';
+
+// A drawn play on a 200 × 85 ft sheet, every place known: fixtures/film-truth/README.md.
+const truth = (
+  JSON.parse(readFileSync(new URL('../../fixtures/film-truth/A.json', import.meta.url), 'utf8')) as {
+    frames: {
+      landmarks: Record<string, [number, number]>;
+      skaters: { id: string; ice: [number, number]; foot: [number, number]; see: string }[];
+    }[];
+  }
+).frames[6]!;
+const seen = truth.skaters.filter(one => one.see === 'clear');
+const px = ([xPx, yPx]: readonly [number, number]) => ({ xPx, yPx });
+
+const freeze = {
+  film: 'film',
+  frameIndex: 0,
+  filmTimeS: 0,
+  picture: { widthPx: 1280, heightPx: 720 },
+  title: '',
+  attacks: 'plusX',
+  clickSdPx: 1,
+  madeAt: '2026-11-07T20:00:00Z',
+  pins: Object.fromEntries(
+    Object.entries(truth.landmarks)
+      .filter(([id]) => /^(neutralSpot|endSpot|blueLine|centreLine\.)/.test(id))
+      .map(([id, at]) => [id, { landmark: id, at: px(at), leftOut: false }]),
+  ),
+  skaters: Object.fromEntries(
+    seen.map(one => [one.id, { side: 'us', kind: 'skater', role: one.id, feet: px(one.foot) }]),
+  ),
+} as unknown as Freeze;
+
+const gameOn = (sheet: Game['rink']): Game =>
+  ({
+    ...emptyGame({ opponent: 'Upper Sedge', day: '2026-11-07', place: 'away' }),
+    ...(sheet ? { rink: sheet } : {}),
+    freezes: { f: freeze },
+    moments: { m: { habit: 'h', verdict: 'done', film: 'film', freeze: 'f', filmTimeS: 0 } },
+  }) as unknown as Game;
+const standard: Standard = {
+  kind: 'numbers',
+  zone: 'picture',
+  atLeastCount: 1,
+  when: { at: 'weLoseThePuck' },
+};
+
+const farthestOffM = (game: Game): number => {
+  const [chance] = chancesOf('h', { standard }, [['g', game]], rinkOf({ preset: '60x30m' }));
+  const skaters = chance?.measured?.scene.skaters ?? [];
+  expect(skaters.length).toBe(seen.length);
+  return Math.max(
+    ...skaters.map(({ id, atM }) => {
+      const [xM, yM] = seen.find(one => one.id === id)!.ice;
+      return Math.hypot(atM.xM - xM, atM.yM - yM);
+    }),
+  );
+};
+
+describe('a chance is measured on the sheet of its game', () => {
+  it('on 200 × 85 ft where the game says so, though the team skates on 60 × 30 m', () => {
+    expect(farthestOffM(gameOn({ preset: '200x85ft' }))).toBeLessThan(0.1);
+  });
+
+  it('on the team’s where it says nothing: then the same picture is metres off', () => {
+    expect(farthestOffM(gameOn(undefined))).toBeGreaterThan(0.5);
+  });
+});
