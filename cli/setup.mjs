@@ -41,7 +41,7 @@ function ensureInstalled() {
   const stamp = join('node_modules', '.icewright-lock');
   const wanted = hashOf(['package-lock.json']);
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted) return;
-  say('Installing libraries (once, about a minute) …');
+  say('Installing libraries (a few minutes the first time) …');
   const done = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
     stdio: ['ignore', 'inherit', 'inherit'],
     shell: process.platform === 'win32',

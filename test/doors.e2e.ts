@@ -173,6 +173,7 @@ it('a value out of its range is refused with what is allowed, and the last good 
       await page.getByRole('alert').getByText('From 1 to 120.').waitFor();
       await minutes.blur();
       await expect.poll(() => minutes.inputValue()).toBe(before);
+      await page.getByRole('alert').getByText('500 is not kept: 1 to 120.').waitFor();
     }),
   ));
 

@@ -56,7 +56,9 @@ describe('the invented team', () => {
       await shownFrame(page, 0);
       expect(await burnedCounter(page)).toBe(0);
       await expect.poll(() => page.locator('.moments tbody tr').count()).toBe(6);
-      const miss = page.locator('.moments tbody tr', { hasText: 'chases the puck from behind, four metres too high' });
+      const miss = page.locator('.moments tbody tr', {
+        hasText: 'chases the puck from behind, four metres too high',
+      });
       await miss.getByRole('button', { name: 'freeze' }).click();
       await page.getByTestId('held').waitFor();
       await shownFrame(page, 234);
@@ -147,6 +149,7 @@ it('an own team stands beside the demo, empty, and each is as it was when one co
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('button', { name: 'Start my own team' }).click();
     await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
+    await page.getByLabel('Sheet of ice you play on').selectOption('60x30m');
     await page.getByRole('button', { name: 'Start', exact: true }).click();
     await page.getByRole('link', { name: 'Team: Lower Inlet Herons' }).waitFor();
     for (const [place, says] of [

@@ -64,7 +64,7 @@ async function startOwnTeam(hand: Hand, url: string): Promise<void> {
   await page.goto(url);
   await hand.press(role(page, 'Name your team'));
   await hand.write(page.getByRole('textbox', { name: /team.s name/ }), 'Lower Inlet Herons');
-  await hand.choose(page.getByLabel('Our sheet'), '200x85ft');
+  await hand.choose(page.getByLabel('Sheet of ice you play on'), '200x85ft');
   await hand.press(role(page, 'Start'));
   await link(page, 'Team: Lower Inlet Herons').waitFor();
 }

@@ -2,6 +2,7 @@ import type { Team } from '@icewright/book';
 import type { JudgeReason } from '@icewright/engine';
 import { Link } from 'wouter';
 import { dayInMonth, type Lengths, lengthSaid, percentSaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { Reading } from '../parts/reading.tsx';
 import { addressOfMoment } from '../shell/addresses.ts';
 import { CHANCE_VERDICTS, type Chance, countsOf, VERDICT_SAID } from './chance.ts';
@@ -79,7 +80,7 @@ export function ChancesSection(props: {
               </span>
               <span className="q2">
                 {chance.moment.skater !== undefined && skaters[chance.moment.skater] !== undefined
-                  ? `${skaters[chance.moment.skater]!.number} ${skaters[chance.moment.skater]!.name}`
+                  ? `${skaters[chance.moment.skater]!.number} ${named(skaters[chance.moment.skater]!.name, 'skater')}`
                   : ''}
               </span>
               <span className="chance-measure">

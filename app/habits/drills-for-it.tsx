@@ -1,5 +1,6 @@
 import type { Team } from '@icewright/book';
 import { Link } from 'wouter';
+import { named } from '../parts/named.ts';
 import { addressOfDrill } from '../shell/addresses.ts';
 import { entriesOf, type Season } from '../shell/season.ts';
 
@@ -20,7 +21,7 @@ export function DrillsForIt(props: {
           : drills.map(([id, entry], index) => (
               <span key={id}>
                 {index > 0 && ', '}
-                <Link href={addressOfDrill(id)}>{entry.title}</Link>
+                <Link href={addressOfDrill(id)}>{named(entry.title, 'drill')}</Link>
               </span>
             ))}
       </span>

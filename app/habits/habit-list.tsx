@@ -6,6 +6,7 @@ import { practisedOf } from '../ledger/practised.ts';
 import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid, dayInMonth, lengthSaid, percentSaid, today } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
 import { edit, endStep } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
@@ -22,7 +23,7 @@ export function HabitList({ team, teamId }: { readonly team: Team; readonly team
   const season = useSeason(team);
   const habits = inOrder(team.habits);
   const kept = habits.filter(([, habit]) => habit.kept);
-  const putAway = habits.filter(([, habit]) => !habit.kept);
+  const takenOut = habits.filter(([, habit]) => !habit.kept);
   const make = () => go(addressOfHabit(makeHabit(team, teamId)));
   useKeys([{ keys: 'n', says: 'write a habit', act: make }]);
   const practised = useMemo(() => practisedOf(season.practices, season.drills, today()), [season]);
@@ -66,13 +67,13 @@ export function HabitList({ team, teamId }: { readonly team: Team; readonly team
             ))}
           </ul>
         )}
-        {putAway.length > 0 && (
+        {takenOut.length > 0 && (
           <section className="put-away">
-            <h2 className="q2">Put away</h2>
-            {putAway.map(([id, habit]) => (
+            <h2 className="q2">Taken out</h2>
+            {takenOut.map(([id, habit]) => (
               <p key={id}>
                 <Link href={addressOfHabit(id)} className="w">
-                  {habit.title === '' ? 'Habit without words' : habit.title}
+                  {named(habit.title, 'habit')}
                 </Link>{' '}
                 <Act bare onPress={() => edit(teamId).set(['habits', id, 'kept'], true)}>
                   Take up again
@@ -101,7 +102,7 @@ function HabitRow(props: {
     <li>
       <div>
         <Link href={addressOfHabit(id)} className="habit-title w">
-          {habit.title === '' ? 'Habit without words' : habit.title}
+          {named(habit.title, 'habit')}
         </Link>
         {habit.says !== '' && <p className="w habit-says">“{habit.says}”</p>}
         <p className="q2">{standardSaid(habit.standard, limitM => lengthSaid(limitM, team.lengths))}</p>
@@ -141,7 +142,7 @@ function makeHabit(team: Team, teamId: string): string {
     reason: '',
     standard,
     wantedRatio: 0.7,
-    costGoals: 0.05,
+    costGoals: 0,
     kept: true,
   });
   return id;

@@ -7,6 +7,7 @@ import { Act, ActLink } from '../parts/act.tsx';
 import { Failure } from '../parts/empty.tsx';
 import { ValueField, WordsField } from '../parts/field.tsx';
 import { dayInMonth, today } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { edit, endStep } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { useSeason } from '../shell/season.ts';
@@ -40,7 +41,7 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
     <>
       <RunningHead
         back={{ to: '/habits', said: 'Habits' }}
-        titleWords={habit.title === '' ? 'Habit' : habit.title}
+        titleWords={named(habit.title, 'habit')}
         title={
           <input
             aria-label="The habit in a few words"
@@ -51,7 +52,7 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
             onChange={event => editing.text(at('title'), event.target.value)}
           />
         }
-        meta={habit.kept ? undefined : 'put away'}
+        meta={habit.kept ? undefined : 'taken out'}
         acts={
           <>
             <UndoActs />
@@ -62,7 +63,7 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
                 if (habit.kept) go('/habits');
               }}
             >
-              {habit.kept ? 'Put away' : 'Take up again'}
+              {habit.kept ? 'Take out' : 'Take up again'}
             </Act>
           </>
         }
@@ -124,7 +125,7 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
             <ValueField
               type="number"
               label="Cost of a miss"
-              unit="goals, your estimate"
+              unit={habit.costGoals === 0 ? 'goals: not estimated' : 'goals, your estimate'}
               min={0}
               max={5}
               value={String(habit.costGoals)}

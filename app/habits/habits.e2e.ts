@@ -49,7 +49,7 @@ describe('habits', () => {
     await context.close();
   });
 
-  it('can be written by keyboard alone, are there after a reload, and can be put away and undone', async () => {
+  it('can be written by keyboard alone, are there after a reload, and can be taken out and undone', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/habits`);
     await page.getByRole('link', { name: 'Two stop in the house' }).waitFor();
@@ -68,7 +68,7 @@ describe('habits', () => {
     await page.reload();
     await page.getByRole('button', { name: 'goal-side of the puck' }).waitFor();
     expect(await title.inputValue()).toBe('Two hard strides');
-    await page.getByRole('button', { name: 'Put away' }).click();
+    await page.getByRole('button', { name: 'Take out' }).click();
     await page.getByRole('button', { name: 'Take up again' }).waitFor();
     await page.keyboard.press('Control+z');
     await page.getByRole('button', { name: 'Take up again' }).waitFor({ state: 'detached' });

@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { ActLink } from '../parts/act.tsx';
 import { countSaid, dayInMonth, percentSaid, pointsSaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { Slip } from '../parts/slip.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
@@ -89,7 +90,7 @@ function LineRow(props: {
     <li className="ledger-line">
       <div className="ledger-habit">
         <Link href={addressOfHabit(line.habitId)} className="w">
-          {habit.title === '' ? 'Habit without words' : habit.title}
+          {named(habit.title, 'habit')}
         </Link>
         <p className="q3">
           {minutes === 0
@@ -193,7 +194,7 @@ function ChangeAxis() {
 const countsSaid = ({ doneCount, chanceCount }: LedgerLine['before']) => `${doneCount} of ${chanceCount}`;
 
 const rowSaid = (line: LedgerLine): string =>
-  `${line.habit.title}: ${countsSaid(line.before)} done before its first practice, ${countsSaid(line.after)} from then on, in ${countSaid(line.games.length, 'game')}; ${line.minutes} minutes practised.`;
+  `${named(line.habit.title, 'habit')}: ${countsSaid(line.before)} done before its first practice, ${countsSaid(line.after)} from then on, in ${countSaid(line.games.length, 'game')}; ${line.minutes} minutes practised.`;
 
 function whySaid(line: LedgerLine): string {
   const { change } = line;

@@ -1,6 +1,7 @@
 import type { HabitTally } from '@icewright/engine';
 import { Link } from 'wouter';
 import { percentSaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
 import type { LedgerLine } from './ledger-lines.ts';
 import { wordsOf } from './line-words.ts';
@@ -33,7 +34,7 @@ export function LedgerTable({ lines }: { readonly lines: readonly LedgerLine[] }
             return (
               <tr key={line.habitId}>
                 <th scope="row">
-                  <Link href={addressOfHabit(line.habitId)}>{line.habit.title}</Link>
+                  <Link href={addressOfHabit(line.habitId)}>{named(line.habit.title, 'habit')}</Link>
                 </th>
                 <td className="r">{line.minutes}</td>
                 <td className="r">{line.practised.length}</td>

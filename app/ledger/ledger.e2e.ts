@@ -51,6 +51,7 @@ describe('the ledger', () => {
     await page.goto(app.url);
     await page.getByRole('button', { name: 'Name your team' }).click();
     await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
+    await page.getByLabel('Sheet of ice you play on').selectOption('60x30m');
     await page.getByRole('button', { name: 'Start', exact: true }).click();
     await page.getByRole('link', { name: 'Ledger' }).click();
     await page.getByText('Mark on film when a habit is done or missed', { exact: false }).waitFor();

@@ -3,6 +3,7 @@ import { type Lengths, rinkOf } from '@icewright/engine';
 import { drawDrill, drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
 import { Drawn } from './drawn.tsx';
+import { findRun } from './played-drill.ts';
 
 /** Small drawings have larger marks; the sheet stays true. */
 const SMALL = { k: 2.05, thinFloor: 0.16 } as const;
@@ -20,11 +21,19 @@ export function DrillPicture(props: {
   const { drill, upright, idPrefix, postcard, lengths } = props;
   const { markup, viewBox } = useMemo(() => {
     const rink = rinkOf(drill.rink);
+    const run = findRun(drill);
     return {
       viewBox: rinkViewBox(rink, upright).join(' '),
       markup: svgParts(
         pen => {
-          const draw = () => drawDrill(pen, drill, rink, { level: drill.level, ticks: false, lengths });
+          const draw = () =>
+            drawDrill(pen, drill, rink, {
+              ...(run && { run }),
+              level: drill.level,
+              ticks: false,
+              findings: [],
+              lengths,
+            });
           if (upright) drawUpright(pen, draw);
           else draw();
         },

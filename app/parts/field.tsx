@@ -56,7 +56,13 @@ export function ValueField(
   const id = useId();
   const [draft, setDraft] = useState(props.value);
   const [wrong, setWrong] = useState(false);
-  useEffect(() => setDraft(props.value), [props.value]);
+  /** What was typed last and not kept; said until the next change. */
+  const [refused, setRefused] = useState<string | null>(null);
+  useEffect(() => {
+    setDraft(props.value);
+    setRefused(null);
+  }, [props.value]);
+  const allowed = allowedSaid(props);
   return (
     <div className="field">
       <FieldLabel id={id} {...props} />
@@ -73,26 +79,43 @@ export function ValueField(
           onChange={event => {
             const { value, validity } = event.target;
             setDraft(value);
+            setRefused(null);
             const isWhole = validity.valid && value !== '';
-            setWrong(!isWhole && value !== '');
+            setWrong(!isWhole && (value !== '' || validity.badInput));
             if (isWhole && value !== props.value) props.onChange(value);
           }}
           onBlur={() => {
+            setRefused(wrong ? draft : null);
             setDraft(props.value);
             setWrong(false);
           }}
         />
         {props.unit !== undefined && <span className="q3"> {props.unit}</span>}
       </span>
-      {wrong && (
+      {(wrong || refused !== null) && (
         <span className="cap warm" role="alert">
-          {props.min !== undefined && props.max !== undefined
-            ? `From ${props.min} to ${props.max}.`
-            : 'Not a value that can be kept.'}
+          {refused !== null
+            ? `${refused === '' ? 'What was typed' : refused} is not kept${allowed === null ? '' : `: ${allowed}`}.`
+            : allowed === null
+              ? 'Not a value that can be kept.'
+              : `From ${allowed}.`}
         </span>
       )}
     </div>
   );
+}
+
+function allowedSaid({
+  min,
+  max,
+  step,
+}: {
+  readonly min?: number;
+  readonly max?: number;
+  readonly step?: number;
+}): string | null {
+  if (min === undefined || max === undefined) return null;
+  return `${min} to ${max}${step === 1 ? ', whole' : ''}`;
 }
 
 /** A clock time in either face: 19:40, 7:40 pm. Kept as 19:40. */
@@ -106,7 +129,11 @@ export function ClockField(
   const id = useId();
   const shown = clockSaid(props.value, props.face);
   const [draft, setDraft] = useState(shown);
-  useEffect(() => setDraft(shown), [shown]);
+  const [refused, setRefused] = useState<string | null>(null);
+  useEffect(() => {
+    setDraft(shown);
+    setRefused(null);
+  }, [shown]);
   const isWrong = findClock(draft) === null;
   return (
     <div className="field">
@@ -116,17 +143,23 @@ export function ClockField(
         className="entry time"
         value={draft}
         aria-invalid={isWrong || undefined}
-        onChange={event => setDraft(event.target.value)}
+        onChange={event => {
+          setDraft(event.target.value);
+          setRefused(null);
+        }}
         onBlur={() => {
           const clock = findClock(draft);
+          setRefused(clock === null ? draft : null);
           setDraft(clock === null ? shown : clockSaid(clock, props.face));
           if (clock !== null && clock !== props.value) props.onChange(clock);
         }}
         onKeyDown={event => event.key === 'Enter' && event.currentTarget.blur()}
       />
-      {isWrong && (
+      {(isWrong || refused !== null) && (
         <span className="cap warm" role="alert">
-          As 19:40 or 7:40 pm.
+          {refused === null
+            ? 'As 19:40 or 7:40 pm.'
+            : `${refused === '' ? 'Nothing' : refused} is not kept: as 19:40 or 7:40 pm.`}
         </span>
       )}
     </div>

@@ -16,7 +16,10 @@ export function Slip(props: {
       aria-label={props.label ?? 'Why'}
       className={props.attention ? 'slip attention' : 'slip'}
       onKeyDown={event => {
-        if (event.key === 'Escape') props.onClose?.();
+        if (event.key !== 'Escape' || props.onClose === undefined) return;
+        // One press closes one thing.
+        event.stopPropagation();
+        props.onClose();
       }}
     >
       {props.children}

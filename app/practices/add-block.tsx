@@ -1,5 +1,6 @@
 import type { Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
+import { named } from '../parts/named.ts';
 import { Slip } from '../parts/slip.tsx';
 import { entriesOf, type Season } from '../shell/season.ts';
 
@@ -17,10 +18,12 @@ export function AddBlock(props: {
       <span className="add-block">
         {drills.map(([id, entry]) => {
           const drill = season.drills.get(id);
-          const serves = drill?.habits.map(habit => team.habits[habit]?.title ?? 'a removed habit') ?? [];
+          const serves =
+            drill?.habits.map(habit => named(team.habits[habit]?.title ?? 'a habit taken out', 'habit')) ??
+            [];
           return (
             <button type="button" key={id} className="choice-row" onClick={() => onAdd(id)}>
-              <span className="w">{entry.title}</span>
+              <span className="w">{named(entry.title, 'drill')}</span>
               <span className="q3">
                 {drill === undefined ? 'opening' : `${drill.minutes} min`}
                 {serves.length > 0 && `, ${serves.join(', ').toLowerCase()}`}

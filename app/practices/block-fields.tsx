@@ -2,6 +2,7 @@ import type { Team } from '@icewright/book';
 import { Link } from 'wouter';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
+import { named } from '../parts/named.ts';
 import { addressOfDrill, addressOfFreeze, addressOfMoment } from '../shell/addresses.ts';
 import type { Editing } from '../shell/book.ts';
 import { entriesOf, type Season } from '../shell/season.ts';
@@ -33,7 +34,7 @@ export function BlockFields(props: {
   return (
     <section className="sec block-fields">
       <h2>
-        {block.title === '' ? 'Without a name' : block.title}{' '}
+        {named(block.title, 'block')}{' '}
         <span className="q3">
           block {index + 1}, {block.minutes} minutes
         </span>

@@ -58,9 +58,9 @@ describe('a practice as it is printed', () => {
   });
 
   it('leaves out who is missing, and cautions for who may not be hit', () => {
-    expect(card.groups).toEqual([{ name: 'White', people: '9 Amoako, 11 Žižková*' }]);
+    expect(card.groups).toEqual([{ name: 'White', people: '9\u00a0Amoako, 11\u00a0Žižková*' }]);
     expect(card.note).toContain('Missing: 14.');
-    expect(card.cautions).toEqual(['11 Žižková: no contact until the medical staff lift it.']);
+    expect(card.cautions).toEqual(['11\u00a0Žižková: no contact until the medical staff lift it.']);
   });
 
   it('cautions where a drill of today takes somebody too fast into the boards, and not where he stops in time', () => {

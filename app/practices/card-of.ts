@@ -1,7 +1,8 @@
 import { type Drill, inOrder, type Practice, type Skater, type Team } from '@icewright/book';
-import { type Finding, findingSentence, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { type Finding, findingSentence, rinkOf } from '@icewright/engine';
 import type { IceCard, IceCardBlock } from '@icewright/picture';
 import { clockSaid, daySaid, fromToday } from '../parts/figures.ts';
+import { findRun } from '../parts/played-drill.ts';
 import { scheduleOf, type TimedBlock } from './schedule.ts';
 
 /** A practice as it is printed: ids become names, minutes become clock times. */
@@ -30,7 +31,7 @@ export function cardOf(
     note: noteOf(team, practice),
     cautions: [
       ...noContactOf(team, practice).map(
-        skater => `${skater.number} ${skater.name}: no contact until the medical staff lift it.`,
+        skater => `${calledOf(skater)}: no contact until the medical staff lift it.`,
       ),
       ...dangersOf(team, schedule.blocks, drills),
     ],
@@ -60,12 +61,8 @@ function dangersOf(
     : [...said.slice(0, MOST_DANGERS), `${more} more of this kind: look at the findings of the drills.`];
 }
 
-function findingsOf(drill: Drill): readonly Finding[] {
-  const playable = playableOf(drill, rinkOf(drill.rink), levelOf(drill.level));
-  return playable.kind === 'playable'
-    ? runDrill(playable).findings.filter(finding => HURTS.has(finding.kind))
-    : [];
-}
+const findingsOf = (drill: Drill): readonly Finding[] =>
+  findRun(drill)?.findings.filter(finding => HURTS.has(finding.kind)) ?? [];
 
 function cardBlockOf(
   { block, startsClock, endsClock }: TimedBlock,
@@ -74,6 +71,7 @@ function cardBlockOf(
   clock: (time: string) => string,
 ): IceCardBlock {
   const plan = block.drill === undefined ? undefined : drills.get(block.drill);
+  const run = plan && findRun(plan);
   const facts = (['leads', 'groups', 'pucks', 'ice'] as const)
     .filter(key => block[key] !== '')
     .map(key => ({ name: key, words: block[key] }));
@@ -88,6 +86,7 @@ function cardBlockOf(
       .map(point => point.trim())
       .filter(point => point !== ''),
     ...(plan === undefined ? {} : { plan }),
+    ...(run === undefined ? {} : { run }),
     lengths: team.lengths,
     rink: rinkOf(plan?.rink ?? team.rink),
     facts,
@@ -101,7 +100,7 @@ function groupsOf(team: Team, practice: Practice): IceCard['groups'] {
     name: group,
     people: here
       .filter(([, skater]) => skater.group === group)
-      .map(([, skater]) => `${skater.number} ${skater.name}${skater.noContact ? '*' : ''}`)
+      .map(([, skater]) => `${calledOf(skater)}${skater.noContact ? '*' : ''}`)
       .join(', '),
   }));
 }
@@ -118,6 +117,9 @@ function noteOf(team: Team, practice: Practice): string {
     .filter(part => part !== '')
     .join(' ');
 }
+
+/** Number and name, which no line break may part. */
+const calledOf = (skater: Skater): string => `${skater.number}\u00a0${skater.name}`;
 
 const noContactOf = (team: Team, practice: Practice): Skater[] =>
   inOrder(team.skaters)

@@ -3,6 +3,7 @@ import { cardPagesOf, drawIceCard, svgMarkup } from '@icewright/picture';
 import { useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { daySaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { addressOfPractice } from '../shell/addresses.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -56,10 +57,10 @@ export function CardPage(props: {
       <RunningHead
         back={{
           to: addressOfPractice(props.practiceId),
-          said: practice.title === '' ? 'Practice' : practice.title,
+          said: named(practice.title, 'practice'),
         }}
         title="Ice card"
-        titleWords={`Ice card, ${practice.title}`}
+        titleWords={`Ice card, ${named(practice.title, 'practice')}`}
         meta={`${daySaid(practice.day)}, ${pages.length === 1 ? 'one page A4' : `${pages.length} pages A4`}, black only`}
         acts={
           <>

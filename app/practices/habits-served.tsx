@@ -1,5 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
 import { inOrder } from '@icewright/book';
+import { named } from '../parts/named.ts';
 import type { Schedule } from './schedule.ts';
 
 /** Which habits the blocks serve, on the same scale of minutes as the plan above. */
@@ -23,7 +24,7 @@ export function HabitsServed(props: {
           const minutes = serving.reduce((sum, { block }) => sum + block.minutes, 0);
           return (
             <li key={id}>
-              <span className="w served-name">{habit.title}</span>
+              <span className="w served-name">{named(habit.title, 'habit')}</span>
               <span className="served-line" aria-hidden="true">
                 {serving.map(({ id: blockId, startMinute, block }) => (
                   <i

@@ -3,6 +3,7 @@ import { Act } from '../parts/act.tsx';
 import { BareSheet, DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { clockAfter, clockSaid, type Lengths } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { useReorder } from './use-reorder.ts';
@@ -68,9 +69,7 @@ export function PlanOverTime(props: {
                 <b className="b">{clockSaid(timed.startsClock, team.clockFace)}</b>{' '}
                 <span className="q3">{timed.block.minutes} min</span>
               </span>
-              <span className="block-title w">
-                {timed.block.title === '' ? 'Without a name' : timed.block.title}
-              </span>
+              <span className="block-title w">{named(timed.block.title, 'block')}</span>
             </button>
             <BlockPicture
               timed={timed}

@@ -4,6 +4,7 @@ import { minutesByHabit } from '../ledger/practised.ts';
 import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { clockSaid, countSaid, daySaid, fromToday } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { setRemoved } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -63,10 +64,10 @@ export function PracticeList({ team }: { readonly team: Team }) {
               />
               <Act
                 bare
-                label={`Remove ${entry.title}, ${daySaid(entry.day)}`}
+                label={`Take out ${named(entry.title, 'practice')}, ${daySaid(entry.day)}`}
                 onPress={() => setRemoved(id, true)}
               >
-                Remove
+                Take out
               </Act>
             </li>
           ))}
@@ -89,7 +90,7 @@ function PracticeWords(props: {
   return (
     <div>
       <Link href={`/practices/${props.id}`} className="practice-title w">
-        {props.title === '' ? 'Practice without a name' : props.title}
+        {named(props.title, 'practice')}
       </Link>
       {practice !== undefined && schedule !== undefined && (
         <>
@@ -105,7 +106,7 @@ function PracticeWords(props: {
               {served
                 .map(
                   ([habit, minutes]) =>
-                    `${team.habits[habit as keyof typeof team.habits]?.title ?? 'a removed habit'} ${minutes} min`,
+                    `${named(team.habits[habit as keyof typeof team.habits]?.title ?? 'a habit taken out', 'habit')} ${minutes} min`,
                 )
                 .join(' · ')}
             </p>

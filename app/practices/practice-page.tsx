@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Failure } from '../parts/empty.tsx';
 import { clockSaid, countSaid, daySaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { addressOfCard } from '../shell/addresses.ts';
 import { edit, endStep, useDocument } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
@@ -73,7 +74,7 @@ export function PracticePage(props: {
     <>
       <RunningHead
         back={{ to: '/practices', said: 'Practices' }}
-        titleWords={practice.title}
+        titleWords={named(practice.title, 'practice')}
         title={
           <input
             aria-label="Name of the practice"

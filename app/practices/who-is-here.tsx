@@ -1,5 +1,6 @@
 import { inOrder, type Practice, type Skater, type Team } from '@icewright/book';
 import { Link } from 'wouter';
+import { named } from '../parts/named.ts';
 import type { Editing } from '../shell/book.ts';
 
 /** The roster by group; pressing a name says that this skater is missing today. */
@@ -54,7 +55,8 @@ export function WhoIsHere(props: {
       )}
       {noContact.length > 0 && (
         <p className="cap warm">
-          * No contact: {noContact.map(([, skater]) => `${skater.number} ${skater.name}`).join(', ')}. Only
+          * No contact:{' '}
+          {noContact.map(([, skater]) => `${skater.number} ${named(skater.name, 'skater')}`).join(', ')}. Only
           the medical staff lifts it.
         </p>
       )}
@@ -76,7 +78,7 @@ function SkaterToggle(props: {
       title={isMissing ? 'Missing today' : 'Here today'}
       onClick={props.onToggle}
     >
-      {skater.number} {skater.name}
+      {skater.number} {named(skater.name, 'skater')}
       {skater.noContact && '*'}
     </button>
   );

@@ -16,6 +16,7 @@ export function FirstStart() {
       </p>
       <ul className="w cautions">
         <li>What it says is an estimate, and each figure can be asked why.</li>
+        <li>Collisions, boards and shots hurt people: look at a drill's findings before you run it.</li>
         <li>Coaching and rules come first: rink, federation, medical, safeguarding.</li>
         <li>Nothing leaves this machine unless you share it. Film of minors stays where it lies.</li>
       </ul>

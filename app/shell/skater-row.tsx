@@ -1,4 +1,5 @@
 import type { Skater } from '@icewright/book';
+import { useEffect, useRef } from 'react';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import { edit, endStep } from './book.ts';
@@ -9,13 +10,24 @@ const POSITIONS = [
   { value: 'G', said: 'goalie' },
 ] as const;
 
-export function SkaterRow(props: { readonly id: string; readonly skater: Skater; readonly teamId: string }) {
-  const { id, skater, teamId } = props;
+export function SkaterRow(props: {
+  readonly id: string;
+  readonly skater: Skater;
+  readonly teamId: string;
+  /** Who else wears this number; allowed, and said. */
+  readonly sameNumber: readonly string[];
+  readonly isNew: boolean;
+}) {
+  const { id, skater, teamId, sameNumber, isNew } = props;
+  const row = useRef<HTMLTableRowElement>(null);
+  useEffect(() => {
+    if (isNew) row.current?.querySelector('input')?.select();
+  }, [isNew]);
   const editing = edit(teamId);
   const at = (key: string) => ['skaters', id, key];
   const who = skater.name === '' ? `number ${skater.number}` : skater.name;
   return (
-    <tr>
+    <tr ref={row}>
       <td>
         <ValueField
           type="number"
@@ -36,6 +48,11 @@ export function SkaterRow(props: { readonly id: string; readonly skater: Skater;
           value={skater.name}
           onChange={words => editing.text(at('name'), words)}
         />
+        {sameNumber.length > 0 && (
+          <span className="cap warm" role="status">
+            {skater.number} is also {sameNumber.join(', ')}.
+          </span>
+        )}
       </td>
       <td>
         <ChoiceField
@@ -71,13 +88,13 @@ export function SkaterRow(props: { readonly id: string; readonly skater: Skater;
       <td className="r">
         <Act
           bare
-          label={`Take ${who} off the roster`}
+          label={`Take out ${who}`}
           onPress={() => {
             endStep(teamId);
             editing.remove(['skaters', id]);
           }}
         >
-          Take off
+          Take out
         </Act>
       </td>
     </tr>

@@ -1,18 +1,29 @@
 import type { Team } from '@icewright/book';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { dayInMonth, daySaid, fromToday, today } from '../parts/figures.ts';
 import { KeptWords } from './kept-words.tsx';
+import { useKeys } from './keys.ts';
 import { KeysSlip } from './keys-slip.tsx';
 import { findPlace, PLACES } from './places.ts';
 import { SettingsSlip } from './settings-slip.tsx';
 
+type SlipName = 'keys' | 'settings';
+
 /** The five places on one graduated rule; the place one is in is the full segment. */
 export function Strip({ team }: { readonly team: Team | null }) {
   const [path] = useLocation();
-  const [slip, setSlip] = useState<'keys' | 'settings' | null>(null);
+  const [open, setOpen] = useState<{ readonly which: SlipName; readonly path: string } | null>(null);
+  const openers = useRef<Partial<Record<SlipName, HTMLButtonElement | null>>>({});
+  // Of the page it was opened on: on another page it is closed.
+  const slip = open?.path === path ? open.which : null;
   const here = findPlace(path);
-  const toggle = (which: 'keys' | 'settings') => setSlip(slip === which ? null : which);
+  const toggle = (which: SlipName) => setOpen(slip === which ? null : { which, path });
+  const close = () => {
+    setOpen(null);
+    if (slip !== null) openers.current[slip]?.focus();
+  };
+  useKeys(slip === null ? [] : [{ keys: 'Escape', says: 'close this', act: close }]);
   return (
     <header>
       <div className="strip">
@@ -40,6 +51,9 @@ export function Strip({ team }: { readonly team: Team | null }) {
           <button
             type="button"
             className="quiet keys-act"
+            ref={button => {
+              openers.current.keys = button;
+            }}
             aria-expanded={slip === 'keys'}
             onClick={() => toggle('keys')}
           >
@@ -48,6 +62,9 @@ export function Strip({ team }: { readonly team: Team | null }) {
           <button
             type="button"
             className="quiet"
+            ref={button => {
+              openers.current.settings = button;
+            }}
             aria-expanded={slip === 'settings'}
             onClick={() => toggle('settings')}
           >
@@ -55,8 +72,8 @@ export function Strip({ team }: { readonly team: Team | null }) {
           </button>
         </div>
       </div>
-      {slip === 'keys' && <KeysSlip onClose={() => setSlip(null)} />}
-      {slip === 'settings' && <SettingsSlip team={team} onClose={() => setSlip(null)} />}
+      {slip === 'keys' && <KeysSlip onClose={close} />}
+      {slip === 'settings' && <SettingsSlip team={team} onClose={close} />}
     </header>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { ClockField, WordsField } from '../parts/field.tsx';
 import { countSaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { edit, endStep, useTeam } from './book.ts';
 import { RosterDoor } from './roster-door.tsx';
 import { RunningHead } from './running-head.tsx';
@@ -17,6 +18,7 @@ export function TeamPage() {
 
 function TeamAsItIs({ team, teamId }: { readonly team: Team; readonly teamId: string }) {
   const editing = edit(teamId);
+  const [newest, setNewest] = useState<string | null>(null);
   const [isImporting, setImporting] = useState(false);
   const skaters = inOrder(team.skaters);
   const goalieCount = skaters.filter(([, skater]) => skater.position === 'G').length;
@@ -31,8 +33,10 @@ function TeamAsItIs({ team, teamId }: { readonly team: Team; readonly teamId: st
       noContact: false,
       group: '',
     };
+    const id = newId<'skater'>();
     endStep(teamId);
-    editing.set(['skaters', newId<'skater'>()], skater);
+    editing.set(['skaters', id], skater);
+    setNewest(id);
   };
   return (
     <>
@@ -75,13 +79,22 @@ function TeamAsItIs({ team, teamId }: { readonly team: Team; readonly teamId: st
                   <th scope="col">Group</th>
                   <th scope="col">No contact</th>
                   <th scope="col">
-                    <span className="vh">Take off</span>
+                    <span className="vh">Take out</span>
                   </th>
                 </tr>
               </thead>
               <tbody>
                 {skaters.map(([id, skater]) => (
-                  <SkaterRow key={id} id={id} skater={skater} teamId={teamId} />
+                  <SkaterRow
+                    key={id}
+                    id={id}
+                    skater={skater}
+                    teamId={teamId}
+                    sameNumber={skaters
+                      .filter(([other, { number }]) => other !== id && number === skater.number)
+                      .map(([, { name }]) => named(name, 'skater'))}
+                    isNew={id === newest}
+                  />
                 ))}
               </tbody>
             </table>
@@ -138,8 +151,12 @@ function Staff({ team, teamId }: { readonly team: Team; readonly teamId: string 
             value={role}
             onChange={words => editing.text(['staff', id, 'role'], words)}
           />
-          <Act bare label={`Take off ${name}`} onPress={() => editing.remove(['staff', id])}>
-            Take off
+          <Act
+            bare
+            label={`Take out ${name === '' ? 'this coach' : name}`}
+            onPress={() => editing.remove(['staff', id])}
+          >
+            Take out
           </Act>
         </div>
       ))}

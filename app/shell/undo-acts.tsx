@@ -9,10 +9,10 @@ export function UndoActs() {
   const { canUndo, canRedo } = useUndo(id);
   return (
     <>
-      <Act bare onPress={() => undo(id)} notNow={canUndo ? undefined : 'nothing of yours to undo here'}>
+      <Act onPress={() => undo(id)} notNow={canUndo ? undefined : 'nothing of yours to undo here'}>
         Undo
       </Act>
-      <Act bare onPress={() => redo(id)} notNow={canRedo ? undefined : 'nothing to redo here'}>
+      <Act onPress={() => redo(id)} notNow={canRedo ? undefined : 'nothing to redo here'}>
         Redo
       </Act>
     </>
