@@ -110,11 +110,11 @@ describe('films', () => {
 
 describe('rosters', () => {
   const files = {
-    'columns.csv': [Buffer.from('jersey,who\n9,Somebody'), /column "number" is missing/],
+    'columns.csv': [Buffer.from('shirt,who\n9,Somebody'), /column "number" is missing/],
     'empty.csv': [Buffer.from(''), /\S/],
     'position.csv': [Buffer.from('number,name,position\n9,Somebody,Q'), /line 2.*position|position.*line 2/i],
     'number.csv': [Buffer.from('number,name,position\nnine,Somebody,F'), /line 2.*number|number.*line 2/i],
-    'photo.csv': [readFileSync(brokenPath('photo.mp4')), /\S/],
+    'photo.csv': [readFileSync(brokenPath('photo.mp4')), /not a CSV file/],
   } as const;
   it('that do not fit are refused, each with what is wrong and where', () =>
     withPage(app, 'rosters', page =>

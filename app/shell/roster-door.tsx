@@ -30,7 +30,12 @@ export function RosterDoor(props: {
   return (
     <Slip label="Roster from a file" attention={said?.ok === false} onClose={props.onClose}>
       A CSV file whose first line names the columns: number, name, position (F, D or G), and if you like group
-      and no contact. A skater with a number that is there already is brought up to date; nobody is taken off.
+      and no contact. A skater with a number that is there already is brought up to date; nobody is taken out.
+      <span className="door-example">
+        number,name,position,group,no contact
+        <br />
+        14,Mirembe Okal,F,white,no
+      </span>
       <span className="slip-acts">
         <input
           ref={input}

@@ -42,7 +42,7 @@ describe('the frame', () => {
     const csv = (text: string) => ({ name: 'roster.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
     const rows = page.locator('.roster tbody tr');
     const countBefore = await rows.count();
-    await door.setInputFiles(csv('jersey,who\n9,Somebody'));
+    await door.setInputFiles(csv('shirt,who\n9,Somebody'));
     await page
       .getByRole('alert')
       .getByText(/^roster\.csv: The column "number" is missing.*Nothing was changed\.$/)

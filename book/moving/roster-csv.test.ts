@@ -30,13 +30,30 @@ describe('a roster from CSV', () => {
     ['number,name,position,name\n1,A,F,B', 'The column "name" is there twice.'],
     ['number,name,position\n', 'The file names its columns but holds no skater.'],
     ['number,name,position\n100,A,F', 'Line 2, column "number": a number from 0 to 99 is wanted, not "100".'],
-    ['number,name,position\n1,A,F\n2,B,W', 'Line 3, column "position": F, D or G is wanted, not "W".'],
+    ['number,name,position\n1,A,F\n2,B,Q', 'Line 3, column "position": F, D or G is wanted, not "Q".'],
+    ['no,jersey,name,position\n1,1,A,F', 'The column "number" is there twice.'],
+    ['\0\0\0\x18ftypmp42\nnumber,name', 'This is not a CSV file.'],
+    ['PK\x03\x04\x14\0xl/workbook.xml', 'This is not a CSV file.'],
     ['number,name,position\n1,,F', 'Line 2, column "name": it is empty.'],
     ['number,name,position\n1,A,F,extra', 'Line 2, 4 cells: there are only 3 columns.'],
     ['number,name,position\n1,"A,F', 'Line 2: a quotation mark is opened and never closed.'],
   ])('says in one sentence what is wrong with %j', (text, sentence) => {
     expect(sentenceOf(text)).toBe(sentence);
   });
+
+  it.each(['number', 'No', 'no.', 'NR', 'nr.', '#', 'Jersey', 'Jersey_Number', ' Jersey no. '])(
+    'takes the number from a column headed %j',
+    head => {
+      const roster = rosterFromCsv(`${head},PLAYER,Pos.\n7,Mirembe Okal,Left wing\n31,Ilse Vaaro,Goalie`);
+      expect(roster).toMatchObject({
+        kind: 'ok',
+        skaters: [
+          { number: 7, name: 'Mirembe Okal', position: 'F' },
+          { number: 31, name: 'Ilse Vaaro', position: 'G' },
+        ],
+      });
+    },
+  );
 
   it('never throws, whatever the text', () => {
     const letters = fc.constantFrom(

@@ -1,4 +1,4 @@
-import { type Skater, skater } from '../documents/team.ts';
+import type { Skater } from '../documents/team.ts';
 import { csvRowsOf } from './csv-rows.ts';
 
 export type Roster =
@@ -11,19 +11,51 @@ const needed = ['number', 'name', 'position'] as const;
 const possible = [...needed, 'group', 'no contact'] as const;
 type Column = (typeof possible)[number];
 
+/** How columns are headed in lists from elsewhere; common practice, no source. */
+const HEADED: Readonly<Record<Column, readonly string[]>> = {
+  number: ['no', 'nr', 'num', '#', 'jersey', 'jersey number', 'jersey no'],
+  name: ['player', 'player name', 'skater', 'full name'],
+  position: ['pos'],
+  group: ['line', 'colour', 'color'],
+  'no contact': ['nocontact', 'non contact'],
+};
+
+/** How positions are written in lists from elsewhere; common practice, no source. */
+const POSITIONS: Readonly<Record<Skater['position'], readonly string[]>> = {
+  F: [
+    'f',
+    'forward',
+    'fw',
+    'c',
+    'centre',
+    'center',
+    'w',
+    'wing',
+    'winger',
+    'lw',
+    'rw',
+    'left wing',
+    'right wing',
+  ],
+  D: ['d', 'defender', 'defence', 'defense', 'defenceman', 'defenseman', 'ld', 'rd'],
+  G: ['g', 'goalie', 'goaltender', 'goalkeeper', 'gk'],
+};
+
 const skaterLimit = 200;
 
 /**
- * A roster from CSV. First line: column names, in any order and case: number, name, position (F, D or G), and if wanted
- * group and "no contact" (yes or no). Any other column is refused, so that nothing a coach typed is dropped silently.
+ * A roster from CSV. First line: column names, in any order and case, also by their other common heads: number, name,
+ * position (F, D or G, or in words), and if wanted group and "no contact" (yes or no). Any other column is refused, so
+ * that nothing a coach typed is dropped silently.
  */
 export function rosterFromCsv(text: string): Roster {
+  if (isBinary(text)) return refused('This is not a CSV file.');
   const rows = csvRowsOf(text);
   if (!Array.isArray(rows)) return { kind: 'refused', sentence: rows.sentence };
   const [head, ...lines] = rows;
   if (head === undefined)
     return refused('The file is empty; its first line must name the columns number, name, position.');
-  const names = head.map(cell => cell.trim().toLowerCase());
+  const names = head.map(columnOf);
   for (const column of needed) {
     if (!names.includes(column))
       return refused(`The column "${column}" is missing; found ${names.map(quoted).join(', ')}.`);
@@ -56,8 +88,8 @@ function skaterFrom(columns: readonly Column[], line: readonly string[], rank: n
   if (!/^\d{1,2}$/.test(number))
     return `column "number": a number from 0 to 99 is wanted, not ${quoted(number)}.`;
   if (cellOf('name') === '') return 'column "name": it is empty.';
-  const position = cellOf('position').toUpperCase();
-  if (!skater.shape.position.safeParse(position).success) {
+  const position = positionOf(cellOf('position'));
+  if (position === undefined) {
     return `column "position": F, D or G is wanted, not ${quoted(cellOf('position'))}.`;
   }
   const noContact = cellOf('no contact').toLowerCase();
@@ -71,10 +103,31 @@ function skaterFrom(columns: readonly Column[], line: readonly string[], rank: n
     rank,
     number: Number(number),
     name: cellOf('name'),
-    position: position as Skater['position'],
+    position,
     noContact: noContact === 'yes',
     group: cellOf('group'),
   };
+}
+
+/** The column that a head means, or the head as it stands. */
+function columnOf(cell: string): string {
+  const head = cell
+    .trim()
+    .toLowerCase()
+    .replace(/[-_\s]+/g, ' ')
+    .replace(/\.$/, '');
+  return possible.find(column => column === head || HEADED[column].includes(head)) ?? head;
+}
+
+function positionOf(cell: string): Skater['position'] | undefined {
+  const said = cell.toLowerCase().replace(/\.$/, '');
+  return (['F', 'D', 'G'] as const).find(position => POSITIONS[position].includes(said));
+}
+
+/** Text holds no zero byte, no other control letters but tab and line ends, and no byte that is no letter. */
+function isBinary(text: string): boolean {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+  return /[\0-\x08\x0E-\x1F]/.test(text.slice(0, 4000));
 }
 
 const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`;
