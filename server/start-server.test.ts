@@ -52,7 +52,12 @@ const ask = (method: string, path: string, headers: Record<string, string> = {},
 const json = { 'content-type': 'application/json' };
 const bodyOf = (answer: Answer) => JSON.parse(answer.body.toString());
 const filmsNow = async () =>
-  bodyOf(await ask('GET', '/api/films')) as { hash: string; fileName: string; byteCount: number }[];
+  bodyOf(await ask('GET', '/api/films')) as {
+    hash: string;
+    fileName: string;
+    byteCount: number;
+    demo?: true;
+  }[];
 
 describe('the first start on an empty data folder', () => {
   it('shows the demo team with its two films', async () => {
@@ -63,6 +68,7 @@ describe('the first start on an empty data folder', () => {
       'quillback-away.mp4',
       'quillback-home.mp4',
     ]);
+    expect((await filmsNow()).map(({ demo }) => demo)).toEqual([true, true]);
     expect(bodyOf(await ask('GET', '/api/about'))).toMatchObject({ name: 'Icewright', dataFolder: folder });
   });
 

@@ -7,9 +7,12 @@ import { megabytes } from './film-missing.tsx';
 /** Films that lie in this machine's film folder and belong to no game yet. */
 export function FilmFolder({
   gameIds,
+  isDemo,
   onFilm,
 }: {
   readonly gameIds: readonly string[];
+  /** The demo team's own films are offered to it alone. */
+  readonly isDemo: boolean;
   readonly onFilm: (film: FolderFilm) => void;
 }) {
   const [films, setFilms] = useState<readonly FolderFilm[]>([]);
@@ -21,12 +24,12 @@ export function FilmFolder({
   const known = new Set(
     [...games.values()].flatMap(view => Object.values(view.value?.films ?? {}).map(part => part.hash)),
   );
-  const free = films.filter(film => !known.has(film.hash));
+  const free = films.filter(film => !known.has(film.hash) && (isDemo || !film.demo));
   if (!isRead || free.length === 0) return null;
   return (
     <section className="sec film-folder">
       <h2>
-        In the film folder <span className="q3">of no game yet</span>
+        In the film folder <span className="q3">of this machine, in no game of this team yet</span>
       </h2>
       <ul>
         {free.map(film => (

@@ -19,7 +19,11 @@ export function FilmMargin({
   const habits = inOrder(team.habits).filter(([, one]) => one.kept);
   return (
     <>
-      <p className="w say">Press F on a picture to see it on the ice, in metres.</p>
+      <p className="w say">
+        <span className="by-key">Press F on a picture</span>
+        <span className="by-finger">Stop at a picture and press Freeze</span> to see it on the ice, in{' '}
+        {team.lengths}.
+      </p>
       {freezes.length > 0 && (
         <section className="sec">
           <h2>
@@ -41,7 +45,11 @@ export function FilmMargin({
       )}
       <section className="sec">
         <h2>
-          Habits <span className="q3">M, then the number, then D, M or C</span>
+          Habits{' '}
+          <span className="q3">
+            <span className="by-key">M, then the number, then D, M or C</span>
+            <span className="by-finger">press “Mark a moment”, the habit, then what was seen</span>
+          </span>
         </h2>
         <ol className="habit-keys">
           {habits.slice(0, 9).map(([id, one], i) => (

@@ -16,6 +16,7 @@ import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
 import { type MarkDraft, type MarkedMoment, MarkMoment } from './mark-moment.tsx';
 import { MomentList } from './moment-list.tsx';
+import { momentsOf } from './moments-of.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
@@ -190,14 +191,14 @@ export function FilmRoom({
         <div className="film-below">
           {removed && (
             <p className="undone" role="status">
-              The moment is taken away.{' '}
+              The moment is taken out.{' '}
               <Act
                 onPress={() => {
                   undo(gameId);
                   setRemoved(false);
                 }}
               >
-                Bring it back
+                Put it back
               </Act>
             </p>
           )}
@@ -234,11 +235,6 @@ const drawnOf = (options: OptionsView | undefined, shown: Shown): readonly (Pass
   if (shown.options) return all.filter(one => shown.options?.includes(optionKey(one)));
   return all.filter(one => one.kind !== 'carry').slice(0, 1);
 };
-
-const momentsOf = (game: Game, film: Id<'film'>): ListedMoment[] =>
-  Object.entries(game.moments)
-    .filter(([, one]) => one.film === film)
-    .sort(([, a], [, b]) => a.frameIndex - b.frameIndex);
 
 const countsWords = (team: Team, moments: readonly ListedMoment[], habit: string | undefined): string => {
   const of = moments.filter(([, one]) => habit === undefined || one.habit === habit);

@@ -107,7 +107,7 @@ export function FreezeMargin({
           notNow={view.fit ? undefined : 'the pins must hold the picture first'}
           onPress={() => setShown({ ...shown, paint: !shown.paint })}
         >
-          Check the paint
+          Lines over the picture
         </Act>
         <Act isOn={shown.ellipses} onPress={() => setShown({ ...shown, ellipses: !shown.ellipses })}>
           Ellipses

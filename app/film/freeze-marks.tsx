@@ -52,7 +52,7 @@ export function FreezeMarks({
             className={`pm-pin ${tone}`}
             role="button"
             tabIndex={0}
-            aria-label={`Pin ${pin.number}, ${pin.words}${pin.disagrees ? ', disagrees' : ''}. Arrows move it, Delete takes it away.`}
+            aria-label={`Pin ${pin.number}, ${pin.words}${pin.disagrees ? ', disagrees' : ''}. Arrows move it, Delete takes it out.`}
             data-thing="pin"
             data-id={pin.id}
           >
@@ -113,7 +113,7 @@ function Person({
       className={`pm-person ${placed.side}${isChosen ? ' chosen' : ''}`}
       role="button"
       tabIndex={0}
-      aria-label={`${placed.role}, ${placed.side === 'us' ? 'one of us' : 'one of them'}${isCarrier ? ', has the puck' : ''}${person.unplaced ? `, ${person.unplaced}` : ''}. Arrows move the feet, Delete takes it away.`}
+      aria-label={`${placed.role}, ${placed.side === 'us' ? 'one of us' : 'one of them'}${isCarrier ? ', has the puck' : ''}${person.unplaced ? `, ${person.unplaced}` : ''}. Arrows move the feet, Delete takes it out.`}
       data-thing="skater"
       data-id={id}
     >
@@ -157,7 +157,7 @@ function Puck({
       className={`pm-puck${isChosen ? ' chosen' : ''}`}
       role="button"
       tabIndex={0}
-      aria-label="The puck. Arrows move it, Delete takes it away."
+      aria-label="The puck. Arrows move it, Delete takes it out."
       data-thing="puck"
       data-id="puck"
     >

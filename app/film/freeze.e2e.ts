@@ -137,7 +137,7 @@ it('does the same by keys alone', { timeout: 240_000 }, async () => {
   });
 });
 
-it('marks a moment in three presses, and gives it back when it was taken away', {
+it('marks a moment in three presses, and gives it back when it was taken out', {
   timeout: 120_000,
 }, async () => {
   await withPage(async page => {
@@ -150,9 +150,9 @@ it('marks a moment in three presses, and gives it back when it was taken away', 
     const rows = page.locator('.moments tbody tr:not(.moment-edit)');
     await expect.poll(() => rows.count()).toBe(1);
     expect(await rows.first().textContent()).toMatch(/0:04\.0[\s\S]*missed/);
-    await page.getByRole('button', { name: 'Take it away' }).click();
+    await page.getByRole('button', { name: 'Take out' }).click();
     await expect.poll(() => rows.count()).toBe(0);
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByRole('button', { name: 'Put it back' }).click();
     await expect.poll(() => rows.count()).toBe(1);
     expect(await seriousViolations(page)).toEqual([]);
   });

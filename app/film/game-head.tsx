@@ -1,4 +1,5 @@
 import type { Game, Team } from '@icewright/book';
+import { useEffect, useRef } from 'react';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import { edit } from '../shell/book.ts';
@@ -9,14 +10,22 @@ export function GameFields({
   gameId,
   game,
   team,
+  isNew,
 }: {
   readonly gameId: string;
   readonly game: Game;
   readonly team: Pick<Team, 'rink'>;
+  /** Just made: whom we played is asked first. */
+  readonly isNew: boolean;
 }) {
   const change = edit(gameId);
+  const fields = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the fields open
+  useEffect(() => {
+    if (isNew && game.opponent === '') fields.current?.querySelector('input')?.focus();
+  }, []);
   return (
-    <div className="game-fields">
+    <div className="game-fields" ref={fields}>
       <WordsField
         label="Opponent"
         value={game.opponent}

@@ -17,6 +17,7 @@ import type { Refusal } from './film-refusal.ts';
 import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
+import { MomentsAlone } from './moments-alone.tsx';
 import { Refused } from './refused.tsx';
 import { useFilm } from './use-film.ts';
 import { usePlayer } from './use-player.ts';
@@ -100,7 +101,7 @@ function OpenGame({
   );
   const above = (
     <>
-      {naming && <GameFields gameId={gameId} game={game} team={team} />}
+      {naming && <GameFields gameId={gameId} game={game} team={team} isNew={asked.has('new')} />}
       {refusal && (
         <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
       )}
@@ -143,6 +144,9 @@ function OpenGame({
             )}
             {part && state.kind === 'refused' && <Refused refusal={state} fileName={part.fileName} />}
           </div>
+          {partId && (state.kind === 'missing' || state.kind === 'refused') && (
+            <MomentsAlone key={partId} gameId={gameId} game={game} team={team} partId={partId} />
+          )}
         </>
       )}
     </DropZone>

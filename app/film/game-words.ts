@@ -2,7 +2,7 @@ import type { Game } from '@icewright/book';
 
 /** Upper Sedge, at home. */
 export const gameTitle = (game: Pick<Game, 'opponent' | 'place'>): string =>
-  game.opponent === '' ? 'A game not named yet' : `${game.opponent}, ${PLACE[game.place]}`;
+  game.opponent === '' ? 'Game without a name' : `${game.opponent}, ${PLACE[game.place]}`;
 
 /** won 4–2. */
 export const resultWords = ({ score }: Pick<Game, 'score'>): string => {

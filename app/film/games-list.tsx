@@ -31,7 +31,8 @@ export function GamesList() {
     const taken = await taking;
     setBusy(false);
     if (taken.kind === 'refused') return setRefusal(taken);
-    const id = createDocument('game', emptyGame({ opponent: stemOf(taken.part.fileName), day }));
+    // A camera's clock may be wrong: a game that is on film was not played on a day to come.
+    const id = createDocument('game', emptyGame({ opponent: '', day: day <= today() ? day : today() }));
     addPart(id, taken.part, {});
     go(`/film/${id}?new`);
   };
@@ -58,6 +59,7 @@ export function GamesList() {
         )}
         <FilmFolder
           gameIds={entries.map(([id]) => id)}
+          isDemo={team.demo}
           onFilm={film => void take(takeFolderFilm(film), today())}
         />
       </div>
@@ -98,8 +100,8 @@ function Games({ team, ids }: { readonly team: Team; readonly ids: readonly stri
                 <Link href={`/film/${id}`}>{gameTitle(game)}</Link>
               </td>
               <td>{resultWords(game)}</td>
-              <td className="r">{Object.keys(game.moments).length}</td>
-              <td className="r">{Object.keys(game.freezes).length}</td>
+              <Count of={Object.keys(game.moments).length} one="moment" />
+              <Count of={Object.keys(game.freezes).length} one="freeze" />
               <td className="q2">{filmWords(game)}</td>
               <td className="r">
                 <Act
@@ -110,7 +112,7 @@ function Games({ team, ids }: { readonly team: Team; readonly ids: readonly stri
                     setGone(id);
                   }}
                 >
-                  take out
+                  Take out
                 </Act>
               </td>
             </tr>
@@ -135,15 +137,22 @@ function Games({ team, ids }: { readonly team: Team; readonly ids: readonly stri
   );
 }
 
+/** The figure alone under its heading; with its word where a narrow page has no headings. */
+function Count({ of, one }: { readonly of: number; readonly one: string }) {
+  return (
+    <td className="r">
+      {of}
+      <span className="games-unit"> {of === 1 ? one : `${one}s`}</span>
+    </td>
+  );
+}
+
 const filmWords = (game: Game): string => {
   const parts = Object.values(game.films);
   if (parts.length === 0) return 'no film yet';
   const minutes = parts.reduce((sum, part) => sum + part.durationS, 0) / 60;
   return `${countSaid(parts.length, 'part')}, ${minutes < 2 ? `${Math.round(minutes * 60)} s` : `${Math.round(minutes)} min`}`;
 };
-
-/** Recordings are often named for whom was played; it is asked for at once anyway. */
-const stemOf = (fileName: string): string => fileName.replace(/\.[^.]*$/, '').replace(/[_-]+/g, ' ');
 
 const dayOf = (ms: number): string => {
   const date = new Date(ms);

@@ -1,7 +1,7 @@
 import { Act } from '../parts/act.tsx';
 import type { Desk } from './freeze-desk.ts';
 import { type FreezeView, landmarksInPicture, nearestUnpinned } from './freeze-view.ts';
-import { landmarkGroup, landmarkWords } from './landmark-words.ts';
+import { LANDMARK_GROUPS, landmarkGroup, landmarkWords } from './landmark-words.ts';
 import { pickLandmark } from './map-pins.tsx';
 
 /** Naming the mark of the next pin: from the list, by pressing it on the ice, or the one that lies nearest. */
@@ -11,6 +11,15 @@ export function LandmarkChoice({ desk, view }: { readonly desk: Desk; readonly v
   const near = tool.waitingAt && nearestUnpinned(view, tool.waitingAt);
   return (
     <div className="pins-acts">
+      <span className="q2 pins-hint" role="status">
+        {tool.landmark
+          ? 'Press its place in the picture.'
+          : tool.waitingAt
+            ? 'Press that mark on the rink above, or name it here.'
+            : view.fit
+              ? 'Press a mark in the picture: the nearest name is taken. Or press the place on the rink first.'
+              : 'Press a mark on the rink above, or choose it here; then press its place in the picture.'}
+      </span>
       <LandmarkSelect
         label={tool.waitingAt ? 'Which mark is that?' : 'Next mark'}
         value={tool.landmark ?? ''}
@@ -20,15 +29,6 @@ export function LandmarkChoice({ desk, view }: { readonly desk: Desk; readonly v
       />
       {near !== undefined && <Act onPress={() => pickLandmark(desk, near)}>It is: {landmarkWords(near)}</Act>}
       <Act onPress={() => desk.setTool({ kind: 'look' })}>Pins are down</Act>
-      <span className="q2 pins-hint" role="status">
-        {tool.landmark
-          ? 'Press its place in the picture.'
-          : tool.waitingAt
-            ? 'Name it here, or press it on the ice above.'
-            : view.fit
-              ? 'Press a mark in the picture: the nearest name is taken.'
-              : 'Choose it here or on the ice above, then press its place in the picture.'}
-      </span>
     </div>
   );
 }
@@ -51,7 +51,7 @@ export function LandmarkSelect({
   const seen = new Set(landmarksInPicture(view).map(one => one.id));
   const groupOf = (id: string) =>
     seen.size > 0 && !seen.has(id) ? 'Not in this picture' : landmarkGroup(id);
-  const order = ['Spots', 'Lines', 'Circles', 'Nets', 'Others', 'Not in this picture'];
+  const order = [...LANDMARK_GROUPS, 'Others', 'Not in this picture'];
   return (
     <label className="landmark-select">
       <span className="q2">{label}</span>{' '}

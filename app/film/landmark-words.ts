@@ -57,10 +57,15 @@ export const landmarkGroup = (id: string): string => {
 
 const GROUPS: readonly (readonly [string, readonly string[]])[] = [
   ['Spots', ['centreSpot', 'neutralSpot', 'endSpot']],
-  ['Lines', ['centreLine', 'centreLineEdge', 'blueLineInner', 'blueLineOuter', 'goalLine']],
-  ['Circles', ['hashEnd', 'lCorner']],
-  ['Nets', ['goalPost', 'crease', 'trapezoid', 'refCrease']],
+  ['Red line', ['centreLine', 'centreLineEdge']],
+  ['Blue lines', ['blueLineInner', 'blueLineOuter']],
+  ['Goal lines and nets', ['goalLine', 'goalPost']],
+  ['Creases and trapezoids', ['crease', 'trapezoid', 'refCrease']],
+  ['Hash marks', ['hashEnd']],
+  ['L marks at the end spots', ['lCorner']],
 ];
+
+export const LANDMARK_GROUPS: readonly string[] = GROUPS.map(([name]) => name);
 
 const partWords = (rest: string): string =>
   rest

@@ -125,7 +125,7 @@ function Wanted({
       className="map-wanted"
       role="button"
       tabIndex={0}
-      aria-label={`Where ${placed.role} was wanted. Arrows move it by 0.1 m, with Shift by 1 m; Delete takes it away.`}
+      aria-label={`Where ${placed.role} was wanted. Arrows move it by 0.1 m, with Shift by 1 m; Delete takes it out.`}
       onPointerDown={event => {
         held.current = true;
         event.currentTarget.setPointerCapture(event.pointerId);

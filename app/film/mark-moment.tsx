@@ -98,7 +98,7 @@ export function MarkMoment({
           </select>
         </label>
         <Act bare onPress={onLeave}>
-          Leave it
+          Cancel
         </Act>
       </p>
     </section>

@@ -23,13 +23,19 @@ export function MomentList({
   readonly team: Team;
   readonly chosen: string | undefined;
   readonly onChoose: (id: string) => void;
-  readonly onFreeze: (freezeId: string, momentId: string) => void;
+  /** Absent where there is no picture to freeze. */
+  readonly onFreeze?: (freezeId: string, momentId: string) => void;
   readonly onRemove: (id: string) => void;
   /** The initials that were written: they stand at the next moment too. */
   readonly onBy: (by: string) => void;
 }) {
   if (moments.length === 0) {
-    return <p className="q2 no-moments">No moment is marked in this film yet. Press M when you see one.</p>;
+    return (
+      <p className="q2 no-moments">
+        No moment is marked in this film yet. <span className="by-key">Press M</span>
+        <span className="by-finger">Press “Mark a moment”</span> when you see one.
+      </p>
+    );
   }
   return (
     <table className="tt moments">
@@ -73,12 +79,12 @@ function MomentRows(props: {
   readonly team: Team;
   readonly isChosen: boolean;
   readonly onChoose: (id: string) => void;
-  readonly onFreeze: (freezeId: string, momentId: string) => void;
+  readonly onFreeze?: ((freezeId: string, momentId: string) => void) | undefined;
   readonly onRemove: (id: string) => void;
   /** The initials that were written: they stand at the next moment too. */
   readonly onBy: (by: string) => void;
 }) {
-  const { id, moment, team, isChosen, onChoose } = props;
+  const { id, moment, team, isChosen, onChoose, onFreeze } = props;
   const { freeze } = moment;
   return (
     <>
@@ -96,13 +102,13 @@ function MomentRows(props: {
         <td>{skaterWords(moment.skater, team)}</td>
         <td className="q2">
           {moment.note}{' '}
-          {freeze !== undefined && (
+          {freeze !== undefined && onFreeze && (
             <button
               type="button"
               className="frz"
               onClick={event => {
                 event.stopPropagation();
-                props.onFreeze(freeze, id);
+                onFreeze(freeze, id);
               }}
             >
               freeze
@@ -220,7 +226,7 @@ function MomentEdit({
           }}
         />
       </label>
-      <Act onPress={() => onRemove(id)}>Take it away</Act>
+      <Act onPress={() => onRemove(id)}>Take out</Act>
     </div>
   );
 }

@@ -1,10 +1,10 @@
 import type { CarryOption, PassOption } from '@icewright/engine';
 import { SURELY_SDS } from '@icewright/engine';
 import { inUnitsOf, lengthSaid, numberSaid, percentSaid } from '../parts/figures.ts';
-import { Reading } from '../parts/reading.tsx';
 import type { FreezeView } from './freeze-view.ts';
 import { nameOf } from './measure-of.ts';
 import { type OptionsView, optionKey } from './options-of.ts';
+import { WhyRow } from './why-row.tsx';
 
 /** What the carrier can do, best first: each pass direct and off the boards, and skating it. Pressed rows are drawn. */
 export function OptionsTable({
@@ -35,7 +35,7 @@ export function OptionsTable({
         <tr>
           <th>Options of {nameOf(view, carrierId)}</th>
           <th className="r">margin</th>
-          <th>lane</th>
+          <th>lane or room</th>
           <th className="r">comes off</th>
         </tr>
       </thead>
@@ -44,33 +44,50 @@ export function OptionsTable({
           const key = optionKey(option);
           const isDrawn = drawn.includes(key);
           return (
-            <tr key={key} aria-selected={isDrawn}>
-              <td>
-                <button
-                  type="button"
-                  className="quiet person-name"
-                  aria-pressed={isDrawn}
-                  onClick={() => onDraw(isDrawn ? drawn.filter(one => one !== key) : [...drawn, key])}
-                >
-                  {wordsOf(view, option)}
-                </button>
-              </td>
-              <td className="r nw">
-                <span className="est b">{signed(option.marginS)}</span>
-                {option.kind !== 'carry' && <span className="pm"> ± {numberSaid(spreadOf(option))} s</span>}
-                {option.kind === 'carry' && <span className="pm"> s free</span>}
-              </td>
-              <td>{option.kind === 'carry' ? lengthSaid(option.spaceM, view.lengths) : option.lane.band}</td>
-              <td className="r">
-                <Reading value={percentSaid(option.chance)} estimate why={whyOf(view, option)} />
-              </td>
-            </tr>
+            <WhyRow
+              key={key}
+              columns={4}
+              isSelected={isDrawn}
+              value={shareSaid(option.chance)}
+              estimate
+              why={whyOf(view, option)}
+            >
+              {figure => (
+                <>
+                  <td className="nw">
+                    <button
+                      type="button"
+                      className="quiet person-name"
+                      aria-pressed={isDrawn}
+                      onClick={() => onDraw(isDrawn ? drawn.filter(one => one !== key) : [...drawn, key])}
+                    >
+                      {wordsOf(view, option)}
+                    </button>
+                  </td>
+                  <td className="r nw">
+                    <span className="est b">{signed(option.marginS)}</span>
+                    {option.kind !== 'carry' && (
+                      <span className="pm"> ± {numberSaid(spreadOf(option))} s</span>
+                    )}
+                    {option.kind === 'carry' && <span className="pm"> s free</span>}
+                  </td>
+                  <td className="nw">
+                    {option.kind === 'carry'
+                      ? `room ${lengthSaid(option.spaceM, view.lengths)}`
+                      : option.lane.band}
+                  </td>
+                  <td className="r nw">{figure}</td>
+                </>
+              )}
+            </WhyRow>
           );
         })}
       </tbody>
       <tfoot>
         <tr>
           <td colSpan={4} className="cap">
+            Comes off = nobody cuts it × it is on the blade × the receiver keeps it. Of skating it: nobody
+            gets to the puck.{' '}
             {nobody.size > 0 && `No pass to ${[...nobody].map(id => nameOf(view, id)).join(', ')}. `}A picture
             tells no speeds: all are taken as standing, and the ± is wider for it. The order counts more than
             the share.
@@ -93,25 +110,31 @@ const signed = (seconds: number): string =>
     ? 'over 9.9'
     : `${seconds >= 0 ? '+' : ''}${numberSaid(seconds)}`;
 
+const shareSaid = (ratio: number): string => (ratio < 0.01 ? 'under 1\u2009%' : percentSaid(ratio));
+
 const spreadOf = (option: PassOption): number => SURELY_SDS * (option.margins[0]?.spreadS ?? 0);
 
 const whyOf = (view: FreezeView, option: PassOption | CarryOption): string => {
   const terms = option.why.map(({ term, value, unit, id }) => {
     const figure =
       unit === ''
-        ? percentSaid(value)
+        ? shareSaid(value)
         : !Number.isFinite(value)
           ? 'more than enough'
           : inUnitsOf(view.lengths, value, unit);
     return `${TERM[term]}${id === undefined ? '' : ` (${nameOf(view, id)})`} ${figure}`;
   });
-  return `${terms.join('; ')}. Estimates for this level: lane × aim × control, with untuned constants.`;
+  const rests =
+    option.kind === 'carry'
+      ? 'that nobody gets to the puck within the time looked ahead'
+      : 'nobody cuts it × it is on the blade × the receiver keeps it';
+  return `${terms.join('; ')}. Estimates for this level: ${rests}, with untuned constants.`;
 };
 
 const TERM: Record<PassOption['why'][number]['term'], string> = {
-  lane: 'nobody cuts it off',
-  aim: 'it is aimed well enough',
-  control: 'it is taken under control',
+  lane: 'nobody cuts it',
+  aim: 'it is on the blade',
+  control: 'the receiver keeps it',
   margin: 'margin to the nearest stick',
   clearance: 'nearest opponent to the lane',
   coneAtMeet: 'fan of the pass where it meets',

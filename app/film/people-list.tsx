@@ -133,7 +133,7 @@ function ChosenPerson({
       <Act onPress={() => desk.setTool({ kind: 'wanted', who: id })} isOn={desk.tool.kind === 'wanted'}>
         Where {placed.role} should be
       </Act>
-      <Act onPress={() => desk.write.remove({ kind: 'skater', id })}>Take {placed.role} away</Act>
+      <Act onPress={() => desk.write.remove({ kind: 'skater', id })}>Take {placed.role} out</Act>
     </p>
   );
 }

@@ -42,7 +42,7 @@ export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: F
             </button>
             <span className="px">
               {pin.leftOut
-                ? 'left out'
+                ? 'not counted'
                 : pin.residualPx === undefined
                   ? ''
                   : `${numberSaid(pin.residualPx)} px`}
@@ -99,7 +99,7 @@ function Disagreement({ desk, view }: { readonly desk: Desk; readonly view: Free
           </button>{' '}
           or{' '}
           <button type="button" className="quiet" onClick={() => desk.write.leaveOut(pin.id, true)}>
-            leave {pins.length > 1 ? pin.number : 'it'} out
+            do not count {pins.length > 1 ? pin.number : 'it'}
           </button>
           .{' '}
         </span>
@@ -121,9 +121,9 @@ function ChosenPin({ desk, view }: { readonly desk: Desk; readonly view: FreezeV
         onChoose={id => desk.write.renamePin(pin.id, id)}
       />
       <Act onPress={() => desk.write.leaveOut(pin.id, !pin.leftOut)}>
-        {pin.leftOut ? 'Count it again' : 'Leave it out'}
+        {pin.leftOut ? 'Count it again' : 'Do not count it'}
       </Act>
-      <Act onPress={() => desk.write.remove({ kind: 'pin', id: pin.id })}>Take it away</Act>
+      <Act onPress={() => desk.write.remove({ kind: 'pin', id: pin.id })}>Take out</Act>
     </p>
   );
 }

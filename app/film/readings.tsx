@@ -1,12 +1,13 @@
 import type { Team } from '@icewright/book';
 import { judgeStandard, type Numbers, numbersIn, zoneAreaOf } from '@icewright/engine';
+import type { ReactNode } from 'react';
 import { Act } from '../parts/act.tsx';
-import { Reading } from '../parts/reading.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { gapPairs } from './gap-pairs.ts';
 import { measuredWhy, measureOf } from './measure-of.ts';
 import { measuredFigure, measuredWords, wantedWords, ZONE } from './standard-words.ts';
+import { WhyRow } from './why-row.tsx';
 
 /** Figures of the freeze, each with its ± and askable: what was asked for first, then the standard, gaps, numbers. */
 export function Readings({
@@ -41,13 +42,15 @@ export function Readings({
         {gaps.map(pair => {
           const measured = measureOf(view, pair);
           return measured?.distance ? (
-            <tr key={pair.join()}>
-              <td>{measured.names[0]} to the carrier</td>
-              <td className="r">
-                <Reading value={measured.distance.value} plusMinus={measured.distance.plusMinus} why={why} />
-              </td>
-              <td className="q3">gap</td>
-            </tr>
+            <WhyRow key={pair.join()} columns={3} why={why} {...measured.distance}>
+              {figure => (
+                <>
+                  <td>{measured.names[0]} to the carrier</td>
+                  <td className="r">{figure}</td>
+                  <td className="q3">gap</td>
+                </>
+              )}
+            </WhyRow>
           ) : null;
         })}
         {AREAS.map(zone => (
@@ -72,33 +75,46 @@ function PairRows({
   const measured = measureOf(view, pair);
   if (!measured) return null;
   const { names, distance, along } = measured;
+  const cells = (figure: ReactNode) => (
+    <>
+      <td>
+        {names[0]} to {names[1]}
+      </td>
+      <td className="r">{figure}</td>
+      <td>
+        <Act bare onPress={() => desk.dropPair(pair)} label={`Take ${names[0]} to ${names[1]} out`}>
+          take out
+        </Act>
+      </td>
+    </>
+  );
   return (
     <>
-      <tr className="asked" data-testid="measured">
-        <td>
-          {names[0]} to {names[1]}
-        </td>
-        <td className="r">
-          {distance ? (
-            <Reading value={distance.value} plusMinus={distance.plusMinus} why={why} />
-          ) : (
-            <span className="q3">cannot be measured here</span>
-          )}
-        </td>
-        <td>
-          <Act bare onPress={() => desk.dropPair(pair)} label={`Leave out ${names[0]} to ${names[1]}`}>
-            leave out
-          </Act>
-        </td>
-      </tr>
-      {along && (
-        <tr className="asked">
-          <td>{along.says}</td>
-          <td className="r">
-            <Reading value={along.value} plusMinus={along.plusMinus} why={`Along the rink only. ${why}`} />
-          </td>
-          <td className="q3">along the rink</td>
+      {distance ? (
+        <WhyRow columns={3} className="asked" testId="measured" why={why} {...distance}>
+          {cells}
+        </WhyRow>
+      ) : (
+        <tr className="asked" data-testid="measured">
+          {cells(<span className="q3">cannot be measured here</span>)}
         </tr>
+      )}
+      {along && (
+        <WhyRow
+          columns={3}
+          className="asked"
+          why={`Along the rink only. ${why}`}
+          value={along.value}
+          plusMinus={along.plusMinus}
+        >
+          {figure => (
+            <>
+              <td>{along.says}</td>
+              <td className="r">{figure}</td>
+              <td className="q3">along the rink</td>
+            </>
+          )}
+        </WhyRow>
       )}
     </>
   );
@@ -119,18 +135,21 @@ function StandardRow({
   const figure = measuredFigure(habit.standard, judged, view.lengths);
   if (!figure) return null;
   return (
-    <tr>
-      <td>{measuredWords(habit.standard, judged, view)}</td>
-      <td className="r">
-        <Reading
-          value={figure.value}
-          plusMinus={figure.plusMinus || undefined}
-          warm={judged.answer === 'no'}
-          why={why}
-        />
-      </td>
-      <td className="q3">{wantedWords(habit.standard, view.lengths)}</td>
-    </tr>
+    <WhyRow
+      columns={3}
+      value={figure.value}
+      plusMinus={figure.plusMinus || undefined}
+      warm={judged.answer === 'no'}
+      why={why}
+    >
+      {shown => (
+        <>
+          <td>{measuredWords(habit.standard, judged, view)}</td>
+          <td className="r">{shown}</td>
+          <td className="q3">{wantedWords(habit.standard, view.lengths)}</td>
+        </>
+      )}
+    </WhyRow>
   );
 }
 
@@ -144,16 +163,19 @@ function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 
   // An empty zone says nothing; an empty house does.
   if (zone.endsWith('Zone') && us.possibleCount + them.possibleCount === 0) return null;
   return (
-    <tr>
-      <td>In {ZONE[zone]}, us : them</td>
-      <td className="r">
-        <Reading
-          value={`${countWords(us)} : ${countWords(them)}`}
-          why="Skaters by their feet, goalies not counted. Surely inside when the edge is further away than the 95 % of where the feet may be; the second figure counts those who may be inside too."
-        />
-      </td>
-      <td className="q3">{Object.keys(view.freeze.skaters).length} placed</td>
-    </tr>
+    <WhyRow
+      columns={3}
+      value={`${countWords(us)} : ${countWords(them)}`}
+      why="Skaters by their feet, goalies not counted. Surely inside when the edge is further away than the 95 % of where the feet may be; the second figure counts those who may be inside too."
+    >
+      {figure => (
+        <>
+          <td>In {ZONE[zone]}, us : them</td>
+          <td className="r">{figure}</td>
+          <td className="q3">{Object.keys(view.freeze.skaters).length} placed</td>
+        </>
+      )}
+    </WhyRow>
   );
 }
 

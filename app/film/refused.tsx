@@ -18,7 +18,7 @@ export function Refused({
       what={refusal.says}
       lost={`${refusal.todo} Nothing here was changed.`}
     >
-      {onLeave && <Act onPress={onLeave}>Leave it</Act>}
+      {onLeave && <Act onPress={onLeave}>Close</Act>}
     </Failure>
   );
 }

@@ -25,6 +25,8 @@ export interface FolderFilm {
   readonly hash: string;
   readonly fileName: string;
   readonly byteCount: number;
+  /** Put there for the demo team. */
+  readonly demo?: true;
 }
 
 /** The films in the server's film folder. */

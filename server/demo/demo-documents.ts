@@ -9,6 +9,10 @@ export const demoFilms = {
   join: { from: 'B.mp4', fileName: 'quillback-away.mp4' },
 } as const;
 
+/** A film that was put into the folder for the demo team: no other team's. */
+export const isDemoFilm = (fileName: string): boolean =>
+  Object.values(demoFilms).some(film => film.fileName === fileName);
+
 export interface DemoDocument {
   readonly id: string;
   readonly kind: DocumentKind;

@@ -10,6 +10,7 @@ import {
 import { Hono } from 'hono';
 import * as Y from 'yjs';
 import { createDemo } from '../demo/create-demo.ts';
+import { isDemoFilm } from '../demo/demo-documents.ts';
 import type { FilmFolder } from '../films/film-folder.ts';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
@@ -77,7 +78,11 @@ export function apiOf(kept: Kept): Hono {
     return context.json({ id: takeInTeam(store, text) }, 201);
   });
   api.route('/documents', versionsApiOf(store, line));
-  api.get('/films', async context => context.json(await films.list()));
+  api.get('/films', async context =>
+    context.json(
+      (await films.list()).map(film => (isDemoFilm(film.fileName) ? { ...film, demo: true } : film)),
+    ),
+  );
   return api;
 }
 
