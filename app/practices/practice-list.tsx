@@ -99,7 +99,7 @@ function PracticeWords(props: {
             {practice.place !== '' && `, ${practice.place}`}. {countSaid(schedule.blocks.length, 'block')},{' '}
             {schedule.usedMinutes} of {practice.iceMinutes} min
           </p>
-          <MiniPlan schedule={schedule} />
+          {schedule.blocks.length > 0 && <MiniPlan schedule={schedule} />}
           {practice.today !== '' && <p className="w practice-today">{practice.today}</p>}
           {served.length > 0 && (
             <p className="q3">
@@ -117,7 +117,7 @@ function PracticeWords(props: {
   );
 }
 
-/** The blocks on their minutes, as one line. */
+/** The blocks on their minutes, as one line: by name where there is room for one, else by minutes. */
 function MiniPlan({ schedule }: { readonly schedule: Schedule }) {
   const span = Math.max(schedule.iceMinutes, schedule.usedMinutes);
   return (
@@ -127,7 +127,8 @@ function MiniPlan({ schedule }: { readonly schedule: Schedule }) {
           key={id}
           style={{ left: `${(startMinute / span) * 100}%`, width: `${(block.minutes / span) * 100}%` }}
         >
-          {block.title}
+          <i className="mini-title">{named(block.title, 'block')}</i>
+          <i className="mini-minutes">{block.minutes}</i>
         </span>
       ))}
     </div>

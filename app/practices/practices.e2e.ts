@@ -20,6 +20,10 @@ describe('a practice', () => {
     await page.goto(`${app.url}/practices`);
     await page.getByRole('button', { name: 'Plan a practice' }).click();
     await page.getByText('An empty sheet of ice', { exact: false }).waitFor();
+    // The highest of the demo is 31.
+    expect(await page.getByRole('textbox', { name: 'Name of the practice' }).inputValue()).toBe(
+      'Practice 32',
+    );
     expect(await seriousViolations(page)).toEqual([]);
     for (const drill of ['Gap ladder', 'Second puck']) {
       await page.keyboard.press('a');

@@ -6,6 +6,7 @@ import { openedId, redo, undo, useTeam } from './book.ts';
 import { FirstStart } from './first-start.tsx';
 import { listenForKeys, useKeys } from './keys.ts';
 import { findPlace, PLACES } from './places.ts';
+import { RunningHead } from './running-head.tsx';
 import { Strip } from './strip.tsx';
 import { loadTeams, renameTeam, useTeams } from './teams.ts';
 import { TroubleCatcher } from './trouble-catcher.tsx';
@@ -105,6 +106,7 @@ function Pages() {
         <Redirect to="/film" replace />
       </Route>
       <Route>
+        <RunningHead back={{ to: '/film', said: 'Film' }} title="No page" titleWords="No page" />
         <Empty says="There is no such page here.">
           <ActLink lead to="/film">
             To the film

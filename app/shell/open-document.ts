@@ -38,6 +38,8 @@ export class OpenDocument {
   #isStored = false;
   #isSynced = false;
   #isGivenUp = false;
+  /** The server will not open it: its id is none, or it was erased. */
+  #isTurnedAway = false;
 
   constructor(id: string, made?: Y.Doc) {
     this.id = id;
@@ -72,6 +74,10 @@ export class OpenDocument {
         this.#isSynced = true;
         this.#look();
       },
+      onAuthenticationFailed: () => {
+        this.#isTurnedAway = true;
+        this.#look();
+      },
       onUnsyncedChanges: ({ number }) => noteUnkept(this.id, number),
     });
     provider.attach();
@@ -92,7 +98,8 @@ export class OpenDocument {
   #viewOf({ raw, read }: Snapshot): View<DocumentKind> {
     if (Object.keys(raw).length === 0) {
       const isNowhere =
-        this.#isStored && (this.#isSynced || (this.#isGivenUp && !useConnection.getState().isConnected));
+        this.#isStored &&
+        (this.#isSynced || this.#isTurnedAway || (this.#isGivenUp && !useConnection.getState().isConnected));
       return { state: isNowhere ? 'missing' : 'loading', issues: [] };
     }
     return read.kind === 'ok'

@@ -34,6 +34,49 @@ describe('the frame', () => {
     await context.close();
   });
 
+  it('opens Settings over one page only, and closes it with one Escape', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/habits`);
+    const settings = page.getByRole('group', { name: 'Settings' });
+    const opener = page.getByRole('button', { name: 'Settings' });
+    await opener.click();
+    await settings.waitFor();
+    await page.keyboard.press('Escape');
+    await settings.waitFor({ state: 'detached' });
+    expect(await opener.evaluate(button => button === document.activeElement)).toBe(true);
+    await opener.click();
+    await page.getByRole('link', { name: 'Practices' }).click();
+    await page.getByRole('heading', { name: 'Practices', level: 1 }).waitFor();
+    expect(await settings.count()).toBe(0);
+    await context.close();
+  });
+
+  it('takes the number of a new skater at once, and says who else wears it', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/team`);
+    await page.getByRole('button', { name: 'Add a skater' }).click();
+    const row = page.locator('.roster tbody tr').last();
+    await row.getByText('Also number').waitFor({ state: 'detached' });
+    await page.keyboard.type('14');
+    await row.getByText('Also number 14: Nakatani.').waitFor();
+    await page.getByText('Also number 14: skater without a name.').waitFor();
+    await row.getByRole('button', { name: 'Take out' }).click();
+    await page.getByText('Also number').first().waitFor({ state: 'detached' });
+    await context.close();
+  });
+
+  it.each(['/film/nope', '/habits/nope', '/drills/nope', '/drills/%00', '/practices/nope', '/nowhere'])(
+    'leads back from %s, where there is nothing',
+    async path => {
+      const { page, context } = await app.newPage();
+      await page.goto(`${app.url}${path}`);
+      await page.locator('.failure, .empty').waitFor();
+      await page.locator('a.back').click();
+      await page.getByRole('heading', { name: /^(Film|Habits|Drills|Practices)$/, level: 1 }).waitFor();
+      await context.close();
+    },
+  );
+
   it('takes a roster from a file, and refuses one that does not fit in one sentence', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/team`);

@@ -50,7 +50,7 @@ export function SkaterRow(props: {
         />
         {sameNumber.length > 0 && (
           <span className="cap warm" role="status">
-            {skater.number} is also {sameNumber.join(', ')}.
+            Also number {skater.number}: {sameNumber.join(', ')}.
           </span>
         )}
       </td>
