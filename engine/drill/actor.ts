@@ -1,7 +1,7 @@
 import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { BLADE_AHEAD_M, GAP_RESPONSE_S } from './drill-rows.ts';
+import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { PlayableSpot } from './playable-parts.ts';
@@ -102,8 +102,7 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   zone: 0,
 });
 
-/** Slower than this the facing is kept: the direction of so small a velocity means nothing. */
-const FACING_FROM_MPS2 = 0.3 ** 2;
+const FACING_FROM_MPS2 = FACING_FROM_MPS.value ** 2;
 
 /** Whether a velocity is large enough to give the body its facing. */
 export const isFacingFrom = (xMps: number, yMps: number): boolean =>

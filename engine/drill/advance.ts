@@ -3,6 +3,7 @@ import { startAct } from './act-play.ts';
 import type { Actor } from './actor.ts';
 import { crossingIn, takeCrossing } from './crossings.ts';
 import { STANDING_MPS } from './drill-rows.ts';
+import { keepApart } from './keep-apart.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
@@ -98,12 +99,15 @@ const steer = (run: RunState, actor: Actor): void => {
   switch (actor.motion) {
     case 'shadow':
       steerShadow(actor, whom!);
+      keepApart(actor, run.actors);
       return;
     case 'chase':
       steerChase(actor, whom!);
+      keepApart(actor, run.actors);
       return;
     case 'gap':
       steerGap(actor, whom!, run.rink.boards);
+      keepApart(actor, run.actors);
       return;
     case 'cutOff':
       if (run.nowS < actor.reactsAtS) {

@@ -122,3 +122,119 @@ export const SETTLE_S = estimate(
 
 /** Efforts below this do not get a skater anywhere and are run as this. */
 export const LEAST_EFFORT_RATIO = estimate('least effort', 0.1, '', 0.05, 0.3, 'a slow glide');
+
+/** A skater who has caught somebody stays this near: beside, not on top. */
+export const SHADOW_BESIDE_M = estimate(
+  'beside the one caught',
+  1.5,
+  'm',
+  1.2,
+  1.8,
+  'within the lunge of every level, outside the bodies',
+);
+
+/** Skaters who are steered keep their bodies this far from others'. */
+export const KEEP_APART_M = estimate(
+  'skaters keep apart',
+  1.2,
+  'm',
+  0.9,
+  1.6,
+  'two bodies in gear with their arms; the same as paths that cross',
+);
+
+/** How far ahead a steered skater sees another body come. */
+export const KEEP_APART_S = estimate(
+  'skaters mind each other this far ahead',
+  1.2,
+  's',
+  0.6,
+  1.5,
+  'a reaction and a push to the side',
+);
+
+/** How quickly the missing room between two skaters is made up. */
+export const MAKE_ROOM_S = estimate('time to make room', 0.25, 's', 0.15, 0.5, 'one push to the side');
+
+/** Two bodies nearer than this, middle to middle, touch. */
+export const BODIES_TOUCH_M = estimate(
+  'bodies touch within',
+  0.8,
+  'm',
+  0.6,
+  1,
+  'shoulder to shoulder in gear: twice the half body of the room to the boards, less the give',
+);
+
+/** Touching for longer than this is said. */
+export const BODIES_TOUCH_S = estimate(
+  'bodies touch for',
+  0.2,
+  's',
+  0.1,
+  0.4,
+  'shorter than this is within how much the timing of a rep differs',
+);
+
+/** A gap is held within this part of the wanted distance. */
+export const GAP_TOLERANCE_RATIO = estimate(
+  'a gap is held within this part of it',
+  0.35,
+  '',
+  0.2,
+  0.5,
+  'half a stick on a gap of a stick and a half',
+);
+
+/** A gap that is off for no longer than this is held. */
+export const GAP_OFF_S = estimate('a gap may be off for', 0.5, 's', 0.3, 1, 'one stride and a look');
+
+/** A gap is judged from when it is first right, at the latest this long after its act has started. */
+export const GAP_SETTLE_S = estimate(
+  'time to set a gap',
+  3,
+  's',
+  2,
+  4,
+  'fifteen metres from standing at full effort',
+);
+
+/** A skater faster than this leaves in the direction of motion; a slower one in any. */
+export const CARRIES_ON_MPS = estimate(
+  'carries on along its motion from',
+  0.5,
+  'm/s',
+  0.2,
+  1,
+  'one step turns a skater this slow',
+);
+
+/** Slower than this the facing is kept: the direction of so small a velocity means nothing. */
+export const FACING_FROM_MPS = estimate(
+  'faces the way it moves from',
+  0.3,
+  'm/s',
+  0.1,
+  0.5,
+  'a hand wide in a third of a second',
+);
+
+/** A skater who brakes exactly in time is not flagged for rounding. */
+export const BOARDS_TOLERANCE_RATIO = estimate(
+  'braking counts as in time up to',
+  1.02,
+  '',
+  1,
+  1.05,
+  'rounding of places sampled at 120 Hz',
+);
+
+/** Faster than this a skater may still cross a line that somebody's cue waits for. */
+export const STILL_MOVES_MPS = estimate(
+  'still under way from',
+  0.2,
+  'm/s',
+  0.1,
+  0.5,
+  'four times the speed at which a skater stands: a glide of a few centimetres is left',
+);

@@ -1,12 +1,9 @@
 import type { Boards } from '../rink/boards.ts';
 import type { Level } from '../skater/level.ts';
-import { BOARDS_ROOM_M, BOARDS_ZONE_M } from './drill-rows.ts';
+import { BOARDS_ROOM_M, BOARDS_TOLERANCE_RATIO, BOARDS_ZONE_M } from './drill-rows.ts';
 import { boardsDistanceAt, speedIntoBoards } from './in-boards.ts';
 import type { Finding, Track } from './run-result.ts';
 import { STEP_HZ } from './step-hz.ts';
-
-/** A skater who brakes exactly in time is not flagged for rounding. */
-const TOLERANCE_RATIO = 1.02;
 
 /**
  * Each time a skater within the last 3 m is too fast towards the boards to stop half a metre before them:
@@ -39,7 +36,8 @@ export const findBoardsTooFast = (
     }
     const intoMps = speedIntoBoards(boards, x, y, track.xMps[i]!, track.yMps[i]!);
     const needM = (intoMps * intoMps) / (2 * stopMps2) + roomM;
-    if (intoMps <= MOVES_IN_MPS || needM - roomM <= TOLERANCE_RATIO * Math.max(0, leftM - roomM)) continue;
+    if (intoMps <= MOVES_IN_MPS || needM - roomM <= BOARDS_TOLERANCE_RATIO.value * Math.max(0, leftM - roomM))
+      continue;
     if (needM - leftM > worstLackM) {
       worstAt = i;
       worstLackM = needM - leftM;

@@ -35,6 +35,16 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
       return `${who} and ${other} cross too fast: within reach of each other at ${speed(finding.value)}, ${speed(finding.threshold)} is the limit here.`;
     case 'tooFastIntoBoards':
       return `${who} comes too near the boards: ${length(finding.value)} left at ${speed(finding.speedMps ?? 0)}, ${length(finding.threshold)} needed to stop.`;
+    case 'gapNotHeld':
+      return `${who} does not hold the gap to ${other}: ${length(finding.value)} at ${seconds(finding.timeS)}, ${length(finding.threshold)} wanted.`;
+    case 'bodiesTouch':
+      return `${who} and ${other} touch at ${seconds(finding.timeS)}: ${length(finding.value)} from middle to middle.`;
+    case 'throughNet':
+      return other
+        ? `${who} skates through the crease of ${other} at ${seconds(finding.timeS)}.`
+        : `${who} skates through the net at ${seconds(finding.timeS)}.`;
+    case 'passDiesShort':
+      return `The pass from ${other} is too weak: the puck stops ${length(finding.value)} short of ${who}.`;
     case 'offTheIce':
       return finding.act
         ? `The route of ${who} leaves the ice by ${length(finding.value)}.`

@@ -3,14 +3,11 @@ import { profileRoute } from '../skater/route-profile.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Actor } from './actor.ts';
-import { BOARDS_ROOM_M, LEAST_EFFORT_RATIO } from './drill-rows.ts';
+import { BOARDS_ROOM_M, CARRIES_ON_MPS, LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from './in-boards.ts';
 import { keptOrPlanned, type RouteAsked, type RouteDeed, type RouteWay } from './kept-routes.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { RunState } from './run-state.ts';
-
-/** A skater faster than this leaves in the direction of motion; a slower one in any. */
-const CARRIES_ON_MPS = 0.5;
 
 /**
  * The times of a scripted route for this skater, starting at `startS` from where `from` is, with the speed it has. Points
@@ -33,7 +30,7 @@ export const planRoute = (
 const wayOf = (asked: RouteAsked): RouteWay => {
   const { boards, act, from } = asked;
   const speedMps = Math.hypot(from.xMps, from.yMps);
-  const moves = speedMps > CARRIES_ON_MPS;
+  const moves = speedMps > CARRIES_ON_MPS.value;
   const pointsM = [
     { xM: from.xM, yM: from.yM },
     ...act.throughM.map(pointM => standingPointOf(boards, pointM)),

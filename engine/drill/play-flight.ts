@@ -1,6 +1,8 @@
+import type { IcePoint } from '../units/points.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
-import { giveTo, letLie } from './puck-play.ts';
+import { placeOnPath } from './place-on-path.ts';
+import { type Flight, giveTo, letLie } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** The next known time in the life of a sliding puck; Infinity when there is none. */
@@ -63,25 +65,64 @@ export const noteMiss = (run: RunState): void => {
   flight.missAtM = placeOf(run.puck);
 };
 
-/** The finding of a pass that its receiver did not get, once it is over. */
+/**
+ * The finding of a pass that its receiver did not get, once it is over. A puck that comes nearer until it stops, out of
+ * reach, dies short: value is what it still has to go to the receiver then, seen from the end of the rep when it has not stopped by
+ * then. Any other goes by: value is how far off it was at its nearest.
+ */
 export const noteMissed = (run: RunState): void => {
   const { flight } = run.puck;
   if (!flight?.isLate || !flight.to || !Number.isFinite(flight.missM)) return;
   const row = run.playable.level.rows.reachM;
-  run.findings.push({
-    kind: 'receiverCannotGetThere',
+  const missed = {
     weight: 'look',
-    timeS: flight.missAtS,
-    atM: flight.missAtM,
     spots: [flight.to.spot.id, flight.from.spot.id],
     act: flight.act,
-    value: flight.missM,
     threshold: flight.to.model.reachM,
     unit: 'm',
     status: row.status,
     source: row.source,
+  } as const;
+  const end = endShortOf(flight, flight.to);
+  if (end) {
+    run.findings.push({
+      ...missed,
+      kind: 'passDiesShort',
+      timeS: Math.min(run.nowS, flight.releasedS + flight.path.endTimeS),
+      atM: end.atM,
+      value: end.shortM,
+    });
+    return;
+  }
+  run.findings.push({
+    ...missed,
+    kind: 'receiverCannotGetThere',
+    timeS: flight.missAtS,
+    atM: flight.missAtM,
+    value: flight.missM,
   });
 };
+
+/** Where a straight pass stops when that is before the receiver, and metres from there; undefined when it goes by. */
+const endShortOf = (
+  flight: Flight,
+  to: Actor,
+): { readonly atM: IcePoint; readonly shortM: number } | undefined => {
+  const { path } = flight;
+  if (path.ending !== 'stopped' || path.bounces.length > 0) return undefined;
+  const end = { xM: 0, yM: 0 };
+  const before = { xM: 0, yM: 0 };
+  placeOnPath(path, path.endTimeS, end);
+  placeOnPath(path, path.endTimeS - LAST_OF_SLIDE_S, before);
+  const toX = to.xM - end.xM;
+  const toY = to.yM - end.yM;
+  const goesToward = (end.xM - before.xM) * toX + (end.yM - before.yM) * toY > 0;
+  const shortM = Math.sqrt(toX * toX + toY * toY);
+  return goesToward && shortM > to.model.reachM ? { atM: end, shortM } : undefined;
+};
+
+/** The last of a slide shows which way it goes, seconds. */
+const LAST_OF_SLIDE_S = 0.05;
 
 /** Takes the pass when the stick is there: the boards may have held the opponent up. */
 const cutOff = (run: RunState, by: Actor | null): void => {

@@ -1,5 +1,5 @@
 import type { Actor } from './actor.ts';
-import { STANDING_MPS } from './drill-rows.ts';
+import { STILL_MOVES_MPS } from './drill-rows.ts';
 import type { RunState } from './run-state.ts';
 
 /** How long a rep waits for a pass that has missed its receiver, and for a shot that has missed the net, seconds. */
@@ -39,4 +39,4 @@ const mayStillBeCued = (run: RunState, actor: Actor): boolean => {
   }
 };
 
-const isMoving = (actor: Actor): boolean => Math.hypot(actor.xMps, actor.yMps) > 4 * STANDING_MPS.value;
+const isMoving = (actor: Actor): boolean => Math.hypot(actor.xMps, actor.yMps) > STILL_MOVES_MPS.value;

@@ -1,8 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { puckModelOf } from '../puck/puck-model.ts';
+import { slideStopDistance, slowingOf } from '../puck/slide.ts';
 import { levelOf } from '../skater/level.ts';
 import { sprintTimeTo } from '../skater/sprint.ts';
 import type { DrillPlan } from './drill.ts';
-import { at, drillOf, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
+import {
+  at,
+  drillOf,
+  named,
+  planOf,
+  playableFrom,
+  skate,
+  type TestSpot,
+} from './drill-shorthand.reference.ts';
 import { boardsDistanceAt } from './in-boards.ts';
 import { runDrill } from './run-drill.ts';
 import type { Run, RunEvent } from './run-result.ts';
@@ -160,19 +170,62 @@ describe('the puck', () => {
     expect(eventOf(run, 'receive', 'F1')).toBeUndefined();
   });
 
-  it('slides on when its receiver is too far, with the distance said', () => {
+  const passTo = (speedMps: number, farXM: number, acts: TestSpot['acts'] = []): Run =>
+    runOf(
+      planOf([
+        {
+          role: 'D1',
+          atM: at(-20, 0),
+          puck: true,
+          acts: [{ kind: 'pass', toSpot: named('F1'), way: 'direct', speedMps }],
+        },
+        { role: 'F1', atM: at(farXM, 5), facingRad: 0, acts },
+      ]),
+    );
+
+  it('dies short of who stands too far for so weak a pass, by what the slide does not cover', () => {
+    const run = passTo(1, 10);
+    const finding = run.findings.find(one => one.kind === 'passDiesShort')!;
+    const fromM = eventOf(run, 'pass', 'D1')!.atM;
+    const slidM = slideStopDistance(slowingOf(puckModelOf()), 1);
+    const reachesM = Math.hypot(finding.atM.xM - fromM.xM, finding.atM.yM - fromM.yM);
+    expect(reachesM).toBeCloseTo(slidM, 6);
+    expect(finding.value).toBeCloseTo(Math.hypot(10 - finding.atM.xM, 5 - finding.atM.yM), 9);
+    expect(run.findings.map(one => one.kind)).not.toContain('receiverCannotGetThere');
+  });
+
+  it('goes by a receiver whose way nobody could foresee, with the distance said', () => {
     const run = runOf(
       planOf([
         {
           role: 'D1',
           atM: at(-20, 0),
           puck: true,
-          acts: [{ kind: 'pass', toSpot: named('F1'), way: 'direct', speedMps: 4 }],
+          acts: [
+            {
+              kind: 'pass',
+              toSpot: named('F1'),
+              way: 'direct',
+              speedMps: 12,
+              cue: { on: 'after', seconds: 1.5 },
+            },
+          ],
         },
-        { role: 'F1', atM: at(10, 5), facingRad: 0, acts: [skate([at(25, 5)])] },
+        { role: 'F1', atM: at(0, 8), acts: [{ kind: 'chase', whom: named('F2'), effortRatio: 1 }] },
+        { role: 'F2', atM: at(8, -4), acts: [skate([at(12, -8), at(4, -11), at(-4, -8)])] },
       ]),
     );
     const finding = run.findings.find(one => one.kind === 'receiverCannotGetThere')!;
+    expect(finding.value).toBeGreaterThan(finding.threshold);
+    const i = Math.round(finding.timeS * run.stepHz);
+    const f1 = run.tracks[1]!;
+    const apartM = Math.hypot(f1.xM[i]! - finding.atM.xM, f1.yM[i]! - finding.atM.yM);
+    expect(Math.abs(apartM - finding.value)).toBeLessThan(0.2);
+  });
+
+  it('slides on when its receiver skates away from it, with the distance said', () => {
+    const run = passTo(4, 10, [skate([at(25, 5)])]);
+    const finding = run.findings.find(one => one.kind === 'passDiesShort')!;
     expect(finding.value).toBeGreaterThan(finding.threshold);
     expect(run.puck.owner.at(-1)).toBe(-1);
     const moved = Math.hypot(run.puck.xM.at(-1)! - run.puck.xM[0]!, run.puck.yM.at(-1)! - run.puck.yM[0]!);

@@ -2,11 +2,13 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelOf } from '../skater/level.ts';
 import type { IcePoint } from '../units/points.ts';
+import { BODIES_TOUCH_M, KEEP_APART_M, KEEP_APART_S } from './drill-rows.ts';
 import { at, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import type { Body } from './in-boards.ts';
 import { referenceChase, referenceGap } from './run.reference.ts';
 import { runDrill } from './run-drill.ts';
 import type { Run, Track } from './run-result.ts';
+import { brakeableMps } from './steer-gap.ts';
 
 const level = levelOf('collegeWomen');
 
@@ -62,6 +64,17 @@ describe('chase against the plain reference', () => {
   });
 });
 
+/** How near two come within the time they mind each other, straight on, looked at every 0.01 s. */
+const nearestSoonM = (a: Track, b: Track, k: number): number => {
+  let nearestM = Number.POSITIVE_INFINITY;
+  for (let t = 0; t <= KEEP_APART_S.value + 0.005; t += 0.01) {
+    const x = a.xM[k]! - b.xM[k]! + t * (a.xMps[k]! - b.xMps[k]!);
+    const y = a.yM[k]! - b.yM[k]! + t * (a.yMps[k]! - b.yMps[k]!);
+    nearestM = Math.min(nearestM, Math.hypot(x, y));
+  }
+  return nearestM;
+};
+
 describe('gap against the plain reference', () => {
   it('follows the same way', () => {
     fc.assert(
@@ -87,8 +100,12 @@ describe('gap against the plain reference', () => {
             at(-27.1272, 0),
             distanceM,
             run.durationS,
+            level.model.topSpeedMps * level.model.carryRatio,
           );
+          // The reference does not turn aside for a body: compared until the two would come near.
+          const nearAt = whom.xM.findIndex((_, k) => nearestSoonM(whom, gap, k) < KEEP_APART_M.value);
           reference.placesM.forEach((place, i) => {
+            if (nearAt >= 0 && i * 12 > nearAt) return;
             const here = along(gap)(i / 10);
             expect(Math.hypot(here.xM - place.xM, here.yM - place.yM)).toBeLessThan(0.1);
           });
@@ -126,5 +143,92 @@ describe('gap against the plain reference', () => {
       const apart = Math.hypot(whom.xM[i]! - gap.xM[i]!, whom.yM[i]! - gap.yM[i]!);
       expect(Math.abs(apart - 3)).toBeLessThan(0.5);
     }
+  });
+});
+
+describe('who is beaten is beaten to the side', () => {
+  const nearestM = (run: Run, a: number, b: number): number =>
+    Math.min(
+      ...Array.from(run.tracks[a]!.xM, (x, i) =>
+        Math.hypot(x - run.tracks[b]!.xM[i]!, run.tracks[a]!.yM[i]! - run.tracks[b]!.yM[i]!),
+      ),
+    );
+
+  it('a keeper slower than the carrier is passed, not skated through, and the gap is not held', () => {
+    const slow = { ...level.model, topSpeedMps: 0.6 * level.model.topSpeedMps };
+    fc.assert(
+      fc.property(
+        fc.double({ min: 4, max: 12, noNaN: true }),
+        fc.double({ min: -2, max: 2, noNaN: true }),
+        (aheadM, asideM) => {
+          const run = runDrill(
+            playableFrom(
+              planOf([
+                { role: 'X1', side: 'them', atM: at(20, 0), acts: [skate([at(-20, 0)])] },
+                {
+                  role: 'D1',
+                  atM: at(20 - aheadM, asideM),
+                  acts: [{ kind: 'gap', whom: named('X1'), distanceM: 2.5 }],
+                },
+              ]),
+            ),
+            { models: { [named('D1')]: slow } },
+          );
+          expect(nearestM(run, 0, 1)).toBeGreaterThan(BODIES_TOUCH_M.value);
+          expect(run.findings.map(finding => finding.kind)).not.toContain('bodiesTouch');
+          expect(run.findings.map(finding => finding.kind)).toContain('gapNotHeld');
+          expect(run.tracks[1]!.xM.at(-1)).toBeGreaterThan(run.tracks[0]!.xM.at(-1)!);
+        },
+      ),
+      { numRuns: 40, seed: 9 },
+    );
+  });
+
+  it('three who chase one do not share a place', () => {
+    const chaser = (role: string, atM: IcePoint) => ({
+      role,
+      atM,
+      acts: [{ kind: 'chase', whom: named('X1'), effortRatio: 1 } as const],
+    });
+    const run = runDrill(
+      playableFrom(
+        planOf([
+          { role: 'X1', side: 'them', atM: at(10, 0), acts: [skate([at(-22, 0)], { effortRatio: 0.7 })] },
+          chaser('F1', at(14, 0)),
+          chaser('F2', at(16, 0.5)),
+          chaser('F3', at(16, -0.8)),
+        ]),
+      ),
+    );
+    for (const a of [0, 1, 2, 3]) {
+      for (let b = a + 1; b <= 3; b++) expect(nearestM(run, a, b)).toBeGreaterThan(BODIES_TOUCH_M.value);
+    }
+    expect(run.findings.filter(finding => finding.kind === 'bodiesTouch')).toEqual([]);
+  });
+});
+
+describe('what can still be taken off before a moving goal', () => {
+  it('is the closing speed whose way, added up in small steps, ends at the goal', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 40, noNaN: true }),
+        fc.double({ min: 0.05, max: 16, noNaN: true }),
+        fc.double({ min: 0.5, max: 2, noNaN: true }),
+        (toGoM, spareMps, tauS) => {
+          let wayM = 0;
+          for (let c = brakeableMps(toGoM, spareMps, tauS); c > 0; ) {
+            const next = c - ((spareMps + c) / tauS) * 1e-4;
+            wayM += ((c + Math.max(0, next)) / 2) * 1e-4;
+            c = next;
+          }
+          expect(Math.abs(wayM - toGoM)).toBeLessThan(0.005 * toGoM + 0.001);
+        },
+      ),
+      { numRuns: 40, seed: 10 },
+    );
+  });
+
+  it('is e/τ when there is no speed to spare', () => {
+    expect(brakeableMps(3, 0, 1.5)).toBe(2);
   });
 });

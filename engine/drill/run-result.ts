@@ -63,7 +63,11 @@ export type FindingKind =
   | 'noPuckToPlay'
   | 'pathsCrossTooFast'
   | 'tooFastIntoBoards'
-  | 'offTheIce';
+  | 'offTheIce'
+  | 'gapNotHeld'
+  | 'bodiesTouch'
+  | 'throughNet'
+  | 'passDiesShort';
 
 /** Something the coach must know before the whistle: where, when, how much against what. */
 export interface Finding {

@@ -1,6 +1,6 @@
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { CHASE_LOOK_S, GAP_RESPONSE_S } from './drill-rows.ts';
+import { CARRIES_ON_MPS, CHASE_LOOK_S, GAP_RESPONSE_S } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
 
 /**
@@ -57,6 +57,7 @@ export const referenceGap = (
   netM: IcePoint,
   distanceM: number,
   untilS: number,
+  whomTopMps: number,
 ): ReferenceTrack => {
   const { topSpeedMps, tauS } = skater.power;
   const pointOf = (whom: Body): IcePoint => {
@@ -75,12 +76,18 @@ export const referenceGap = (
       const x = point.xM - body.xM;
       const y = point.yM - body.yM;
       const farM = Math.hypot(x, y);
-      const closeMps = Math.min(
-        farM / (4 * GAP_RESPONSE_S.value),
-        Math.sqrt((2 * topSpeedMps * farM) / tauS),
-      );
-      const wantX = (later.xM - point.xM) / 1e-4 + (farM > 0 ? (closeMps * x) / farM : 0);
-      const wantY = (later.yM - point.yM) / 1e-4 + (farM > 0 ? (closeMps * y) / farM : 0);
+      const pointX = (later.xM - point.xM) / 1e-4;
+      const pointY = (later.yM - point.yM) / 1e-4;
+      // Under way, whom a gap is held to is expected to come to what can be carried.
+      const speedMps = Math.hypot(whom.xMps, whom.yMps);
+      const times = speedMps < CARRIES_ON_MPS.value ? 1 : Math.max(1, whomTopMps / speedMps);
+      // Greatest speed backwards along the way to the point, next to what is needed across it.
+      const across = farM > 0 ? (times * (pointY * x - pointX * y)) / farM : 0;
+      const along = farM > 0 ? (times * (pointX * x + pointY * y)) / farM : 0;
+      const spareMps = Math.max(0, Math.sqrt(Math.max(0, topSpeedMps ** 2 - across ** 2)) + along);
+      const closeMps = Math.min(farM / (4 * GAP_RESPONSE_S.value), referenceBrakeable(farM, spareMps, tauS));
+      const wantX = pointX + (farM > 0 ? (closeMps * x) / farM : 0);
+      const wantY = pointY + (farM > 0 ? (closeMps * y) / farM : 0);
       const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
       const ux = (wantX - keeps * body.xMps) / ((1 - keeps) * topSpeedMps);
       const uy = (wantY - keeps * body.yMps) / ((1 - keeps) * topSpeedMps);
@@ -89,6 +96,20 @@ export const referenceGap = (
     },
     0,
   );
+};
+
+/** Closing speed that can be taken off within `farM`, by halving on the way it needs, ∫ c dt of ċ = −(spare + c)/τ. */
+export const referenceBrakeable = (farM: number, spareMps: number, tauS: number): number => {
+  const spare = Math.max(spareMps, 1e-9);
+  const neededM = (c: number): number => tauS * (c - spare * Math.log(1 + c / spare));
+  let low = 0;
+  let high = 1e3;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (neededM(middle) > farM) high = middle;
+    else low = middle;
+  }
+  return low;
 };
 
 const walk = (

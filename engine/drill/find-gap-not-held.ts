@@ -1,0 +1,102 @@
+import type { Actor } from './actor.ts';
+import { GAP_OFF_S, GAP_SETTLE_S, GAP_TOLERANCE_RATIO } from './drill-rows.ts';
+import type { PlayableAct } from './playable-parts.ts';
+import type { Finding, Track } from './run-result.ts';
+import { STEP_HZ } from './step-hz.ts';
+
+type GapAct = PlayableAct & { readonly kind: 'gap' };
+
+/**
+ * Gaps that are off by more than `GAP_TOLERANCE_RATIO` of the wanted distance for longer than `GAP_OFF_S` on end, judged from when
+ * they are first right, at the latest `GAP_SETTLE_S` after the act has started. The wanted distance is never more than what is
+ * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted. Weight
+ * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`.
+ */
+export const findGapNotHeld = (
+  tracks: readonly Track[],
+  actors: readonly Actor[],
+  ourBlueLineXM: number,
+): readonly Finding[] =>
+  actors.flatMap((actor, index) =>
+    actor.spot.acts.flatMap((act, actIndex) => {
+      if (act.kind !== 'gap') return [];
+      const whom = actors.findIndex(one => one.spot.id === act.whom);
+      const worst = whom < 0 ? undefined : worstOf(tracks[index]!, tracks[whom]!, actor, act, actIndex);
+      return worst ? [findingAt(worst, tracks[whom]!, actor, act, ourBlueLineXM)] : [];
+    }),
+  );
+
+interface Worst {
+  readonly at: number;
+  readonly apartM: number;
+  readonly wantedM: number;
+}
+
+const worstOf = (
+  keeper: Track,
+  whom: Track,
+  actor: Actor,
+  act: GapAct,
+  actIndex: number,
+): Worst | undefined => {
+  let startAt = -1;
+  let isSet = false;
+  let offFrom = -1;
+  let stretch: Worst | undefined;
+  let worst: Worst | undefined;
+  const close = (at: number): void => {
+    const isLong = offFrom >= 0 && at - offFrom > GAP_OFF_S.value * STEP_HZ;
+    if (isLong && stretch && (!worst || offRatio(stretch) > offRatio(worst))) worst = stretch;
+    offFrom = -1;
+    stretch = undefined;
+  };
+  for (let i = 0; i < keeper.xM.length; i++) {
+    if (keeper.actIndex[i] !== actIndex) {
+      if (startAt >= 0) close(i);
+      continue;
+    }
+    if (startAt < 0) startAt = i;
+    const toNetM = Math.hypot(whom.xM[i]! - actor.netM.xM, whom.yM[i]! - actor.netM.yM);
+    const here = {
+      at: i,
+      apartM: Math.hypot(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!),
+      wantedM: Math.min(act.distanceM, toNetM),
+    };
+    const isOff = offRatio(here) > GAP_TOLERANCE_RATIO.value;
+    isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
+    if (!isSet) continue;
+    if (!isOff) {
+      close(i);
+      continue;
+    }
+    if (offFrom < 0) offFrom = i;
+    if (!stretch || offRatio(here) > offRatio(stretch)) stretch = here;
+  }
+  close(keeper.xM.length);
+  return worst;
+};
+
+/** Part of the wanted distance by which it is off; a gap of nothing is off by no part of it. */
+const offRatio = ({ apartM, wantedM }: Worst): number =>
+  wantedM > LEAST_GAP_M ? Math.abs(apartM - wantedM) / wantedM : 0;
+
+/** A wanted gap smaller than this is body to body: there is nothing to hold. */
+const LEAST_GAP_M = 1;
+
+const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct, ourBlueLineXM: number): Finding => {
+  const atM = { xM: whom.xM[worst.at]!, yM: whom.yM[worst.at]! };
+  const isInOurEnd = actor.netM.xM < 0 ? atM.xM < -ourBlueLineXM : atM.xM > ourBlueLineXM;
+  return {
+    kind: 'gapNotHeld',
+    weight: worst.apartM < worst.wantedM || isInOurEnd ? 'look' : 'know',
+    timeS: worst.at / STEP_HZ,
+    atM,
+    spots: [actor.spot.id, act.whom],
+    act: act.id,
+    value: worst.apartM,
+    threshold: worst.wantedM,
+    unit: 'm',
+    status: GAP_TOLERANCE_RATIO.status,
+    source: GAP_TOLERANCE_RATIO.source,
+  };
+};
