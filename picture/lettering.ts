@@ -118,12 +118,12 @@ export const LETTERINGS = letteringTable({
   cardBlock: { voice: 'words', size: 15, weight: 500, ink: 'ink' },
   cardCue: { voice: 'words', size: 10.9, weight: 400, italic: true, ink: 'ink' },
   cardPoint: { voice: 'figures', size: 8.3, weight: 400, ink: 'ink' },
-  cardFactName: { voice: 'figures', size: 6.8, weight: 400, ink: 'ink-3' },
+  cardFactName: { voice: 'figures', size: 7.2, weight: 400, ink: 'ink-3' },
   cardFact: { voice: 'figures', size: 7.9, weight: 600, ink: 'ink' },
   cardGroup: { voice: 'figures', size: 8.3, weight: 600, ink: 'ink' },
   cardCautionHead: { voice: 'figures', size: 9, weight: 600, ink: 'ink' },
   cardCaution: { voice: 'figures', size: 8.4, weight: 400, ink: 'ink' },
-  cardKey: { voice: 'figures', size: 6.8, weight: 400, ink: 'ink' },
+  cardKey: { voice: 'figures', size: 7.8, weight: 400, ink: 'ink' },
 });
 
 export type LetteringName = keyof typeof LETTERINGS;

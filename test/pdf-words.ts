@@ -48,7 +48,7 @@ function lettersOf(map: string): ReadonlyMap<number, string> {
   const letters = new Map<number, string>();
   for (const [, part] of map.matchAll(/beginbfrange([\s\S]*?)endbfrange/g)) {
     for (const [, from, , list, first] of part!.matchAll(/<(\w+)>\s*<(\w+)>\s*(?:\[([^\]]*)\]|<(\w+)>)/g)) {
-      const each = list === undefined ? [first!] : [...list.matchAll(/<(\w+)>/g)].map(([, hex]) => hex!);
+      const each = list === undefined ? [first!] : [...list.matchAll(/<([\w ]+)>/g)].map(([, hex]) => hex!);
       each.forEach((hex, index) => {
         letters.set(Number.parseInt(from!, 16) + index, utf16Of(hex));
       });
@@ -60,7 +60,9 @@ function lettersOf(map: string): ReadonlyMap<number, string> {
   return letters;
 }
 
-const utf16Of = (hex: string): string => Buffer.from(hex, 'hex').swap16().toString('utf16le');
+/** One glyph may be several letters, written with spaces between: `<0066 0069>` is fi. */
+const utf16Of = (hex: string): string =>
+  Buffer.from(hex.replaceAll(' ', ''), 'hex').swap16().toString('utf16le');
 
 function wordsOf(stream: string, fonts: ReadonlyMap<string, ReadonlyMap<number, string>>): string {
   let font: ReadonlyMap<number, string> | undefined;

@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import type { Rink, Run, SpotId } from '@icewright/engine';
+import type { Lengths, Rink, Run, SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { numberSaid } from '../parts/figures.ts';
 import { ScoreView } from './score-view.tsx';
@@ -13,6 +13,7 @@ export function ScoreSection(props: {
   readonly playback: Playback;
   readonly isStale: boolean;
   readonly chosen: SpotId | null;
+  readonly lengths: Lengths;
 }) {
   const { playback } = props;
   return (
@@ -39,6 +40,7 @@ export function ScoreSection(props: {
         rink={props.rink}
         playback={playback}
         chosen={props.chosen}
+        lengths={props.lengths}
       />
     </section>
   );

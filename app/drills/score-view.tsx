@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import type { Rink, Run, SpotId } from '@icewright/engine';
+import type { Lengths, Rink, Run, SpotId } from '@icewright/engine';
 import { drawScore, scoreHeight, scoreX, svgParts } from '@icewright/picture';
 import { type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { numberSaid } from '../parts/figures.ts';
@@ -12,6 +12,7 @@ export function ScoreView(props: {
   readonly rink: Rink;
   readonly playback: Playback;
   readonly chosen: SpotId | null;
+  readonly lengths: Lengths;
 }) {
   const { drill, run, rink, playback } = props;
   const box = useRef<HTMLDivElement>(null);
@@ -28,10 +29,14 @@ export function ScoreView(props: {
     () =>
       svgParts(
         pen =>
-          drawScore(pen, run, drill, rink, { width, ...(props.chosen ? { selected: props.chosen } : {}) }),
+          drawScore(pen, run, drill, rink, {
+            width,
+            lengths: props.lengths,
+            ...(props.chosen ? { selected: props.chosen } : {}),
+          }),
         { digits: 1, idPrefix: 'score' },
       ),
-    [run, drill, rink, width, props.chosen],
+    [run, drill, rink, width, props.chosen, props.lengths],
   );
   const startPx = scoreX(drill, run, width, 0);
   const endPx = scoreX(drill, run, width, run.durationS);

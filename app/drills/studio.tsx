@@ -158,6 +158,7 @@ export function Studio({
                 playback={playback}
                 isStale={isStale}
                 chosen={chosen.spotId}
+                lengths={lengths}
               />
             )}
           </div>

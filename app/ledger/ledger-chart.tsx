@@ -152,6 +152,7 @@ function ChangeBar({ line }: { readonly line: LedgerLine }) {
               drawChange(pen, change, {
                 zeroX: width / 2,
                 pxAPoint: (width / 2 - 6) / span,
+                spanPoints: span,
                 y: BASE_PX - 26,
               }),
             { digits: 1 },

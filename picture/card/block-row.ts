@@ -2,28 +2,50 @@ import { drawDrill } from '../drill/draw-drill.ts';
 import { rinkViewBox } from '../ice/rink.ts';
 import type { Pen } from '../pen/pen.ts';
 import type { IceCardBlock } from './ice-card.ts';
-import { CLOCK_WIDTH, COLUMN_GAP, DRAWING_WIDTH, FACTS_WIDTH, mm, PAGE, ROW_PAD } from './page-measures.ts';
+import {
+  CLOCK_WIDTH,
+  COLUMN_GAP,
+  DRAWING_WIDTH,
+  FACTS_WIDTH,
+  mm,
+  PAGE,
+  ROOMY_DRAWING_WIDTH,
+  ROOMY_ROW,
+  ROW_PAD,
+} from './page-measures.ts';
+import { drawFacts, drawFactsBelow, factsBelowHeight } from './row-facts.ts';
 import { wrapWords } from './wrap-words.ts';
 
 const POINT_LINE = 10.8;
 const POINT_INDENT = 7;
-const FACT_LINE = 9.2;
-const FACT_GAP = 2.6;
-/** Marks grow on the card's drawing; the sheet stays true. */
-const CARD_K = 1.75;
+/** Marks grow on the card's drawing, so that its letters are 7 points and more; the sheet stays true. */
+const CARD_K = { least: 1.7, usual: 2.05, most: 2.7 } as const;
 const CARD_THIN_FLOOR_M = 0.12;
 /** Points a metre at which those marks were drawn: 75 mm for a sheet of 61.96 m. */
 const CARD_SCALE = mm(75) / 61.96;
 
-/** One block: clock, drawing, title with cue words and key points, facts. Nothing leaves its row. */
+/**
+ * One block: clock, drawing, title with cue words and key points, facts. Nothing leaves its row. In a tall row the
+ * drawing takes the place of the facts, which stand below the words.
+ */
 export const drawBlockRow = (pen: Pen, block: IceCardBlock, top: number, height: number): void => {
   drawClock(pen, block, top);
   const drawing = drawPlan(pen, block, top, height);
   const textLeft = PAGE.left + CLOCK_WIDTH + COLUMN_GAP + drawing + (drawing > 0 ? COLUMN_GAP : 0);
+  if (isRoomy(block, height)) {
+    const width = PAGE.right - textLeft;
+    const facts = factsBelowHeight(pen, block, width);
+    const y = drawWords(pen, block, textLeft, width, top, height - facts);
+    drawFactsBelow(pen, block, textLeft, width, y);
+    return;
+  }
   const factsLeft = PAGE.right - FACTS_WIDTH;
   drawWords(pen, block, textLeft, factsLeft - COLUMN_GAP - textLeft, top, height);
   drawFacts(pen, block, factsLeft, top, height);
 };
+
+const isRoomy = (block: IceCardBlock, height: number): boolean =>
+  block.plan !== undefined && height >= ROOMY_ROW;
 
 /** A block without a drawing is as tall as its words. */
 export const wordsRowHeight = (pen: Pen, block: IceCardBlock): number => {
@@ -48,16 +70,19 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
   const plan = block.plan;
   if (!plan) return 0;
   const [x, y, width, length] = rinkViewBox(block.rink);
-  const scale = Math.min(DRAWING_WIDTH / width, (height - ROW_PAD - mm(1.2)) / length);
+  const scale = Math.min(
+    (isRoomy(block, height) ? ROOMY_DRAWING_WIDTH : DRAWING_WIDTH) / width,
+    (height - ROW_PAD - mm(1.2)) / length,
+  );
   const left = PAGE.left + CLOCK_WIDTH + COLUMN_GAP;
   // On a smaller sheet, or in a shorter row, a metre is another length: marks keep their size on paper.
-  const k = Math.min(2.6, CARD_K * (CARD_SCALE / scale));
+  const k = Math.max(CARD_K.least, Math.min(CARD_K.most, CARD_K.usual * (CARD_SCALE / scale)));
   pen.place(
     {
       x: left - x * scale,
       y: top + ROW_PAD - y * scale,
       scale,
-      k: Math.max(0.9, k),
+      k,
       thinFloor: CARD_THIN_FLOOR_M,
     },
     () =>
@@ -67,6 +92,7 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
           drawDrill(pen, plan, block.rink, {
             ticks: false,
             findings: [],
+            ...(block.run === undefined ? {} : { run: block.run }),
             ...(block.lengths === undefined ? {} : { lengths: block.lengths }),
           }),
       ),
@@ -74,6 +100,7 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
   return width * scale;
 };
 
+/** Returns where the last line stands. */
 const drawWords = (
   pen: Pen,
   block: IceCardBlock,
@@ -81,7 +108,7 @@ const drawWords = (
   width: number,
   top: number,
   height: number,
-): void => {
+): number => {
   const bottom = top + height - 2;
   let y = top + ROW_PAD + 11.5;
   pen.text('cardBlock', wrapWords(pen, 'cardBlock', block.title, width, 1)[0] ?? '', left, y);
@@ -101,6 +128,7 @@ const drawWords = (
     }
     pen.text('cardPoint', line.words, left + POINT_INDENT, y);
   }
+  return y;
 };
 
 /** The key points as lines; when they do not all fit, the last line says how many are left out. */
@@ -124,38 +152,4 @@ const pointLines = (
   }
   if (most > 0) shown.push({ words: `… ${points.length - count} more`, isFirst: false });
   return shown;
-};
-
-/** Names above their words where there is room, on one line with them where there is not. */
-const drawFacts = (pen: Pen, block: IceCardBlock, left: number, top: number, height: number): void => {
-  const facts = block.facts.slice(0, 4);
-  const bottom = top + height - 1;
-  const stacked = facts.map(fact => wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH, 2));
-  const tall = stacked.reduce((sum, lines) => sum + 7 + lines.length * FACT_LINE + FACT_GAP, ROW_PAD);
-  let y = top + ROW_PAD;
-  if (tall - FACT_GAP <= height) {
-    facts.forEach((fact, index) => {
-      y += 7;
-      pen.text('cardFactName', fact.name, left, y);
-      for (const line of stacked[index] ?? []) {
-        y += FACT_LINE;
-        pen.text('cardFact', line, left, y);
-      }
-      y += FACT_GAP;
-    });
-    return;
-  }
-  const room = Math.floor((bottom - y) / FACT_LINE);
-  const inOneLine = facts.map(fact => {
-    const indent = pen.measure('cardFactName', `${fact.name} `) + 1.5;
-    return { fact, indent, lines: wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH - indent, 2) };
-  });
-  const most = inOneLine.reduce((sum, { lines }) => sum + lines.length, 0) <= room ? 2 : 1;
-  for (const { fact, indent } of inOneLine) {
-    pen.text('cardFactName', fact.name, left, y + FACT_LINE);
-    for (const line of wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH - indent, most)) {
-      y += FACT_LINE;
-      pen.text('cardFact', line, left + indent, y);
-    }
-  }
 };

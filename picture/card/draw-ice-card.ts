@@ -1,12 +1,12 @@
 import { drawKey } from '../drill/key.ts';
-import { usedMarks } from '../drill/used-marks.ts';
+import { drawnMarks, type KeyEntry } from '../drill/used-marks.ts';
 import type { Pen } from '../pen/pen.ts';
 import { drawBlockRow, wordsRowHeight } from './block-row.ts';
 import { type IceCard, STANDING_CAUTIONS } from './ice-card.ts';
 import { mm, PAGE, TALLEST_ROW } from './page-measures.ts';
 import { wrapWords } from './wrap-words.ts';
 
-const KEY_SCALE = mm(1.12);
+const KEY_SCALE = mm(1.2);
 const CAUTION_LINE = 11.2;
 const GROUP_LINE = 10.6;
 const RULE_SEGMENTS = 15;
@@ -85,12 +85,12 @@ interface Foot {
   readonly boxTop: number;
   readonly boxHeight: number;
   readonly keyHeight: number;
-  readonly used: ReturnType<typeof usedMarks>;
+  readonly used: readonly KeyEntry[];
 }
 
 /** What stands below the blocks is measured first; it stands on the bottom edge. */
 const footOf = (pen: Pen, card: IceCard): Foot => {
-  const used = usedMarks(...card.blocks.flatMap(block => (block.plan ? [block.plan] : [])));
+  const used = drawnMarks(card.blocks);
   const cautionLines = wrapWords(
     pen,
     'cardCaution',

@@ -1,4 +1,4 @@
-import type { DrillPlan, Lengths, Rink } from '@icewright/engine';
+import type { DrillPlan, Lengths, Rink, Run } from '@icewright/engine';
 
 /** A practice as it is printed: everything resolved to words, clock times and plans. */
 export interface IceCard {
@@ -26,6 +26,8 @@ export interface IceCardBlock {
   readonly keyPoints: readonly string[];
   /** Without a plan the block is words alone: a talk, a stretch. */
   readonly plan?: DrillPlan;
+  /** As it was played: passes and chases are drawn where they went. */
+  readonly run?: Run;
   /** How lengths are written in the drawing; metres when left out. */
   readonly lengths?: Lengths;
   readonly rink: Rink;

@@ -16,5 +16,8 @@ export const COLUMN_GAP = mm(4);
 export const CLOCK_WIDTH = mm(17.5);
 export const FACTS_WIDTH = mm(30);
 export const DRAWING_WIDTH = mm(82);
-export const TALLEST_ROW = mm(38);
+/** From this height on a row has room for a wider drawing. */
+export const ROOMY_ROW = mm(41);
+export const ROOMY_DRAWING_WIDTH = mm(108);
+export const TALLEST_ROW = mm(50.5);
 export const ROW_PAD = mm(1.7);

@@ -1,7 +1,7 @@
 import type { LetteringName } from '../lettering.ts';
 import type { Pen } from '../pen/pen.ts';
 
-/** The words in lines no wider than this; with `mostLines`, what does not fit ends in an ellipsis. */
+/** The words in lines no wider than this, broken at plain spaces, never at one that holds two words together (U+00A0); with `mostLines`, what does not fit ends in an ellipsis. */
 export const wrapWords = (
   pen: Pen,
   lettering: LetteringName,
@@ -11,7 +11,7 @@ export const wrapWords = (
 ): readonly string[] => {
   const lines: string[] = [];
   let line = '';
-  for (const word of words.split(/\s+/).filter(each => each !== '')) {
+  for (const word of words.split(/[ \t\r\n]+/).filter(each => each !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && pen.measure(lettering, longer) > width) {
       lines.push(line);
@@ -21,7 +21,9 @@ export const wrapWords = (
   if (line !== '') lines.push(line);
   const shown = lines.slice(0, mostLines);
   const isCut = lines.length > shown.length;
-  return shown.map((each, index) => fitted(pen, lettering, each, width, isCut && index === shown.length - 1));
+  return shown.map((each, index) =>
+    fitted(pen, lettering, each, width, isCut && index === shown.length - 1).replaceAll('\u00a0', ' '),
+  );
 };
 
 const fitted = (pen: Pen, lettering: LetteringName, line: string, width: number, isCut: boolean): string => {

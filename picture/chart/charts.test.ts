@@ -56,6 +56,25 @@ describe('a row of the ledger', () => {
     expect(whisker).toMatchObject({ outline: `M50,${200 - LEDGER_RISE_PX}L50,${200 - LEDGER_RISE_PX / 2}` });
   });
 
+  it('ends a change that goes beyond its axis in an arrow at the edge, with the figure', () => {
+    const place = { zeroX: 86, pxAPoint: 1, y: 40, spanPoints: 60 };
+    const calls = recordingOf(pen =>
+      drawChange(pen, { points: -40, low: -100, high: 12, verdict: 'cannotTell' }, place),
+    );
+    const outlines = calls.flatMap(call => (call.call === 'path' ? [call.outline] : []));
+    for (const outline of outlines)
+      for (const [, x] of outline.matchAll(/[ML](-?[\d.]+),/g)) {
+        expect(Number(x)).toBeGreaterThanOrEqual(26);
+        expect(Number(x)).toBeLessThanOrEqual(146);
+      }
+    expect(outlines).toContain('M33,35L26,40L33,45');
+    expect(calls.flatMap(call => (call.call === 'text' ? [call.words] : []))).toEqual(['\u2212100']);
+    const within = recordingOf(pen =>
+      drawChange(pen, { points: 5, low: -5, high: 15, verdict: 'cannotTell' }, place),
+    );
+    expect(within.filter(call => call.call === 'text')).toEqual([]);
+  });
+
   it('tells the verdicts apart by shape: solid, open, broken', () => {
     const marks = (['movedUp', 'noSignYet', 'cannotTell'] as const).map(verdict =>
       recordingOf(pen =>

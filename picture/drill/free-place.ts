@@ -8,11 +8,16 @@ export interface Obstacle {
 
 const WAYS = 16;
 
+/** The place alone, for a mark that is drawn wherever there is most room. */
+export const freePlace = (...asked: Parameters<typeof findFreePlace>): SheetPoint =>
+  findFreePlace(...asked).place;
+
 /**
  * A place for a small mark beside an anchor: the freest of a ring of places, and among equally free ones the first in
- * order, so that a drawing is the same each time. `isOnSheet` keeps it inside the picture.
+ * order, so that a drawing is the same each time. `isOnSheet` keeps it inside the picture. The room
+ * is below 0 where it covers something.
  */
-export const freePlace = (
+export const findFreePlace = (
   anchor: SheetPoint,
   reaches: readonly number[],
   radius: number,
@@ -20,23 +25,26 @@ export const freePlace = (
   isOnSheet: (point: SheetPoint) => boolean,
   /** Half extent beyond the radius, for words: wide on a lying sheet, tall on one on end. */
   extent: SheetPoint = { x: 0, y: 0 },
-): SheetPoint => {
+): { readonly place: SheetPoint; readonly room: number } => {
   let best: SheetPoint = { x: anchor.x, y: anchor.y - (reaches[0] ?? 0) };
   let bestRoom = Number.NEGATIVE_INFINITY;
+  let roomThere = Number.NEGATIVE_INFINITY;
   reaches.forEach((reach, ring) => {
     for (let way = 0; way < WAYS; way++) {
       const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAYS);
       const place = { x: anchor.x + Math.cos(turnRad) * reach, y: anchor.y + Math.sin(turnRad) * reach };
       if (!isOnSheet(place)) continue;
       const handicap = ring * 0.25 * radius;
-      const room = roomAt(place, radius, extent, obstacles, bestRoom + handicap) - handicap;
+      const free = roomAt(place, radius, extent, obstacles, bestRoom + handicap);
+      const room = free - handicap;
       if (room > bestRoom + 1e-6) {
         bestRoom = room;
+        roomThere = free;
         best = place;
       }
     }
   });
-  return best;
+  return { place: best, room: roomThere };
 };
 
 /** Stops looking once there is no more room than is wanted. */

@@ -3,7 +3,8 @@ import type { Pen } from '../pen/pen.ts';
 import { KEY_SIGNS, NARROW_SIGNS } from './key-signs.ts';
 import type { KeyEntry } from './used-marks.ts';
 
-const KEY_WORDS: Readonly<Record<KeyEntry, string>> = {
+/** What the key says of each mark. */
+export const KEY_WORDS: Readonly<Record<KeyEntry, string>> = {
   skating: 'skating',
   withPuck: 'with puck',
   backward: 'backward',
@@ -43,6 +44,8 @@ export interface KeySetting {
 const WIDE_M = 3.2;
 const NARROW_M = 1.1;
 const ROW_M = 2.9;
+/** A small thing alone is drawn larger than a line's sign, or its letter could not be read. */
+const NARROW_LARGER = 1.35;
 
 /** The key: the marks that were used and no others, in rows as wide as asked. Returns its height. */
 export const drawKey = (pen: Pen, used: readonly KeyEntry[], setting: KeySetting): number => {
@@ -60,7 +63,8 @@ export const drawKey = (pen: Pen, used: readonly KeyEntry[], setting: KeySetting
     const between = Math.min(even, 9 * gap);
     let x = setting.x;
     for (const item of row) {
-      pen.place({ x: x + item.sign / 2, y, scale: setting.scale, k: 1 }, () => KEY_SIGNS[item.entry](pen));
+      const scale = setting.scale * (isNarrow(item.entry) ? NARROW_LARGER : 1);
+      pen.place({ x: x + item.sign / 2, y, scale, k: 1 }, () => KEY_SIGNS[item.entry](pen));
       const size = pen.measure(setting.lettering, 'x') * 0.5;
       pen.text(setting.lettering, KEY_WORDS[item.entry], x + item.sign + gap, y, { drop: size });
       x += item.width + between;
@@ -69,7 +73,9 @@ export const drawKey = (pen: Pen, used: readonly KeyEntry[], setting: KeySetting
   return rows.length * rowHeight;
 };
 
-const halfOf = (entry: KeyEntry): number => (NARROW_SIGNS.includes(entry) ? NARROW_M : WIDE_M);
+const isNarrow = (entry: KeyEntry): boolean => NARROW_SIGNS.includes(entry);
+
+const halfOf = (entry: KeyEntry): number => (isNarrow(entry) ? NARROW_M * NARROW_LARGER : WIDE_M);
 
 /** As few rows as fit, and then rows of about the same length. */
 const rowsOf = <T extends { readonly width: number }>(

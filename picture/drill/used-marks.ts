@@ -1,4 +1,5 @@
-import type { DrillPlan } from '@icewright/engine';
+import type { Act, DrillPlan, Rink, Run } from '@icewright/engine';
+import { drillLinesOf } from './drill-lines.ts';
 
 /** The entries a key can have, in its order. */
 export const KEY_ENTRIES = [
@@ -30,22 +31,56 @@ export const KEY_ENTRIES = [
 export type KeyEntry = (typeof KEY_ENTRIES)[number];
 
 /** The marks that a drill's drawing uses, in the order of the key; of several drills, those that any of them uses. */
-export const usedMarks = (...plans: readonly DrillPlan[]): readonly KeyEntry[] => {
+export const usedMarks = (...plans: readonly DrillPlan[]): readonly KeyEntry[] =>
+  marksOf(plans.map(plan => ({ plan, played: new Map() })));
+
+/** The marks of drawings of which some are as they were played: there a gap is the way she went. */
+export const drawnMarks = (
+  drawn: readonly { readonly plan?: DrillPlan; readonly run?: Run; readonly rink: Rink }[],
+): readonly KeyEntry[] =>
+  marksOf(
+    drawn.flatMap(({ plan, run, rink }) =>
+      plan === undefined ? [] : [{ plan, played: run ? playedGaps(plan, run, rink) : new Map() }],
+    ),
+  );
+
+/** The mark of each gap that was played, by its spot and act. */
+type PlayedGaps = ReadonlyMap<string, KeyEntry>;
+
+const playedGaps = (plan: DrillPlan, run: Run, rink: Rink): PlayedGaps =>
+  new Map(
+    drillLinesOf(plan, rink, { run }).flatMap(line =>
+      line.kind === 'route' && line.style === 'chase'
+        ? [[`${line.spot} ${line.act}`, line.backward ? 'backward' : 'chase'] as const]
+        : [],
+    ),
+  );
+
+const marksOf = (
+  drawn: readonly { readonly plan: DrillPlan; readonly played: PlayedGaps }[],
+): readonly KeyEntry[] => {
   const used = new Set<KeyEntry>();
-  for (const plan of plans) {
-    for (const spot of Object.values(plan.spots)) addSpot(used, spot);
+  for (const { plan, played } of drawn) {
+    for (const [id, spot] of Object.entries(plan.spots)) addSpot(used, spot, id, played);
     if (Object.keys(plan.pucks).length > 0) used.add('pucks');
     for (const gear of Object.values(plan.gear)) used.add(gear.kind);
   }
   return KEY_ENTRIES.filter(entry => used.has(entry));
 };
 
-const addSpot = (used: Set<KeyEntry>, spot: DrillPlan['spots'][keyof DrillPlan['spots']]): void => {
+const addSpot = (
+  used: Set<KeyEntry>,
+  spot: DrillPlan['spots'][keyof DrillPlan['spots']],
+  id: string,
+  played: PlayedGaps,
+): void => {
   used.add(spot.kind === 'skater' ? spot.side : spot.kind);
   if (spot.waitingCount > 0) used.add('line');
   let facing: 'forward' | 'backward' | null = null;
-  const acts = Object.values(spot.acts).sort((one, other) => one.rank - other.rank);
-  for (const act of acts) {
+  const acts = (Object.entries(spot.acts) as [string, Act][]).sort(
+    ([, one], [, other]) => one.rank - other.rank,
+  );
+  for (const [actId, act] of acts) {
     if (act.kind === 'skate' || act.kind === 'carry') {
       used.add(act.facing === 'backward' ? 'backward' : act.kind === 'carry' ? 'withPuck' : 'skating');
       if (act.stops) used.add('stop');
@@ -53,7 +88,7 @@ const addSpot = (used: Set<KeyEntry>, spot: DrillPlan['spots'][keyof DrillPlan['
       facing = act.facing;
     } else if (act.kind === 'pass') used.add(act.way === 'bank' ? 'bank' : 'pass');
     else if (act.kind === 'shoot') used.add('shot');
-    else if (act.kind === 'chase' || act.kind === 'gap') used.add(act.kind);
+    else if (act.kind === 'chase' || act.kind === 'gap') used.add(played.get(`${id} ${actId}`) ?? act.kind);
     addCue(used, act.cue);
   }
 };

@@ -1,6 +1,7 @@
 import type { IcePoint, Side } from '@icewright/engine';
 import type { LetteringName } from '../lettering.ts';
 import type { MarkName } from '../marks.ts';
+import { isSmall } from '../pen/is-small.ts';
 import type { Pen } from '../pen/pen.ts';
 import { type SheetPoint, sheetPoint } from './sheet-point.ts';
 
@@ -81,7 +82,11 @@ const drawWaitingLabel = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => 
     `×${count}`,
     at.x - Math.cos(spot.facingRad) * reach,
     at.y + Math.sin(spot.facingRad) * reach,
-    { anchor: 'middle', drop: 0.3 * pen.k },
+    {
+      anchor: 'middle',
+      drop: 0.3 * pen.k,
+      ...(isSmall(pen) ? { size: 1.05 * pen.k, drop: 0.36 * pen.k } : {}),
+    },
   );
 };
 

@@ -41,23 +41,51 @@ export const drawPylon = (pen: Pen, atM: IcePoint): void => {
   );
 };
 
+/** A flag at k = 1, ice metres. */
+export const FLAG_M = { width: 1.5, height: 1.35 } as const;
+const POLE_M = 2.1;
+
+/** Which way a flag flies from its place, as it is seen on the page; and how long its pole is, in usual poles. */
+export interface FlagWay {
+  readonly side: 1 | -1;
+  readonly up: 1 | -1;
+  readonly poles: number;
+}
+
+export const USUAL_WAY: FlagWay = { side: 1, up: 1, poles: 1 };
+
+/** Middle of a flag from its place on the page, ice metres, y down. */
+export const flagMiddle = (way: FlagWay, k: number): { readonly x: number; readonly y: number } => ({
+  x: (way.side * FLAG_M.width * k) / 2,
+  y: way.up * (-POLE_M * way.poles + FLAG_M.height / 2) * k,
+});
+
 /** A finding on the ice: a numbered flag on a pole that stands at its place. */
-export const drawFlag = (pen: Pen, atM: IcePoint, number: number, weight: 'look' | 'know'): void => {
+export const drawFlag = (
+  pen: Pen,
+  atM: IcePoint,
+  number: number,
+  weight: 'look' | 'know',
+  way: FlagWay = USUAL_WAY,
+): void => {
   const { x, y } = sheetPoint(atM);
   const k = pen.k;
-  const size = { width: 1.5 * k, height: 1.35 * k, pole: 2.1 * k };
+  const width = way.side * FLAG_M.width * k;
+  const pole = way.up * POLE_M * way.poles * k;
+  const height = way.up * FLAG_M.height * k;
+  const middle = flagMiddle(way, k);
   pen.group('flag', { number: `${number}`, weight }, () =>
     pen.place({ x, y, turnRad: -pen.turnRad }, () => {
       pen.path(weight === 'look' ? 'flagLook' : 'flag', sink => {
         sink.moveTo(0, 0);
-        sink.lineTo(0, -size.pole);
-        sink.lineTo(size.width, -size.pole);
-        sink.lineTo(size.width, -size.pole + size.height);
-        sink.lineTo(0, -size.pole + size.height);
+        sink.lineTo(0, -pole);
+        sink.lineTo(width, -pole);
+        sink.lineTo(width, -pole + height);
+        sink.lineTo(0, -pole + height);
       });
-      pen.text(weight === 'look' ? 'flagLook' : 'flag', `${number}`, size.width / 2, -size.pole, {
+      pen.text(weight === 'look' ? 'flagLook' : 'flag', `${number}`, middle.x, middle.y, {
         anchor: 'middle',
-        drop: 1.0 * k,
+        drop: 0.325 * k,
       });
     }),
   );

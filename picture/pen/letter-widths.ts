@@ -119,7 +119,7 @@ export const letterWidth = (
   }
   let sum = 0;
   for (const letter of words) {
-    const plain = letter.normalize('NFD').charCodeAt(0);
+    const plain = letter === '\u00a0' ? 32 : letter.normalize('NFD').charCodeAt(0);
     sum += table.more[letter] ?? ascii[plain - 32] ?? UNKNOWN_WIDTH;
   }
   return (sum / 1000) * ((font.stretch ?? 100) / 100);

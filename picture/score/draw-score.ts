@@ -1,4 +1,12 @@
-import type { DrillPlan, LineId, Rink, Run, SpotId } from '@icewright/engine';
+import {
+  type DrillPlan,
+  feetOf,
+  type Lengths,
+  type LineId,
+  type Rink,
+  type Run,
+  type SpotId,
+} from '@icewright/engine';
 import { drawRule } from '../chart/rule.ts';
 import { tracePoints } from '../ice/polyline.ts';
 import { drawSpot } from '../ice/spot.ts';
@@ -11,6 +19,7 @@ import {
   STAVE_TOP_MPS,
   type Stave,
   scoreLayout,
+  staveY,
 } from './score-layout.ts';
 import { drawPuckTies } from './score-puck.ts';
 import { drawSpeedLine } from './speed-line.ts';
@@ -23,9 +32,13 @@ export interface ScoreSetting {
   readonly nowS?: number;
   /** Who stands at a spot, beside its disc. */
   readonly names?: Readonly<Record<SpotId, string>>;
+  /** How speeds are written: metres or feet a second; metres when left out. */
+  readonly lengths?: Lengths;
 }
 
 const SPOT_PX_A_METRE = 13;
+/** The narrow letters of a screen's variable font are up to this much wider than narrowed letters of the table. */
+const WORDS_WIDER = 1.12;
 
 /** The height that a score of this drill takes, px. */
 export const scoreHeight = (plan: DrillPlan, run: Run): number => scoreLayout(plan, run, 1000).height;
@@ -47,6 +60,7 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
   drawScoreCues(pen, run, plan, layout);
   for (const stave of layout.staves) drawWho(pen, stave, plan, setting);
   drawSeconds(pen, run, layout);
+  drawSpeeds(pen, layout, setting.lengths ?? 'metres');
   if (setting.nowS !== undefined) {
     const x = layout.xOf(setting.nowS);
     pen.path('playLine', sink => {
@@ -113,7 +127,7 @@ const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): voi
       sink.lineTo(x, layout.ruleY - 8);
     });
     const figure = event.timeS.toFixed(1);
-    const wordsWidth = pen.measure('barWord', words) + 6;
+    const wordsWidth = pen.measure('barWord', words) * WORDS_WIDER + 6;
     const figureWidth = pen.measure('barFigure', figure);
     if (x + 4 < freeFrom) continue;
     pen.text('barWord', words, x + 4, layout.top - 4);
@@ -130,16 +144,21 @@ const drawSeconds = (pen: Pen, run: Run, layout: ScoreLayout): void => {
     figures.push({ at: second * each, words: second === last ? `${second} s` : `${second}` });
   }
   drawRule(pen, { x: layout.left, y: layout.ruleY, width: layout.right - layout.left, each, figures });
-  const stave = layout.staves.find(each => !each.isLineAlone);
-  if (!stave) return;
-  for (const speed of [0, STAVE_TOP_MPS / 2, STAVE_TOP_MPS]) {
-    const y = stave.zeroY - (speed / STAVE_TOP_MPS) * STAVE_LINE_PX * (STAVE_LINES - 1);
-    pen.text('axis', speed === STAVE_TOP_MPS ? `${speed} m/s` : `${speed}`, layout.right + 4, y + 3.5);
-  }
   pen.path('staveZero', sink =>
     tracePoints(sink, [
       { x: layout.left, y: layout.top + 6 },
       { x: layout.left, y: layout.ruleY },
     ]),
   );
+};
+
+/** Speeds beside the first stave of a skater: the staves are the same in feet, and the figures are those of their lines. */
+const drawSpeeds = (pen: Pen, layout: ScoreLayout, lengths: Lengths): void => {
+  const stave = layout.staves.find(each => !each.isLineAlone);
+  if (!stave) return;
+  for (const speedMps of [0, STAVE_TOP_MPS / 2, STAVE_TOP_MPS]) {
+    const figure = lengths === 'feet' ? feetOf(speedMps).toFixed(0) : `${speedMps}`;
+    const unit = speedMps < STAVE_TOP_MPS ? '' : lengths === 'feet' ? ' ft/s' : ' m/s';
+    pen.text('axis', `${figure}${unit}`, layout.right + 4, staveY(stave, speedMps) + 3.5);
+  }
 };

@@ -18,6 +18,15 @@ describe('the score', () => {
     expect(staveY(stave, 8)).toBeCloseTo(stave.zeroY - 4 * STAVE_LINE_PX, 9);
   });
 
+  it('writes speeds in the lengths of the team: 8 m/s are 26 ft/s', () => {
+    const saidIn = (lengths: 'metres' | 'feet') =>
+      recordingOf(pen => drawScore(pen, run, MIDDLE_FIRST, rink, { width: 920, lengths })).flatMap(call =>
+        call.call === 'text' && / (m|ft)\/s$/.test(call.words) ? [call.words] : [],
+      );
+    expect(saidIn('metres')).toEqual(['8 m/s']);
+    expect(saidIn('feet')).toEqual(['26 ft/s']);
+  });
+
   it('puts a bar with its time where the puck crosses a line, and the time axis is linear', () => {
     const crossing = run.events.find(
       event => event.kind === 'puckCrosses' && event.line === 'blueLineMinusX',

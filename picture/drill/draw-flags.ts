@@ -1,0 +1,64 @@
+import type { DrillPlan, Finding, Rink } from '@icewright/engine';
+import { sheetPoint } from '../ice/sheet-point.ts';
+import { spotRadiusM } from '../ice/spot.ts';
+import { drawFlag, FLAG_M, type FlagWay, flagMiddle, USUAL_WAY } from '../ice/things.ts';
+import type { Pen } from '../pen/pen.ts';
+
+/** Ways a flag may fly, the usual one first; longer poles only where shorter ones are taken. */
+const WAYS: readonly FlagWay[] = [1, 1.75, 2.5, 3.25].flatMap(poles =>
+  ([1, -1] as const).flatMap(up => ([1, -1] as const).map((side): FlagWay => ({ side, up, poles }))),
+);
+
+/** Of the radius of a spot: its corners are round. */
+const SPOT_CLEAR = 0.8;
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly halfX: number;
+  readonly halfY: number;
+}
+
+/** Flags with numbers in order, each inside the sheet, clear of those before it and if it can be of the spots. */
+export const drawFlags = (pen: Pen, findings: readonly Finding[], plan: DrillPlan, rink: Rink): void => {
+  const taken: Box[] = [];
+  const spots = Object.values(plan.spots).map((spot): Box => {
+    const half = spotRadiusM(spot, pen.k) * SPOT_CLEAR;
+    return { ...sheetPoint(spot.atM), halfX: half, halfY: half };
+  });
+  findings.forEach((finding, index) => {
+    const boxAt = (way: FlagWay): Box => boxOf(pen, finding, way);
+    const inside = WAYS.filter(way => isInside(boxAt(way), rink));
+    const free = inside.filter(way => taken.every(box => isApart(box, boxAt(way))));
+    const clear = free.find(way => spots.every(box => isApart(box, boxAt(way))));
+    const way = clear ?? free[0] ?? inside[0] ?? USUAL_WAY;
+    taken.push(boxAt(way));
+    drawFlag(pen, finding.atM, index + 1, finding.weight, way);
+  });
+};
+
+/** Where a flag lies on the sheet: it is upright on the page, so it is turned back with what `place` has turned. */
+const boxOf = (pen: Pen, finding: Finding, way: FlagWay): Box => {
+  const at = sheetPoint(finding.atM);
+  const middle = flagMiddle(way, pen.k);
+  const cos = Math.cos(pen.turnRad);
+  const sin = Math.sin(pen.turnRad);
+  const halfWidth = (FLAG_M.width * pen.k) / 2;
+  const halfHeight = (FLAG_M.height * pen.k) / 2;
+  return {
+    x: at.x + middle.x * cos + middle.y * sin,
+    y: at.y - middle.x * sin + middle.y * cos,
+    halfX: Math.abs(halfWidth * cos) + Math.abs(halfHeight * sin),
+    halfY: Math.abs(halfWidth * sin) + Math.abs(halfHeight * cos),
+  };
+};
+
+const isInside = (box: Box, rink: Rink): boolean =>
+  box.x - box.halfX >= rink.area.minXM &&
+  box.x + box.halfX <= rink.area.maxXM &&
+  -box.y - box.halfY >= rink.area.minYM &&
+  -box.y + box.halfY <= rink.area.maxYM;
+
+const isApart = (one: Box, other: Box): boolean =>
+  Math.abs(one.x - other.x) >= one.halfX + other.halfX ||
+  Math.abs(one.y - other.y) >= one.halfY + other.halfY;

@@ -1,0 +1,140 @@
+import type { DrillPlan, Rink, Run } from '@icewright/engine';
+import { CUE_HALF_M, drawCue } from '../ice/cue.ts';
+import { pointAt, polylineOf } from '../ice/polyline.ts';
+import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import { waitingLabelReachM } from '../ice/spot.ts';
+import { isSmall } from '../pen/is-small.ts';
+import type { Pen } from '../pen/pen.ts';
+import { byRank } from './by-rank.ts';
+import { type CueSign, cueSignsOf } from './cue-letters.ts';
+import type { DrillLine } from './drill-line.ts';
+import { findFreePlace, freePlace, type Obstacle } from './free-place.ts';
+
+/** How far from its line a word may stand, ice metres at k = 1. */
+const REACHES = [1.1, 1.7, 2.4, 3.2, 4.2, 5.4] as const;
+/** Farther from its line, a word of a small drawing would seem to be another's. */
+const SMALL_REACHES = 3;
+
+/** Lozenges of the cues and words beside lines, each where it covers the least. */
+export const drawLabels = (
+  pen: Pen,
+  plan: DrillPlan,
+  rink: Rink,
+  lines: readonly DrillLine[],
+  run: Run | undefined,
+): void => {
+  const obstacles = obstaclesOf(pen, plan, lines);
+  drawCues(pen, plan, rink, run, obstacles);
+  drawWords(pen, lines, rink, obstacles);
+};
+
+const drawCues = (
+  pen: Pen,
+  plan: DrillPlan,
+  rink: Rink,
+  run: Run | undefined,
+  obstacles: Obstacle[],
+): void => {
+  const half = CUE_HALF_M * pen.k;
+  const isOnSheet = sheetTest(rink, half);
+  const signs = cueSignsOf(plan, run);
+  for (const sign of isSmall(pen) ? oneWhistle(plan, signs) : signs) {
+    const place = freePlace(sign.anchor, [1.95 * pen.k, 2.5 * pen.k], half * 0.95, obstacles, isOnSheet);
+    obstacles.push({ at: place, radius: half });
+    pen.group('cue-of', { spot: sign.spot, act: sign.act }, () => drawCue(pen, place, sign.letter, sign.way));
+  }
+};
+
+/** Those who start on one whistle start together: a small drawing says it once. */
+const oneWhistle = (plan: DrillPlan, signs: readonly CueSign[]): readonly CueSign[] => {
+  const isStart = (sign: CueSign): boolean => {
+    const spot = plan.spots[sign.spot];
+    return sign.cue.on === 'whistle' && spot !== undefined && byRank(spot.acts)[0]?.[0] === sign.act;
+  };
+  const first = signs.find(isStart);
+  return signs.filter(sign => sign === first || !isStart(sign));
+};
+
+/**
+ * Marks that are not the same everywhere always carry their word; whom a chase or a gap goes to is left out of a small
+ * drawing where it would cover something. Each stands in a free place beside its line.
+ */
+const drawWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles: Obstacle[]): void => {
+  const radius = 0.5 * pen.k;
+  const isOnEnd = Math.abs(Math.sin(pen.turnRad)) > 0.5;
+  for (const line of lines) {
+    const said = wordsOf(line, pen.k);
+    if (!said) continue;
+    const half = pen.measure('labelWord', said.words) / 2;
+    const extent = isOnEnd ? { x: 0, y: half } : { x: half, y: 0 };
+    const mayBeLeftOut = isSmall(pen) && line.kind !== 'pass';
+    const reaches = REACHES.slice(0, mayBeLeftOut ? SMALL_REACHES : REACHES.length).map(
+      reach => reach * pen.k,
+    );
+    const test = sheetTest(rink, radius, extent);
+    const { place, room } = findFreePlace(said.anchor, reaches, radius, obstacles, test, extent);
+    if (mayBeLeftOut && room < 0) continue;
+    for (const share of [-1, -0.5, 0, 0.5, 1]) {
+      obstacles.push({ at: { x: place.x + share * extent.x, y: place.y + share * extent.y }, radius });
+    }
+    pen.text('labelWord', said.words, place.x, place.y, { anchor: 'middle', drop: 0.3 * pen.k });
+  }
+};
+
+const wordsOf = (
+  line: DrillLine,
+  k: number,
+): { readonly words: string; readonly anchor: SheetPoint } | null => {
+  if (line.kind === 'pass') {
+    const bounce = line.way === 'bank' ? line.legs[1] : undefined;
+    return bounce ? { words: 'bank', anchor: bounce } : null;
+  }
+  if (line.kind === 'shot' || line.words === '') return null;
+  const route = polylineOf(line.kind === 'route' ? line.points : [line.from, line.to]);
+  return { words: line.words, anchor: pointAt(route, Math.min(route.length / 2, 4 * k)).at };
+};
+
+const sheetTest =
+  (rink: Rink, marginM: number, extent: SheetPoint = { x: 0, y: 0 }) =>
+  (point: SheetPoint): boolean =>
+    point.x > rink.area.minXM + marginM + extent.x &&
+    point.x < rink.area.maxXM - marginM - extent.x &&
+    -point.y > rink.area.minYM + marginM + extent.y &&
+    -point.y < rink.area.maxYM - marginM - extent.y;
+
+const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Obstacle[] => {
+  const k = pen.k;
+  const obstacles: Obstacle[] = [];
+  for (const spot of Object.values(plan.spots)) {
+    const at = sheetPoint(spot.atM);
+    obstacles.push({ at, radius: 0.95 * k });
+    const shown = Math.min(spot.waitingCount, 3);
+    if (shown === 0) continue;
+    for (let place = 1; place <= shown; place++) {
+      const reach = 0.62 * k * place;
+      obstacles.push({
+        at: { x: at.x - Math.cos(spot.facingRad) * reach, y: at.y + Math.sin(spot.facingRad) * reach },
+        radius: 0.72 * k,
+      });
+    }
+    const reach = waitingLabelReachM(spot.waitingCount) * k;
+    obstacles.push({
+      at: { x: at.x - Math.cos(spot.facingRad) * reach, y: at.y + Math.sin(spot.facingRad) * reach },
+      radius: 0.8 * k,
+    });
+  }
+  for (const gear of Object.values(plan.gear)) {
+    if (gear.kind === 'pylon') obstacles.push({ at: sheetPoint(gear.atM), radius: 0.6 * k });
+  }
+  for (const puck of Object.values(plan.pucks)) obstacles.push({ at: sheetPoint(puck.atM), radius: 0.6 * k });
+  for (const line of lines) {
+    const points =
+      line.kind === 'route' ? line.points : line.kind === 'pass' ? line.legs : [line.from, line.to];
+    if (points.length === 0) continue;
+    const route = polylineOf(points);
+    for (let length = 0; length <= route.length; length += 0.6) {
+      obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
+    }
+  }
+  return obstacles;
+};
