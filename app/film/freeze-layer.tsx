@@ -1,11 +1,12 @@
 import type { CarryOption, FilmPoint, PassOption } from '@icewright/engine';
-import { useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { Desk, Thing } from './freeze-desk.ts';
 import { FreezeMarks } from './freeze-marks.tsx';
 import type { FreezeView } from './freeze-view.ts';
 import { arrowOf, pixelsOf } from './key-steps.ts';
 import { drawLoupe, loupePlace } from './loupe.ts';
 import { OptionMarks } from './option-marks.tsx';
+import { pictureWordsOf } from './picture-word-places.ts';
 import { pressAt } from './press-at.ts';
 import type { Shown } from './shown.ts';
 
@@ -34,6 +35,10 @@ export function FreezeLayer({
   const { widthPx, heightPx } = view.freeze.picture;
   // On a narrow picture the marks are smaller, or they would hide it.
   const unit = filmPerScreen * Math.max(0.62, Math.min(1, widthPx / filmPerScreen / 640));
+  const words = useMemo(
+    () => pictureWordsOf(view, desk.pairs, options, unit),
+    [view, desk.pairs, options, unit],
+  );
   const puts = ['pin', 'place', 'puck', 'wanted'].includes(desk.tool.kind);
 
   const filmPoint = (event: { clientX: number; clientY: number }): FilmPoint => {
@@ -158,8 +163,8 @@ export function FreezeLayer({
         }}
       >
         <title>Marks on the frozen picture</title>
-        <OptionMarks view={view} options={options} unit={unit} />
-        <FreezeMarks desk={desk} view={view} shown={shown} unit={unit} />
+        <OptionMarks view={view} options={options} words={words} unit={unit} />
+        <FreezeMarks desk={desk} view={view} shown={shown} words={words} unit={unit} />
         {cross && <Crosshair at={cross} unit={unit} />}
       </svg>
       <canvas ref={loupe} className="loupe" hidden />

@@ -1,9 +1,7 @@
 import { type Game, newId, type Team } from '@icewright/book';
 import type { CarryOption, PassOption } from '@icewright/engine';
-import { useMemo } from 'react';
 import { Act } from '../parts/act.tsx';
 import { edit, endStep } from '../shell/book.ts';
-import { optionsDrawing } from './draw-options.ts';
 import { clockText } from './film-clock.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
@@ -48,7 +46,6 @@ export function FreezeMargin({
 }) {
   const { freeze } = view;
   const earlier = latestPinned(game, freeze.film, desk.freezeId);
-  const extra = useMemo(() => (view.fit ? optionsDrawing(view, drawn) : undefined), [view, drawn]);
   const copyPins = () => {
     const change = edit(gameId);
     endStep(gameId);
@@ -85,7 +82,7 @@ export function FreezeMargin({
         </p>
       )}
       <figure>
-        <IceMap desk={desk} view={view} shown={shown} extra={extra} />
+        <IceMap desk={desk} view={view} shown={shown} drawn={drawn} />
       </figure>
       <p className="pins-acts tools">
         <Act

@@ -1,22 +1,25 @@
-import { filmFromIce, type IcePoint } from '@icewright/engine';
 import { useMemo } from 'react';
 import { filmPath } from './film-path.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView, PersonView } from './freeze-view.ts';
+import { nameKey, type PictureWords, pairKey, pinKey, wantedKey } from './picture-word-places.ts';
 import { Cased, LinkMark, WantedMark } from './picture-words.tsx';
 import { ring, rinkLines } from './rink-lines.ts';
 import type { Shown } from './shown.ts';
+import type { Word } from './word-places.ts';
 
 /** Everything drawn over the frozen picture, in its own pixels; `unit` is one pixel of the screen. */
 export function FreezeMarks({
   desk,
   view,
   shown,
+  words,
   unit,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly shown: Shown;
+  readonly words: PictureWords;
   readonly unit: number;
 }) {
   const { fit, freeze, rink } = view;
@@ -33,11 +36,27 @@ export function FreezeMarks({
     <>
       {paint !== '' && <path className="pm-paint" d={paint} strokeWidth={1.2 * unit} />}
       {view.people.map(person => (
-        <Person key={person.id} person={person} desk={desk} view={view} unit={unit} />
+        <Person
+          key={person.id}
+          person={person}
+          desk={desk}
+          view={view}
+          word={words.get(nameKey(person.id))}
+          unit={unit}
+        />
       ))}
-      {fit && view.people.map(person => <WantedMark key={person.id} person={person} fit={fit} unit={unit} />)}
+      {fit &&
+        view.people.map(person => (
+          <WantedMark
+            key={person.id}
+            person={person}
+            fit={fit}
+            word={words.get(wantedKey(person.id))}
+            unit={unit}
+          />
+        ))}
       {desk.pairs.map(pair => (
-        <LinkMark key={pair.join()} pair={pair} view={view} unit={unit} />
+        <LinkMark key={pair.join()} pair={pair} view={view} word={words.get(pairKey(pair))} unit={unit} />
       ))}
       {freeze.puck && <Puck desk={desk} view={view} unit={unit} />}
       {view.pins.map(pin => {
@@ -64,15 +83,7 @@ export function FreezeMarks({
               strokeWidth={4 * unit}
             />
             <path d={`M${x - arm} ${y}H${x + arm}M${x} ${y - arm}V${y + arm}`} strokeWidth={1.6 * unit} />
-            <Cased
-              x={x + 8 * unit}
-              y={y - 6 * unit}
-              size={12 * unit}
-              tone={pin.disagrees ? 'warm' : 'cool'}
-              bold
-            >
-              {pin.number}
-            </Cased>
+            <Cased word={words.get(pinKey(pin.id))} tone={pin.disagrees ? 'warm' : 'cool'} bold />
           </g>
         );
       })}
@@ -93,18 +104,19 @@ function Person({
   person,
   desk,
   view,
+  word,
   unit,
 }: {
   readonly person: PersonView;
   readonly desk: Desk;
   readonly view: FreezeView;
+  readonly word: Word | undefined;
   readonly unit: number;
 }) {
   const { placed, atM, id } = person;
   const { fit } = view;
   const { xPx: x, yPx: y } = placed.feet;
   const foot = fit && atM ? filmPath(fit, ring(atM, FOOT_RING_M, 28), true) : circlePath(x, y, 9 * unit);
-  const headPx = fit && atM ? metreAcross(view, atM) * PERSON_M : 40 * unit;
   const isChosen = desk.chosen === id || (desk.tool.kind === 'measure' && desk.tool.first === id);
   const isCarrier = view.freeze.puck?.carrier === id;
   return (
@@ -125,17 +137,7 @@ function Person({
         strokeDasharray={placed.side === 'us' ? undefined : `${5 * unit} ${2.5 * unit}`}
       />
       <circle className="pm-dot" cx={x} cy={y} r={2 * unit} />
-      <Cased
-        x={x}
-        y={y - headPx - 4 * unit}
-        size={14 * unit}
-        tone={person.unplaced ? 'warm' : isChosen ? 'cool' : 'ink'}
-        anchor="middle"
-        bold
-      >
-        {placed.role}
-        {person.unplaced ? '?' : ''}
-      </Cased>
+      <Cased word={word} tone={person.unplaced ? 'warm' : isChosen ? 'cool' : 'ink'} bold />
     </g>
   );
 }
@@ -169,16 +171,7 @@ function Puck({
   );
 }
 
-/** How many pixels of the film a metre across the view takes at a place; people are drawn upright from it. */
-const metreAcross = (view: FreezeView, at: IcePoint): number => {
-  const here = view.fit && filmFromIce(view.fit, at);
-  const beside = view.fit && filmFromIce(view.fit, { xM: at.xM + 0.5, yM: at.yM });
-  return here && beside ? 2 * Math.hypot(beside.xPx - here.xPx, beside.yPx - here.yPx) : 0;
-};
-
 const circlePath = (x: number, y: number, r: number): string =>
   `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
 
 const FOOT_RING_M = 0.6;
-/** A skater on skates, for where the role stands above the head. Only lettering hangs on it. */
-const PERSON_M = 1.9;

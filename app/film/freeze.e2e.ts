@@ -100,6 +100,34 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
   });
 });
 
+it('asks which sheet it is when the pins fit another one, and measures on that', {
+  timeout: 180_000,
+}, async () => {
+  await withPage(async page => {
+    await openFilmFile(page, app.url, filmPath('A.mp4'));
+    // A new game asks first whom it was against, and is not named after the file.
+    expect(await page.getByLabel('Opponent').evaluate(one => one === document.activeElement)).toBe(true);
+    expect(await page.getByLabel('Opponent').inputValue()).toBe('');
+    await page.getByLabel('Sheet').selectOption('60x30m');
+    await jumpTo(page, '180');
+    await shownFrame(page, 180);
+    await page.keyboard.press('f');
+    for (const [i, landmark] of TEN.entries()) {
+      await page.getByLabel('Next mark').selectOption(landmark);
+      await clickFilm(page, truth.landmarks[landmark]!);
+      await page.locator('.pm-pin').nth(i).waitFor();
+    }
+    const asks = page.getByTestId('which-sheet');
+    await expect.poll(() => asks.textContent()).toMatch(/fit 200 × 85 ft far better than 60 × 30 m/);
+    expect(await seriousViolations(page)).toEqual([]);
+    await asks.getByRole('button', { name: 'It is 200 × 85 ft' }).click();
+    await expect.poll(() => asks.count()).toBe(0);
+    await page.getByRole('button', { name: 'Place one of us' }).click();
+    await clickFilm(page, ours[0]!.foot);
+    expect(distance(await placedAt(page, 'F1'), ours[0]!.ice)).toBeLessThan(0.4);
+  });
+});
+
 it('does the same by keys alone', { timeout: 240_000 }, async () => {
   await withPage(async page => {
     await openFilmFile(page, app.url, filmPath('A.mp4'));

@@ -1,6 +1,5 @@
-import type { IcePoint } from '@icewright/engine';
+import type { CarryOption, IcePoint, PassOption } from '@icewright/engine';
 import {
-  type Drawing,
   drawErrorEllipse,
   drawLink,
   drawPictureEdge,
@@ -11,12 +10,12 @@ import {
   svgParts,
 } from '@icewright/picture';
 import { useMemo, useRef } from 'react';
-import { lengthSaid } from '../parts/figures.ts';
+import { drawOptions } from './draw-options.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { MapPeople } from './map-people.tsx';
 import { MapPins } from './map-pins.tsx';
-import { measureOf } from './measure-of.ts';
+import { MapWords, mapWordsOf, placeOnIce } from './map-words.tsx';
 import type { Shown } from './shown.ts';
 
 /** The frozen picture on the ice: who stands where with the 95 % ellipse, the limit of the picture, pins, wanted places. */
@@ -24,13 +23,13 @@ export function IceMap({
   desk,
   view,
   shown,
-  extra,
+  drawn,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly shown: Shown;
   /** Lanes and bank passes, drawn under the people. */
-  readonly extra?: Drawing | undefined;
+  readonly drawn: readonly (PassOption | CarryOption)[];
 }) {
   const svg = useRef<SVGSVGElement>(null);
   const box = useMemo(() => boxOf(view, desk.tool.kind === 'pin'), [view, desk.tool.kind]);
@@ -44,7 +43,7 @@ export function IceMap({
       svgParts(
         pen => {
           if (view.seenM.length > 2) drawPictureEdge(pen, view.seenM);
-          extra?.(pen);
+          if (view.fit) drawOptions(pen, view, drawn);
           if (shown.ellipses) {
             for (const one of view.ice?.scene.skaters ?? []) drawErrorEllipse(pen, one.atM, one.covM2);
             const puck = view.ice?.scene.puck;
@@ -52,21 +51,18 @@ export function IceMap({
           }
           for (const { placed, atM } of view.people) {
             if (!placed.ghostM || !atM) continue;
-            const lengthM = Math.hypot(placed.ghostM.xM - atM.xM, placed.ghostM.yM - atM.yM);
-            drawWay(pen, atM, placed.ghostM, lengthSaid(lengthM, view.lengths));
+            drawWay(pen, atM, placed.ghostM, '');
           }
           for (const pair of desk.pairs) {
             const [a, b] = pair.map(id => placeOnIce(view, id));
-            const distance = measureOf(view, pair)?.distance;
-            if (a && b && distance) {
-              drawLink(pen, sheetPoint(a), sheetPoint(b), `${distance.value} ${distance.plusMinus}`);
-            }
+            if (a && b) drawLink(pen, sheetPoint(a), sheetPoint(b), '');
           }
         },
         { k },
       ),
-    [view, desk.pairs, shown.ellipses, extra, k],
+    [view, desk.pairs, shown.ellipses, drawn, k],
   );
+  const words = useMemo(() => mapWordsOf(view, desk.pairs, drawn, k), [view, desk.pairs, drawn, k]);
   const icePoint = (event: { clientX: number; clientY: number }): IcePoint | undefined => {
     const matrix = svg.current?.getScreenCTM();
     if (!matrix) return undefined;
@@ -90,13 +86,15 @@ export function IceMap({
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: marks }} />
       <MapPins desk={desk} view={view} k={k} />
-      {desk.tool.kind !== 'pin' && <MapPeople desk={desk} view={view} k={k} icePoint={icePoint} />}
+      {desk.tool.kind !== 'pin' && (
+        <>
+          <MapPeople desk={desk} view={view} words={words} k={k} icePoint={icePoint} />
+          <MapWords words={words} />
+        </>
+      )}
     </svg>
   );
 }
-
-export const placeOnIce = (view: FreezeView, id: string): IcePoint | undefined =>
-  id === 'puck' ? view.ice?.scene.puck?.atM : view.people.find(one => one.id === id)?.atM;
 
 /** The whole sheet while marks are picked; later the part that the picture shows, when that is much less. */
 const boxOf = (view: FreezeView, picking: boolean): readonly [number, number, number, number] => {

@@ -3,16 +3,19 @@ import { useRef } from 'react';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView, PersonView } from './freeze-view.ts';
 import { arrowOf } from './key-steps.ts';
+import { type MapWord, mapNameKey } from './map-words.tsx';
 
 /** Where they stand: a fix is a dot with its role. A wanted place is a broken ring that can be dragged, or moved by arrows. */
 export function MapPeople({
   desk,
   view,
+  words,
   k,
   icePoint,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
+  readonly words: readonly MapWord[];
   readonly k: number;
   readonly icePoint: (event: { clientX: number; clientY: number }) => IcePoint | undefined;
 }) {
@@ -27,7 +30,7 @@ export function MapPeople({
             person={person}
             atM={person.atM}
             k={k}
-            onLeft={isCrowded(view, person.id, person.atM, k)}
+            word={words.find(one => one.key === mapNameKey(person.id))}
           />
         ) : null,
       )}
@@ -48,29 +51,18 @@ export function MapPeople({
   );
 }
 
-/** Whether somebody stands where the role would be written. */
-const isCrowded = (view: FreezeView, id: string, at: IcePoint, k: number): boolean =>
-  view.people.some(
-    other =>
-      other.id !== id &&
-      other.atM !== undefined &&
-      other.atM.xM - at.xM > 0 &&
-      other.atM.xM - at.xM < 2.6 * k &&
-      Math.abs(other.atM.yM - at.yM - 0.7 * k) < 1.5 * k,
-  );
-
 function Fix({
   desk,
   person,
   atM,
   k,
-  onLeft,
+  word,
 }: {
   readonly desk: Desk;
   readonly person: PersonView;
   readonly atM: IcePoint;
   readonly k: number;
-  readonly onLeft: boolean;
+  readonly word: MapWord | undefined;
 }) {
   const { id, placed } = person;
   const isChosen = desk.chosen === id;
@@ -91,15 +83,11 @@ function Fix({
       <circle className="hit" cx={atM.xM} cy={-atM.yM} r={1.1 * k} />
       {isChosen && <circle className="ring" cx={atM.xM} cy={-atM.yM} r={0.95 * k} strokeWidth={0.18 * k} />}
       <circle className="fix" cx={atM.xM} cy={-atM.yM} r={0.3 * k} strokeWidth={0.14 * k} />
-      <text
-        x={atM.xM + (onLeft ? -0.55 : 0.55) * k}
-        y={-atM.yM - 0.5 * k}
-        fontSize={1.12 * k}
-        strokeWidth={0.34 * k}
-        textAnchor={onLeft ? 'end' : 'start'}
-      >
-        {placed.role}
-      </text>
+      {word && (
+        <text x={word.x} y={word.y} fontSize={word.size} strokeWidth={0.3 * word.size} textAnchor="middle">
+          {word.text}
+        </text>
+      )}
     </g>
   );
 }

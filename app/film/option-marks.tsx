@@ -1,25 +1,22 @@
-import {
-  type CarryOption,
-  filmFromIce,
-  type IcePoint,
-  type PassOption,
-  type PinFit,
-} from '@icewright/engine';
+import type { CarryOption, IcePoint, PassOption, PinFit } from '@icewright/engine';
 import { filmPath } from './film-path.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { legsOf, optionKey } from './options-of.ts';
-import { laneWords } from './options-table.tsx';
+import { laneKey, type PictureWords } from './picture-word-places.ts';
 import { Cased } from './picture-words.tsx';
 import { straight } from './rink-lines.ts';
+import type { Word } from './word-places.ts';
 
 /** The chosen options lying on the ice of the picture: the lane's edges, ruled once when contested and twice when shut. */
 export function OptionMarks({
   view,
   options,
+  words,
   unit,
 }: {
   readonly view: FreezeView;
   readonly options: readonly (PassOption | CarryOption)[];
+  readonly words: PictureWords;
   readonly unit: number;
 }) {
   const { fit } = view;
@@ -32,6 +29,7 @@ export function OptionMarks({
           fit={fit}
           legs={legsOf(view, option)}
           option={option}
+          word={words.get(laneKey(option))}
           unit={unit}
         />
       ))}
@@ -43,18 +41,19 @@ function OptionMark({
   fit,
   legs,
   option,
+  word,
   unit,
 }: {
   readonly fit: PinFit;
   readonly legs: readonly IcePoint[];
   readonly option: PassOption | CarryOption;
+  readonly word: Word | undefined;
   readonly unit: number;
 }) {
   const [from, second] = legs;
   const to = legs[legs.length - 1];
   if (!from || !second || !to) return null;
   const way = legs.slice(1).flatMap((leg, i) => straight(legs[i]!, leg));
-  const label = filmFromIce(fit, option.kind === 'bank' ? second : middleOf(from, to));
   return (
     <>
       {option.kind === 'direct' && (
@@ -83,11 +82,7 @@ function OptionMark({
         d={filmPath(fit, headOf(legs[legs.length - 2]!, to))}
         strokeWidth={2.4 * unit}
       />
-      {label && (
-        <Cased x={label.xPx} y={label.yPx - 10 * unit} size={13 * unit} tone="ink" anchor="middle">
-          {option.kind === 'carry' ? 'skates it' : laneWords(option)}
-        </Cased>
-      )}
+      <Cased word={word} tone="ink" />
     </>
   );
 }
@@ -130,8 +125,6 @@ const between = (from: IcePoint, to: IcePoint, share: number): IcePoint => ({
   xM: from.xM + (to.xM - from.xM) * share,
   yM: from.yM + (to.yM - from.yM) * share,
 });
-
-const middleOf = (from: IcePoint, to: IcePoint): IcePoint => between(from, to, 0.5);
 
 const beside = (at: IcePoint, from: IcePoint, to: IcePoint, byM: number): IcePoint => {
   const lengthM = Math.max(1e-6, Math.hypot(to.xM - from.xM, to.yM - from.yM));

@@ -1,32 +1,33 @@
-import { filmFromIce, type PinFit } from '@icewright/engine';
-import type { ReactNode } from 'react';
+import type { PinFit } from '@icewright/engine';
 import { filmPath } from './film-path.ts';
 import type { Pair } from './freeze-desk.ts';
 import type { FreezeView, PersonView } from './freeze-view.ts';
 import { measureOf } from './measure-of.ts';
 import { ring, straight } from './rink-lines.ts';
+import type { Word } from './word-places.ts';
 
-/** Words over a picture: dark ink with a casing of ice, whatever lies below. */
-export function Cased(props: {
-  readonly x: number;
-  readonly y: number;
-  readonly size: number;
+/** A word over a picture: dark ink with a casing of ice, whatever lies below. */
+export function Cased({
+  word,
+  tone,
+  bold,
+}: {
+  readonly word: Word | undefined;
   readonly tone: 'ink' | 'cool' | 'warm';
-  readonly anchor?: 'start' | 'middle' | 'end';
   readonly bold?: boolean;
-  readonly children: ReactNode;
 }) {
+  if (!word) return null;
   return (
     <text
-      className={`cased ${props.tone}`}
-      x={props.x}
-      y={props.y}
-      fontSize={props.size}
-      fontWeight={props.bold ? 650 : 500}
-      textAnchor={props.anchor ?? 'start'}
-      strokeWidth={props.size * 0.3}
+      className={`cased ${tone}`}
+      x={word.x}
+      y={word.y}
+      fontSize={word.size}
+      fontWeight={bold ? 650 : 500}
+      textAnchor="middle"
+      strokeWidth={word.size * 0.3}
     >
-      {props.children}
+      {word.text}
     </text>
   );
 }
@@ -35,16 +36,16 @@ export function Cased(props: {
 export function WantedMark({
   person,
   fit,
+  word,
   unit,
 }: {
   readonly person: PersonView;
   readonly fit: PinFit;
+  readonly word: Word | undefined;
   readonly unit: number;
 }) {
   const { placed, atM } = person;
   if (!placed.ghostM || !atM) return null;
-  const label = filmFromIce(fit, placed.ghostM);
-  const lengthM = Math.hypot(placed.ghostM.xM - atM.xM, placed.ghostM.yM - atM.yM);
   return (
     <g className="pm-wanted">
       <path className="under" d={filmPath(fit, straight(atM, placed.ghostM))} strokeWidth={4.5 * unit} />
@@ -59,11 +60,7 @@ export function WantedMark({
         strokeWidth={2 * unit}
         strokeDasharray={`${5 * unit} ${3 * unit}`}
       />
-      {label && (
-        <Cased x={label.xPx} y={label.yPx + 22 * unit} size={13 * unit} tone="warm" anchor="middle" bold>
-          {placed.role} here, {lengthM.toFixed(1)} m
-        </Cased>
-      )}
+      <Cased word={word} tone="warm" bold />
     </g>
   );
 }
@@ -72,10 +69,12 @@ export function WantedMark({
 export function LinkMark({
   pair,
   view,
+  word,
   unit,
 }: {
   readonly pair: Pair;
   readonly view: FreezeView;
+  readonly word: Word | undefined;
   readonly unit: number;
 }) {
   const measured = measureOf(view, pair);
@@ -86,18 +85,7 @@ export function LinkMark({
     <g className="pm-link">
       <path className="under" d={path} strokeWidth={4.5 * unit} />
       <path d={path} strokeWidth={1.8 * unit} />
-      <Cased
-        x={(a.xPx + b.xPx) / 2}
-        y={(a.yPx + b.yPx) / 2 - 8 * unit}
-        size={15 * unit}
-        tone="ink"
-        anchor="middle"
-        bold
-      >
-        {measured.distance
-          ? `${measured.distance.value} ${measured.distance.plusMinus}`
-          : 'cannot be measured'}
-      </Cased>
+      <Cased word={word} tone="ink" bold />
     </g>
   );
 }

@@ -1,0 +1,42 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Word, wordPlaces } from './word-places.ts';
+
+const word = (key: string, x: number, y: number, text = 'F1'): Word => ({ key, text, x, y, size: 10 });
+/** Ink of a word: half as wide as its letters, as high as a capital. */
+const isOver = (a: Word, atA: { x: number; y: number }, b: Word, atB: { x: number; y: number }) =>
+  Math.abs(atA.x - atB.x) < 2.5 * (a.text.length + b.text.length) && Math.abs(atA.y - atB.y) < 7;
+
+describe('words that do not cover each other', () => {
+  it('keeps a word where it belongs when there is room', () => {
+    const places = wordPlaces([word('a', 0, 0), word('b', 100, 0)], [{ x: 50, y: 0, r: 5 }]);
+    expect(places.get('a')).toEqual({ x: 0, y: 0 });
+    expect(places.get('b')).toMatchObject({ x: 100, y: 0 });
+  });
+
+  it('moves the later of two that would cover each other, and one that would cover a disc', () => {
+    const [name, measure] = [word('name', 0, 0), word('measure', 3, 2, '5.2 ± 0.3 m')];
+    const places = wordPlaces([name, measure], [{ x: 0, y: 12, r: 4 }]);
+    expect(places.get('name')).toEqual({ x: 0, y: 0 });
+    expect(isOver(name, places.get('name')!, measure, places.get('measure')!)).toBe(false);
+    expect(Math.abs(places.get('measure')!.y - 12)).toBeGreaterThan(4);
+  });
+
+  it('up to five short words in one heap come apart, whatever the heap', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.integer({ min: -8, max: 8 }), fc.integer({ min: -8, max: 8 })), {
+          minLength: 2,
+          maxLength: 5,
+        }),
+        heap => {
+          const words = heap.map(([x, y], i) => word(`w${i}`, x, y));
+          const places = wordPlaces(words, []);
+          for (const [i, a] of words.entries())
+            for (const b of words.slice(i + 1))
+              expect(isOver(a, places.get(a.key)!, b, places.get(b.key)!)).toBe(false);
+        },
+      ),
+    );
+  });
+});
