@@ -52,8 +52,8 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
     );
   }
   drawHandles(pen, plan, setting);
-  drawLabels(pen, plan, rink, lines, setting.run);
-  drawFlags(pen, setting.findings ?? setting.run?.findings ?? [], plan, rink);
+  const labels = drawLabels(pen, plan, rink, lines, setting.run);
+  drawFlags(pen, setting.findings ?? setting.run?.findings ?? [], plan, rink, labels);
 };
 
 const NET_DEPTH_M = 1.016;

@@ -1,8 +1,9 @@
-import type { DrillPlan, Finding, Rink } from '@icewright/engine';
+import type { DrillPlan, Finding, Rink, Spot } from '@icewright/engine';
 import { sheetPoint } from '../ice/sheet-point.ts';
-import { spotRadiusM } from '../ice/spot.ts';
+import { spotRadiusM, waitingLabelReachM } from '../ice/spot.ts';
 import { drawFlag, FLAG_M, type FlagWay, flagMiddle, USUAL_WAY } from '../ice/things.ts';
 import type { Pen } from '../pen/pen.ts';
+import type { Obstacle } from './free-place.ts';
 
 /** Ways a flag may fly, the usual one first; longer poles only where shorter ones are taken. */
 const WAYS: readonly FlagWay[] = [1, 1.75, 2.5, 3.25].flatMap(poles =>
@@ -19,22 +20,42 @@ interface Box {
   readonly halfY: number;
 }
 
-/** Flags with numbers in order, each inside the sheet, clear of those before it and if it can be of the spots. */
-export const drawFlags = (pen: Pen, findings: readonly Finding[], plan: DrillPlan, rink: Rink): void => {
+/** Flags with numbers in order, each inside the sheet, clear of those before it and if it can be of spots and labels. */
+export const drawFlags = (
+  pen: Pen,
+  findings: readonly Finding[],
+  plan: DrillPlan,
+  rink: Rink,
+  labels: readonly Obstacle[],
+): void => {
   const taken: Box[] = [];
-  const spots = Object.values(plan.spots).map((spot): Box => {
-    const half = spotRadiusM(spot, pen.k) * SPOT_CLEAR;
-    return { ...sheetPoint(spot.atM), halfX: half, halfY: half };
-  });
+  const others = [
+    ...Object.values(plan.spots).flatMap(spot => boxesOfSpot(spot, pen.k)),
+    ...labels.map(({ at, radius }): Box => ({ ...at, halfX: radius, halfY: radius })),
+  ];
   findings.forEach((finding, index) => {
     const boxAt = (way: FlagWay): Box => boxOf(pen, finding, way);
     const inside = WAYS.filter(way => isInside(boxAt(way), rink));
     const free = inside.filter(way => taken.every(box => isApart(box, boxAt(way))));
-    const clear = free.find(way => spots.every(box => isApart(box, boxAt(way))));
+    const clear = free.find(way => others.every(box => isApart(box, boxAt(way))));
     const way = clear ?? free[0] ?? inside[0] ?? USUAL_WAY;
     taken.push(boxAt(way));
     drawFlag(pen, finding.atM, index + 1, finding.weight, way);
   });
+};
+
+/** A spot and those who wait behind it, with their number. */
+const boxesOfSpot = (spot: Spot, k: number): readonly Box[] => {
+  const at = sheetPoint(spot.atM);
+  const half = spotRadiusM(spot, k) * SPOT_CLEAR;
+  const reach = waitingLabelReachM(spot.waitingCount) * k;
+  const shares = reach > 0 ? [0, 0.5, 1] : [0];
+  return shares.map(share => ({
+    x: at.x - Math.cos(spot.facingRad) * reach * share,
+    y: at.y + Math.sin(spot.facingRad) * reach * share,
+    halfX: half,
+    halfY: half,
+  }));
 };
 
 /** Where a flag lies on the sheet: it is upright on the page, so it is turned back with what `place` has turned. */

@@ -15,17 +15,19 @@ const REACHES = [1.1, 1.7, 2.4, 3.2, 4.2, 5.4] as const;
 /** Farther from its line, a word of a small drawing would seem to be another's. */
 const SMALL_REACHES = 3;
 
-/** Lozenges of the cues and words beside lines, each where it covers the least. */
+/** Lozenges of the cues and words beside lines, each where it covers the least. Returns the places they take. */
 export const drawLabels = (
   pen: Pen,
   plan: DrillPlan,
   rink: Rink,
   lines: readonly DrillLine[],
   run: Run | undefined,
-): void => {
+): readonly Obstacle[] => {
   const obstacles = obstaclesOf(pen, plan, lines);
+  const others = obstacles.length;
   drawCues(pen, plan, rink, run, obstacles);
   drawWords(pen, lines, rink, obstacles);
+  return obstacles.slice(others);
 };
 
 const drawCues = (
