@@ -46,9 +46,9 @@ export function changeOf({ change }: LedgerLine): Change | null {
   if (change === null || 'kind' in change.change) return null;
   const { differenceRatio, lowerRatio, upperRatio } = change.change;
   return {
-    points: Math.max(-60, Math.min(60, differenceRatio * 100)),
-    low: Math.max(-60, lowerRatio * 100),
-    high: Math.min(60, upperRatio * 100),
+    points: differenceRatio * 100,
+    low: lowerRatio * 100,
+    high: upperRatio * 100,
     verdict: VERDICTS[change.word],
   };
 }
