@@ -30,6 +30,8 @@ interface Worst {
   readonly at: number;
   readonly apartM: number;
   readonly wantedM: number;
+  /** Part of the wanted distance by which it is off. */
+  readonly off: number;
 }
 
 const worstOf = (
@@ -39,6 +41,7 @@ const worstOf = (
   act: GapAct,
   actIndex: number,
 ): Worst | undefined => {
+  const { netM } = actor;
   let startAt = -1;
   let isSet = false;
   let offFrom = -1;
@@ -46,7 +49,7 @@ const worstOf = (
   let worst: Worst | undefined;
   const close = (at: number): void => {
     const isLong = offFrom >= 0 && at - offFrom > GAP_OFF_S.value * STEP_HZ;
-    if (isLong && stretch && (!worst || offRatio(stretch) > offRatio(worst))) worst = stretch;
+    if (isLong && stretch && (!worst || stretch.off > worst.off)) worst = stretch;
     offFrom = -1;
     stretch = undefined;
   };
@@ -56,29 +59,28 @@ const worstOf = (
       continue;
     }
     if (startAt < 0) startAt = i;
-    const toNetM = Math.hypot(whom.xM[i]! - actor.netM.xM, whom.yM[i]! - actor.netM.yM);
-    const here = {
-      at: i,
-      apartM: Math.hypot(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!),
-      wantedM: Math.min(act.distanceM, toNetM),
-    };
-    const isOff = offRatio(here) > GAP_TOLERANCE_RATIO.value;
+    const wantedM = Math.min(act.distanceM, apartOf(whom.xM[i]! - netM.xM, whom.yM[i]! - netM.yM));
+    const apartM = apartOf(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!);
+    const off = offRatio(apartM, wantedM);
+    const isOff = off > GAP_TOLERANCE_RATIO.value;
     isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
     if (!isSet) continue;
     if (!isOff) {
-      close(i);
+      if (offFrom >= 0) close(i);
       continue;
     }
     if (offFrom < 0) offFrom = i;
-    if (!stretch || offRatio(here) > offRatio(stretch)) stretch = here;
+    if (!stretch || off > stretch.off) stretch = { at: i, apartM, wantedM, off };
   }
   close(keeper.xM.length);
   return worst;
 };
 
-/** Part of the wanted distance by which it is off; a gap of nothing is off by no part of it. */
-const offRatio = ({ apartM, wantedM }: Worst): number =>
+/** A gap of nothing is off by no part of it. */
+const offRatio = (apartM: number, wantedM: number): number =>
   wantedM > LEAST_GAP_M ? Math.abs(apartM - wantedM) / wantedM : 0;
+
+const apartOf = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 
 /** A wanted gap smaller than this is body to body: there is nothing to hold. */
 const LEAST_GAP_M = 1;

@@ -3,6 +3,7 @@ import { KEEP_APART_M, KEEP_APART_S, MAKE_ROOM_S } from './drill-rows.ts';
 import { limitPush } from './reactive-step.ts';
 
 const FAR_M2 = 10 ** 2;
+const APART_M2 = KEEP_APART_M.value ** 2;
 const SAME_PLACE_M = 1e-6;
 
 /**
@@ -23,7 +24,12 @@ export const keepApart = (actor: Actor, actors: readonly Actor[]): void => {
     const xMps = actor.xMps - other.xMps;
     const yMps = actor.yMps - other.yMps;
     const speed2 = xMps * xMps + yMps * yMps;
-    const nearestS = speed2 > 0 ? -(x * xMps + y * yMps) / speed2 : 0;
+    const across = x * yMps - y * xMps;
+    // On its straight way it passes with room enough: most do, and need no division.
+    if (across * across >= APART_M2 * speed2 && x * x + y * y >= APART_M2) continue;
+    const toward = -(x * xMps + y * yMps);
+    if (toward <= 0 && x * x + y * y >= APART_M2) continue;
+    const nearestS = speed2 > 0 ? toward / speed2 : 0;
     const inS = Math.min(KEEP_APART_S.value, Math.max(0, nearestS));
     let missX = x + inS * xMps;
     let missY = y + inS * yMps;

@@ -80,18 +80,21 @@ const steerToGoal = (keeper: Keeper, expected: number): void => {
   const x = goal.xM - keeper.xM;
   const y = goal.yM - keeper.yM;
   const toGoM = Math.sqrt(x * x + y * y);
-  const closeMps =
-    toGoM > 0
-      ? Math.min(
-          toGoM / (4 * GAP_RESPONSE_S.value),
-          brakeableMps(toGoM, spareMps(keeper, expected, x, y, toGoM), power.tauS),
-        )
-      : 0;
+  const closeMps = toGoM > 0 ? closingMps(keeper, expected, x, y, toGoM) : 0;
   const scale = toGoM > 0 ? closeMps / toGoM : 0;
   const reachMps = (1 - responseKeeps) * power.topSpeedMps;
   push.x = (goal.xMps + x * scale - responseKeeps * keeper.xMps) / reachMps;
   push.y = (goal.yMps + y * scale - responseKeeps * keeper.yMps) / reachMps;
   limitPush(push);
+};
+
+/** Closing speed wanted: what the response allows, or less when that could not be taken off in time. */
+const closingMps = (keeper: Keeper, expected: number, x: number, y: number, toGoM: number): number => {
+  const nearMps = toGoM / (4 * GAP_RESPONSE_S.value);
+  const spare = spareMps(keeper, expected, x, y, toGoM);
+  const { tauS } = keeper.power;
+  if (spare >= NO_SPARE_MPS && nearMps <= spare * surelyBrakeable(toGoM / (tauS * spare))) return nearMps;
+  return Math.min(nearMps, brakeableMps(toGoM, spare, tauS));
 };
 
 /**
@@ -119,10 +122,13 @@ export const brakeableMps = (toGoM: number, spareMps: number, tauS: number): num
   const wayMps = toGoM / tauS;
   if (spareMps < NO_SPARE_MPS) return wayMps;
   const share = wayMps / spareMps;
-  let c = Math.sqrt(2 * share) + (2 / 3) * share;
+  let c = surelyBrakeable(share);
   for (let i = 0; i < NEWTON_STEPS && c > 0; i++) c -= ((c - Math.log1p(c) - share) * (1 + c)) / c;
   return c * spareMps;
 };
+
+/** The first two terms of c/A in √(e/(τA)): never more than c/A, and near it while there is speed to spare. */
+const surelyBrakeable = (share: number): number => Math.sqrt(2 * share) + (2 / 3) * share;
 
 /** Below this the limit without speed to spare is as good as exact. */
 const NO_SPARE_MPS = 1e-6;

@@ -1,6 +1,6 @@
 import { along, chase, type DemoDrill, gap, whistle } from './drill-of.ts';
 
-/** Three hunt one carrier who has a short lead; two keep the gap. Won before our line, or go again. */
+/** Three hunt one carrier who cuts across before two who keep the gap: caught at about the red line, or go again. */
 export const threeOnTheHeels: DemoDrill = {
   title: 'Three on the heels',
   says: 'go at once',
@@ -22,12 +22,12 @@ export const threeOnTheHeels: DemoDrill = {
         along(
           'carry',
           [
-            [6, -4.6],
-            [0, -5.4],
-            [-8, -6.6],
-            [-15, -6],
+            [7, -3.4],
+            [2.5, 0],
+            [0, 5],
+            [-0.6, 8.2],
           ],
-          { cue: whistle, effortRatio: 0.82 },
+          { cue: whistle, effortRatio: 0.82, stops: true },
         ),
       ],
     },
@@ -47,7 +47,7 @@ export const threeOnTheHeels: DemoDrill = {
       acts: [chase('X1', { cue: whistle })],
     },
     D1: { side: 'us', at: [7.4, -3.6], facingRad: 0, waiting: 2, acts: [gap('X1', 2.2, { cue: whistle })] },
-    D2: { side: 'us', at: [7.2, 3.4], facingRad: 0, waiting: 2, acts: [gap('X1', 6, { cue: whistle })] },
+    D2: { side: 'us', at: [3.6, 0.6], facingRad: 0, waiting: 2, acts: [gap('X1', 6, { cue: whistle })] },
     G: { side: 'us', kind: 'goalie', at: [-26.2, 0] },
   },
   pucks: [{ at: [12.3, -2.7], owner: 'X1', count: 6 }],
