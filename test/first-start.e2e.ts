@@ -51,7 +51,7 @@ describe('the invented team', () => {
       const rows = page.locator('.games tbody tr');
       await expect.poll(() => rows.count()).toBe(2);
       const hunt = page.getByRole('row', { name: /Quillback Bay, at home/ });
-      await expect.poll(() => hunt.locator('td').nth(3).textContent()).toBe('6');
+      await expect.poll(() => hunt.locator('td').nth(3).textContent()).toBe('6 moments');
       await hunt.getByRole('link').click();
       await shownFrame(page, 0);
       expect(await burnedCounter(page)).toBe(0);

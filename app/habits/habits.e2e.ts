@@ -55,6 +55,7 @@ describe('habits', () => {
     await page.getByRole('link', { name: 'Two stop in the house' }).waitFor();
     await page.keyboard.press('n');
     const title = page.getByRole('textbox', { name: 'The habit in a few words' });
+    await page.getByText('goals: not estimated').waitFor();
     await title.focus();
     await page.keyboard.type('Two hard strides');
     const slot = page.getByRole('button', { name: 'level with the puck' });

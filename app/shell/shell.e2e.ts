@@ -168,6 +168,7 @@ describe('the frame', () => {
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('button', { name: 'Start my own team' }).click();
     await page.getByRole('textbox', { name: /team.s name/ }).fill('Lower Inlet Herons');
+    await page.getByText('Start waits: say which sheet of ice you play on.').waitFor();
     await page.getByLabel('Sheet of ice you play on').selectOption('60x30m');
     await page.getByRole('button', { name: 'Start', exact: true }).click();
     await page.getByText('Put what failed on Saturday', { exact: false }).waitFor();
