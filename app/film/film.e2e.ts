@@ -198,12 +198,20 @@ it('a film that is not on this machine is found again by its content', { timeout
   await withPage(async page => {
     await openFilmFile(page, app.url, filmPath('D.webm'));
     address = page.url();
+    await jumpTo(page, '12');
+    await shownFrame(page, 12);
+    for (const key of ['m', '2', 'm']) await page.keyboard.press(key);
+    await page.locator('.moments tbody tr').first().waitFor();
     await page.locator('.strip').getByText(/^Kept/).waitFor();
   });
   await withPage(async page => {
     await toFilm(page, app.url);
     await page.goto(address);
     await page.getByText('This film is not on this machine: open it again.').waitFor({ timeout: 20_000 });
+    // What was marked can be read without the film.
+    expect(await page.locator('.moments tbody tr').allTextContents()).toEqual([
+      expect.stringContaining('missed'),
+    ]);
     await choose(page, 'Open it again', filmPath('C.mp4'));
     await page.getByText('C.mp4 is another film.').waitFor();
     await choose(page, 'Open it again', filmPath('D.webm'));

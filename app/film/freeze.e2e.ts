@@ -108,6 +108,8 @@ it('asks which sheet it is when the pins fit another one, and measures on that',
     // A new game asks first whom it was against, and is not named after the file.
     expect(await page.getByLabel('Opponent').evaluate(one => one === document.activeElement)).toBe(true);
     expect(await page.getByLabel('Opponent').inputValue()).toBe('');
+    // Dated today, but there is film of it: it is not the next game.
+    expect(await page.locator('.next-game').filter({ hasText: 'without a name' }).count()).toBe(0);
     await page.getByLabel('Sheet').selectOption('60x30m');
     await jumpTo(page, '180');
     await shownFrame(page, 180);

@@ -155,7 +155,7 @@ function entryOf(value: DocumentOf<Entry['kind']>): Entry {
 }
 
 const gameTitle = ({ opponent, place }: DocumentOf<'game'>) =>
-  `${opponent === '' ? 'A game' : opponent}${{ home: ', at home', away: ', away', neutral: '' }[place]}`;
+  `${opponent === '' ? 'Game without a name' : opponent}${{ home: ', at home', away: ', away', neutral: '' }[place]}`;
 
 /** The team's list shows titles and days without opening each document, so a change made here is written there too. */
 function watchEntry(one: OpenDocument): void {

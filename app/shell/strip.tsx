@@ -2,6 +2,7 @@ import type { Team } from '@icewright/book';
 import { useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { dayInMonth, daySaid, fromToday, today } from '../parts/figures.ts';
+import { useDocuments } from './book.ts';
 import { KeptWords } from './kept-words.tsx';
 import { useKeys } from './keys.ts';
 import { KeysSlip } from './keys-slip.tsx';
@@ -89,10 +90,19 @@ function countAt(team: Team, path: string): number {
   return Object.values(team.contents).filter(entry => entry.kind === kind && !entry.removed).length;
 }
 
+/** The next game to come. One that there is film of has been played, even when that was today. */
 function NextGame({ team }: { readonly team: Team }) {
-  const next = Object.values(team.contents)
-    .filter(entry => entry.kind === 'game' && !entry.removed && entry.day >= today())
-    .sort((a, b) => a.day.localeCompare(b.day))[0];
+  const coming = Object.entries(team.contents)
+    .filter(([, entry]) => entry.kind === 'game' && !entry.removed && entry.day >= today())
+    .sort(([, a], [, b]) => a.day.localeCompare(b.day));
+  const games = useDocuments(
+    'game',
+    coming.map(([id]) => id),
+  );
+  const next = coming.find(([id]) => {
+    const view = games.get(id);
+    return view?.state === 'ready' && Object.keys(view.value.films).length === 0;
+  })?.[1];
   if (next === undefined) return null;
   return (
     <span className="next-game" title={`${dayInMonth(next.day)}`}>
