@@ -20,6 +20,8 @@ const POINT_LINE = 10.8;
 const POINT_INDENT = 7;
 /** Marks grow on the card's drawing, so that its letters are 7 points and more; the sheet stays true. */
 const CARD_K = { least: 1.7, usual: 2.05, most: 2.7 } as const;
+/** Numbers of waiting skaters may stand over the boards, short of the rule above. */
+const OVER_BOARDS_M = 1.2;
 const CARD_THIN_FLOOR_M = 0.12;
 /** Points a metre at which those marks were drawn: 75 mm for a sheet of 61.96 m. */
 const CARD_SCALE = mm(75) / 61.96;
@@ -87,7 +89,7 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
     },
     () =>
       pen.clip(
-        sink => sink.rect(x - 1, y, width + 2, length),
+        sink => sink.rect(x - 1, y - OVER_BOARDS_M, width + 2, length + 2 * OVER_BOARDS_M),
         () =>
           drawDrill(pen, plan, block.rink, {
             ticks: false,

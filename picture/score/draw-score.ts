@@ -37,6 +37,8 @@ export interface ScoreSetting {
 }
 
 const SPOT_PX_A_METRE = 13;
+/** From the end of the staves: two bars of a stop stand between. */
+const SPEEDS_FROM_PX = 10;
 /** The narrow letters of a screen's variable font are up to this much wider than narrowed letters of the table. */
 const WORDS_WIDER = 1.12;
 
@@ -159,6 +161,6 @@ const drawSpeeds = (pen: Pen, layout: ScoreLayout, lengths: Lengths): void => {
   for (const speedMps of [0, STAVE_TOP_MPS / 2, STAVE_TOP_MPS]) {
     const figure = lengths === 'feet' ? feetOf(speedMps).toFixed(0) : `${speedMps}`;
     const unit = speedMps < STAVE_TOP_MPS ? '' : lengths === 'feet' ? ' ft/s' : ' m/s';
-    pen.text('axis', `${figure}${unit}`, layout.right + 4, staveY(stave, speedMps) + 3.5);
+    pen.text('axis', `${figure}${unit}`, layout.right + SPEEDS_FROM_PX, staveY(stave, speedMps) + 3.5);
   }
 };
