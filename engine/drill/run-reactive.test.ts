@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelOf } from '../skater/level.ts';
 import type { IcePoint } from '../units/points.ts';
-import { BODIES_TOUCH_M, KEEP_APART_M, KEEP_APART_S } from './drill-rows.ts';
+import { BODIES_TOUCH_M, GAP_TOLERANCE_RATIO, KEEP_APART_M, KEEP_APART_S } from './drill-rows.ts';
 import { at, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import type { Body } from './in-boards.ts';
 import { referenceChase, referenceGap } from './run.reference.ts';
@@ -143,6 +143,37 @@ describe('gap against the plain reference', () => {
       const apart = Math.hypot(whom.xM[i]! - gap.xM[i]!, whom.yM[i]! - gap.yM[i]!);
       expect(Math.abs(apart - 3)).toBeLessThan(0.5);
     }
+  });
+});
+
+describe('a gap from anywhere between the carrier and our net', () => {
+  it('is never run over: the carrier comes no nearer than the tolerance, and it is right in the end', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -10, max: 2, noNaN: true }),
+        fc.double({ min: -9, max: 3, noNaN: true }),
+        (xM, yM) => {
+          const run = runDrill(
+            playableFrom(
+              planOf([
+                {
+                  role: 'X1',
+                  side: 'them',
+                  atM: at(12, -7),
+                  acts: [skate([at(1, -8), at(-8, -7), at(-18, -4.5)], { effortRatio: 0.85 })],
+                },
+                { role: 'D1', atM: at(xM, yM), acts: [{ kind: 'gap', whom: named('X1'), distanceM: 2.4 }] },
+              ]),
+            ),
+          );
+          const [whom, gap] = run.tracks as [Track, Track];
+          const apartM = Array.from(whom.xM, (x, i) => Math.hypot(x - gap.xM[i]!, whom.yM[i]! - gap.yM[i]!));
+          expect(Math.min(...apartM)).toBeGreaterThan(2.4 * (1 - GAP_TOLERANCE_RATIO.value));
+          expect(Math.abs(apartM.at(-1)! - 2.4)).toBeLessThan(2.4 * GAP_TOLERANCE_RATIO.value);
+        },
+      ),
+      { numRuns: 40, seed: 11 },
+    );
   });
 });
 

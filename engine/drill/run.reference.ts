@@ -1,6 +1,6 @@
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { CARRIES_ON_MPS, CHASE_LOOK_S, GAP_RESPONSE_S } from './drill-rows.ts';
+import { CARRIES_ON_MPS, CHASE_LOOK_S, GAP_RESPONSE_S, STANDING_MPS } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
 
 /**
@@ -75,24 +75,39 @@ export const referenceGap = (
       const later = pointOf({ ...whom, xM: whom.xM + 1e-4 * whom.xMps, yM: whom.yM + 1e-4 * whom.yMps });
       const x = point.xM - body.xM;
       const y = point.yM - body.yM;
-      const farM = Math.hypot(x, y);
       const pointX = (later.xM - point.xM) / 1e-4;
       const pointY = (later.yM - point.yM) / 1e-4;
+      // Axes along and across the way the point moves; towards it when it stands.
+      const pointMps = Math.hypot(pointX, pointY);
+      const stands = pointMps < STANDING_MPS.value;
+      const headingRad = stands ? Math.atan2(y, x) : Math.atan2(pointY, pointX);
+      const turned = (vx: number, vy: number, rad: number) => ({
+        x: vx * Math.cos(rad) + vy * Math.sin(rad),
+        y: vy * Math.cos(rad) - vx * Math.sin(rad),
+      });
+      const lack = turned(x, y, headingRad);
+      const speed = turned(body.xMps, body.yMps, headingRad);
       // Under way, whom a gap is held to is expected to come to what can be carried.
-      const speedMps = Math.hypot(whom.xMps, whom.yMps);
-      const times = speedMps < CARRIES_ON_MPS.value ? 1 : Math.max(1, whomTopMps / speedMps);
-      // Greatest speed backwards along the way to the point, next to what is needed across it.
-      const across = farM > 0 ? (times * (pointY * x - pointX * y)) / farM : 0;
-      const along = farM > 0 ? (times * (pointX * x + pointY * y)) / farM : 0;
-      const spareMps = Math.max(0, Math.sqrt(Math.max(0, topSpeedMps ** 2 - across ** 2)) + along);
-      const closeMps = Math.min(farM / (4 * GAP_RESPONSE_S.value), referenceBrakeable(farM, spareMps, tauS));
-      const wantX = pointX + (farM > 0 ? (closeMps * x) / farM : 0);
-      const wantY = pointY + (farM > 0 ? (closeMps * y) / farM : 0);
+      const whomMps = Math.hypot(whom.xMps, whom.yMps);
+      const times = whomMps < CARRIES_ON_MPS.value ? 1 : Math.max(1, whomTopMps / whomMps);
+      const isAhead = lack.x < 0;
+      const spareMps = isAhead ? Math.max(0, topSpeedMps - times * pointMps) : topSpeedMps + pointMps;
+      const close = (lackM: number, spare: number): number =>
+        Math.sign(lackM) *
+        Math.min(
+          Math.abs(lackM) / (4 * GAP_RESPONSE_S.value),
+          referenceBrakeable(Math.abs(lackM), spare, tauS),
+        );
       const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
-      const ux = (wantX - keeps * body.xMps) / ((1 - keeps) * topSpeedMps);
-      const uy = (wantY - keeps * body.yMps) / ((1 - keeps) * topSpeedMps);
-      const size = Math.max(1, Math.hypot(ux, uy));
-      return { x: ux / size, y: uy / size };
+      const full = (1 - keeps) * topSpeedMps;
+      let along = (pointMps + close(lack.x, spareMps) - keeps * speed.x) / full;
+      let across = (close(lack.y, topSpeedMps) - keeps * speed.y) / full;
+      if (isAhead) {
+        along = clamp(along, 1);
+        across = clamp(across, Math.sqrt(1 - along ** 2));
+      }
+      const size = Math.max(1, Math.hypot(along, across));
+      return turned(along / size, across / size, -headingRad);
     },
     0,
   );
@@ -111,6 +126,8 @@ export const referenceBrakeable = (farM: number, spareMps: number, tauS: number)
   }
   return low;
 };
+
+const clamp = (value: number, most: number): number => Math.max(-most, Math.min(most, value));
 
 const walk = (
   skater: ReferenceSkater,

@@ -1,7 +1,13 @@
 import type { Boards } from '../rink/boards.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { BOARDS_ROOM_M, CARRIES_ON_MPS, GAP_RESPONSE_S, SHADOW_BESIDE_M } from './drill-rows.ts';
+import {
+  BOARDS_ROOM_M,
+  CARRIES_ON_MPS,
+  GAP_RESPONSE_S,
+  SHADOW_BESIDE_M,
+  STANDING_MPS,
+} from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside } from './in-boards.ts';
 import { limitPush, type Push } from './reactive-step.ts';
 
@@ -24,11 +30,11 @@ export interface Keeper extends Body {
 /**
  * Sets the push of a skater who holds a gap: stands on the line from `whom` to the net, `gapM` before `whom`
  * (or at the net, when `whom` is nearer to it than that). Aims at that moving point at full effort and slows in time:
- * the closing speed wanted is at most the one that `brakeableMps` can still take off before the point, and at most
- * e / (4·response) for a distance e to go, so the point is reached without overshoot. A carrier who comes at nearly the
- * keeper's own speed leaves almost nothing to brake with, and one under way is expected to speed up to what can be carried,
- * so the keeper starts back early. A turn from backward to forward
- * skating costs nothing here.
+ * the closing speed wanted, along the way the point moves and across it, is at most the one that can still be taken off
+ * before the point (`brakeableMps`), and at most e / (4·response) for a distance e to go, so the point is reached without
+ * overshoot. A carrier who comes at nearly the keeper's own speed leaves almost nothing to brake with, and one under way is
+ * expected to speed up to what can be carried, so the keeper starts back early. A turn from backward to forward skating costs
+ * nothing here.
  */
 export const steerGap = (keeper: Keeper, whom: Carrier, boards: Boards): void => {
   const { goal, netM, gapM } = keeper;
@@ -73,42 +79,56 @@ const expectedRatio = (whom: Carrier): number => {
 
 /**
  * Pushes so as to reach the goal and to stay with it: sets the push that brings the velocity to the wanted one within
- * `GAP_RESPONSE_S`, as far as full effort can, from `v' = a·v + (1 − a)·V·u` with a = e^(−response/τ).
+ * `GAP_RESPONSE_S`, as far as full effort can, from `v' = a·v + (1 − a)·V·u` with a = e^(−response/τ). Along the way the goal
+ * moves and across it are closed each for itself, and for who is ahead of the goal along comes first: who is up to its speed too
+ * late is passed, who is on the line too late is still in front.
  */
 const steerToGoal = (keeper: Keeper, expected: number): void => {
   const { goal, push, power, responseKeeps } = keeper;
   const x = goal.xM - keeper.xM;
   const y = goal.yM - keeper.yM;
-  const toGoM = Math.sqrt(x * x + y * y);
-  const closeMps = toGoM > 0 ? closingMps(keeper, expected, x, y, toGoM) : 0;
-  const scale = toGoM > 0 ? closeMps / toGoM : 0;
-  const reachMps = (1 - responseKeeps) * power.topSpeedMps;
-  push.x = (goal.xMps + x * scale - responseKeeps * keeper.xMps) / reachMps;
-  push.y = (goal.yMps + y * scale - responseKeeps * keeper.yMps) / reachMps;
+  let alongX = goal.xMps;
+  let alongY = goal.yMps;
+  let size = Math.sqrt(alongX * alongX + alongY * alongY);
+  const goalMps = size;
+  if (size < STANDING_MPS.value) {
+    alongX = x;
+    alongY = y;
+    size = Math.sqrt(x * x + y * y);
+  }
+  alongX = size > 0 ? alongX / size : 1;
+  alongY = size > 0 ? alongY / size : 0;
+  const alongM = x * alongX + y * alongY;
+  const acrossM = y * alongX - x * alongY;
+  const { topSpeedMps } = power;
+  // Who is ahead of the goal must get up to its speed before it is there; who is behind must only slow down to it.
+  const comesToMps = expected * goalMps;
+  const spareAlongMps = alongM < 0 ? Math.max(0, topSpeedMps - comesToMps) : topSpeedMps + goalMps;
+  const wantAlong = goalMps + closingMps(alongM, spareAlongMps, power.tauS);
+  const wantAcross = closingMps(acrossM, topSpeedMps, power.tauS);
+  const isAlong = keeper.xMps * alongX + keeper.yMps * alongY;
+  const isAcross = keeper.yMps * alongX - keeper.xMps * alongY;
+  const reachMps = (1 - responseKeeps) * topSpeedMps;
+  let pushAlong = (wantAlong - responseKeeps * isAlong) / reachMps;
+  let pushAcross = (wantAcross - responseKeeps * isAcross) / reachMps;
+  if (alongM < 0) {
+    pushAlong = Math.max(-1, Math.min(1, pushAlong));
+    const leftRatio = Math.sqrt(1 - pushAlong * pushAlong);
+    pushAcross = Math.max(-leftRatio, Math.min(leftRatio, pushAcross));
+  }
+  push.x = pushAlong * alongX - pushAcross * alongY;
+  push.y = pushAlong * alongY + pushAcross * alongX;
   limitPush(push);
 };
 
-/** Closing speed wanted: what the response allows, or less when that could not be taken off in time. */
-const closingMps = (keeper: Keeper, expected: number, x: number, y: number, toGoM: number): number => {
+/** Closing speed wanted over a signed distance: what the response allows, or less when that could not be taken off in time. */
+const closingMps = (signedM: number, spareMps: number, tauS: number): number => {
+  const toGoM = Math.abs(signedM);
+  if (toGoM === 0) return 0;
   const nearMps = toGoM / (4 * GAP_RESPONSE_S.value);
-  const spare = spareMps(keeper, expected, x, y, toGoM);
-  const { tauS } = keeper.power;
-  if (spare >= NO_SPARE_MPS && nearMps <= spare * surelyBrakeable(toGoM / (tauS * spare))) return nearMps;
-  return Math.min(nearMps, brakeableMps(toGoM, spare, tauS));
-};
-
-/**
- * Speed the keeper has left against the closing direction while it goes along with the goal at `expected` times the goal's
- * present speed, metres a second, ≥ 0. While both speed up with the same τ, only the speeds they come to count.
- */
-const spareMps = (keeper: Keeper, expected: number, x: number, y: number, toGoM: number): number => {
-  const { goal, power } = keeper;
-  const top2 = power.topSpeedMps * power.topSpeedMps;
-  const xMps = expected * goal.xMps;
-  const yMps = expected * goal.yMps;
-  const closing = (xMps * x + yMps * y) / toGoM;
-  const across2 = xMps * xMps + yMps * yMps - closing * closing;
-  return Math.max(0, Math.sqrt(Math.max(0, top2 - across2)) + closing);
+  const isSure = spareMps >= NO_SPARE_MPS && nearMps <= spareMps * surelyBrakeable(toGoM / (tauS * spareMps));
+  const mps = isSure ? nearMps : Math.min(nearMps, brakeableMps(toGoM, spareMps, tauS));
+  return signedM < 0 ? -mps : mps;
 };
 
 const NEWTON_STEPS = 3;
