@@ -89,9 +89,9 @@ export function daysBetween(from: string, to: string): number {
   return Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
 }
 
-/** in 3 days, today, 9 days ago. */
-export function fromToday(day: string): string {
-  const days = daysBetween(today(), day);
+/** in 3 days, today, 9 days ago; seen from another day for what is read on that day. */
+export function fromToday(day: string, from = today()): string {
+  const days = daysBetween(from, day);
   if (days === 0) return 'today';
   if (days === 1) return 'tomorrow';
   if (days === -1) return 'yesterday';

@@ -23,7 +23,9 @@ export function cardOf(
         strong: `${clock(practice.starts)} to ${clock(schedule.iceEndsClock)}`,
       },
       { small: practice.place === '' ? 'Ice' : practice.place, strong: `${practice.iceMinutes} min` },
-      ...(nextGame === undefined ? [] : [{ small: nextGame.title, strong: fromToday(nextGame.day) }]),
+      ...(nextGame === undefined
+        ? []
+        : [{ small: nextGame.title, strong: fromToday(nextGame.day, practice.day) }]),
     ],
     today: practice.today,
     blocks: schedule.blocks.map(timed => cardBlockOf(timed, team, drills, clock)),
@@ -40,7 +42,12 @@ export function cardOf(
 
 /** More than these would push the blocks off the page; the drill itself shows them all. */
 const MOST_DANGERS = 3;
-const HURTS: ReadonlySet<Finding['kind']> = new Set(['pathsCrossTooFast', 'tooFastIntoBoards']);
+const HURTS: ReadonlySet<Finding['kind']> = new Set([
+  'pathsCrossTooFast',
+  'tooFastIntoBoards',
+  'bodiesTouch',
+  'throughNet',
+]);
 
 /** What the engine flags in today's drills that may hurt somebody, each once, as sentences for the box of cautions. */
 function dangersOf(
