@@ -78,7 +78,7 @@ describe('a practice as it is printed', () => {
             side: 'us',
             kind: 'skater',
             role: 'F1',
-            atM: { xM: 0, yM: 0 },
+            atM: { xM: 0, yM: 5 },
             facingRad: 0,
             waiting: 0,
             acts: {
@@ -86,7 +86,7 @@ describe('a practice as it is printed', () => {
                 rank: 1,
                 kind: 'skate',
                 cue: { on: 'whistle' },
-                throughM: [{ xM, yM: 0 }],
+                throughM: [{ xM, yM: 5 }],
                 facing: 'forward',
                 effortRatio: 1,
                 stops: false,
