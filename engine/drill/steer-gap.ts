@@ -131,7 +131,9 @@ const closingMps = (signedM: number, spareMps: number, tauS: number): number => 
   return signedM < 0 ? -mps : mps;
 };
 
-const NEWTON_STEPS = 3;
+const NEWTON_STEPS = 2;
+/** From here down the first two terms are right to a ten-thousandth, and Newton would only lose digits. */
+const SMALL_SHARE = 1e-3;
 
 /**
  * Greatest closing speed c from which full effort brings a skater level with a moving goal within `toGoM` metres, when the
@@ -143,7 +145,9 @@ export const brakeableMps = (toGoM: number, spareMps: number, tauS: number): num
   if (spareMps < NO_SPARE_MPS) return wayMps;
   const share = wayMps / spareMps;
   let c = surelyBrakeable(share);
-  for (let i = 0; i < NEWTON_STEPS && c > 0; i++) c -= ((c - Math.log1p(c) - share) * (1 + c)) / c;
+  if (share > SMALL_SHARE) {
+    for (let i = 0; i < NEWTON_STEPS; i++) c -= ((c - Math.log(1 + c) - share) * (1 + c)) / c;
+  }
   return c * spareMps;
 };
 
