@@ -4,32 +4,15 @@ import { FACTS_WIDTH, ROW_PAD } from './page-measures.ts';
 import { wrapWords } from './wrap-words.ts';
 
 const FACT_LINE = 9.4;
-const FACT_GAP = 2.6;
-const NAME_LINE = 7.4;
 const BELOW_GAP = 5;
 /** Letters hang below their line; the rule below the row stays clear of them. */
 const ABOVE_RULE = 5;
 const MOST_FACTS = 4;
 
-/** Facts beside the words: names above them where there is room, on one line with them where there is not. */
+/** Facts beside the words, each with its name on one line with it, so that every row of a card looks the same. */
 export const drawFacts = (pen: Pen, block: IceCardBlock, left: number, top: number, height: number): void => {
-  const facts = block.facts.slice(0, MOST_FACTS);
   const bottom = top + height - ABOVE_RULE;
-  const stacked = facts.map(fact => wrapWords(pen, 'cardFact', fact.words, FACTS_WIDTH, 2));
-  const tall = stacked.reduce((sum, lines) => sum + NAME_LINE + lines.length * FACT_LINE + FACT_GAP, 0);
-  let y = top + ROW_PAD;
-  if (y + tall - FACT_GAP <= bottom) {
-    facts.forEach((fact, index) => {
-      y += NAME_LINE;
-      pen.text('cardFactName', fact.name, left, y);
-      for (const line of stacked[index] ?? []) {
-        y += FACT_LINE;
-        pen.text('cardFact', line, left, y);
-      }
-      y += FACT_GAP;
-    });
-    return;
-  }
+  const y = top + ROW_PAD;
   const two = factLines(pen, block, FACTS_WIDTH, 2);
   const fits = y + two.length * FACT_LINE <= bottom;
   drawFactLines(pen, fits ? two : factLines(pen, block, FACTS_WIDTH, 1), left, y);
