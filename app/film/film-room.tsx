@@ -3,7 +3,7 @@ import { newId } from '@icewright/book';
 import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { edit, endStep, undo } from '../shell/book.ts';
+import { edit, endStep } from '../shell/book.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
@@ -15,7 +15,7 @@ import { freezeViewOf } from './freeze-view.ts';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
 import { type MarkDraft, type MarkedMoment, MarkMoment } from './mark-moment.tsx';
-import { MomentList } from './moment-list.tsx';
+import { MomentsKept } from './moments-kept.tsx';
 import { momentsOf } from './moments-of.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { Picture } from './picture.tsx';
@@ -23,7 +23,7 @@ import type { Player } from './player.ts';
 import { type ListedMoment, PulseStrip } from './pulse-strip.tsx';
 import type { Shown } from './shown.ts';
 import { usePlayerPart } from './use-player.ts';
-import { keep, kept } from './who-marks.ts';
+import { kept } from './who-marks.ts';
 
 /** The film room: picture, clock and pulse, moments; beside them the freeze that is open. */
 export function FilmRoom({
@@ -50,7 +50,6 @@ export function FilmRoom({
   const [freezeId, setFreezeId] = useState(asked.freeze);
   const [momentId, setMomentId] = useState(asked.moment);
   const [draft, setDraft] = useState<MarkDraft>();
-  const [removed, setRemoved] = useState(false);
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = rinkOfSheet(sheetOfGame(game, team));
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
@@ -88,7 +87,6 @@ export function FilmRoom({
     if (one) void player.jump(one.frameIndex);
   };
   const beginMark = () => {
-    setRemoved(false);
     setDraft({ frameIndex: player.now().frameIndex, filmTimeS: player.timeS });
   };
   const freezeNow = () => {
@@ -189,20 +187,7 @@ export function FilmRoom({
           )}
         </aside>
         <div className="film-below">
-          {removed && (
-            <p className="undone" role="status">
-              The moment is taken out.{' '}
-              <Act
-                onPress={() => {
-                  undo(gameId);
-                  setRemoved(false);
-                }}
-              >
-                Put it back
-              </Act>
-            </p>
-          )}
-          <MomentList
+          <MomentsKept
             gameId={gameId}
             moments={moments}
             team={team}
@@ -212,14 +197,7 @@ export function FilmRoom({
               openFreeze(freeze);
               setMomentId(id);
             }}
-            onBy={keep}
-            onRemove={id => {
-              endStep(gameId);
-              edit(gameId).remove(['moments', id]);
-              endStep(gameId);
-              setMomentId(undefined);
-              setRemoved(true);
-            }}
+            onGone={() => setMomentId(undefined)}
           />
           {parts}
         </div>
