@@ -45,7 +45,10 @@ const HALF_MINUTE_FRAMES = 900;
 export const someFilms = (): { readonly films: readonly NumberedFilm[]; readonly said: string } => {
   const hasFfmpeg = spawnSync(FFMPEG, ['-version'], { stdio: 'ignore' }).status === 0;
   if (!hasFfmpeg) return { films: FIXTURES, said: 'no ffmpeg here to make 1080p: 720p only' };
-  return { films: [...FIXTURES, ...[30, 250].map(fullHd)], said: 'the 1080p films are half a minute, made by ffmpeg' };
+  return {
+    films: [...FIXTURES, ...[30, 250].map(fullHd)],
+    said: 'the 1080p films are half a minute, made by ffmpeg',
+  };
 };
 
 const fullHd = (keyEvery: number): NumberedFilm => {
