@@ -5,6 +5,7 @@ import { Act } from '../parts/act.tsx';
 import { DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid } from '../parts/figures.ts';
+import { named } from '../parts/named.ts';
 import { createDocument, useDocuments } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 
@@ -79,7 +80,7 @@ export function DrillList({ team }: { readonly team: Team }) {
           </Act>
           {habits.map(([id, each]) => (
             <Act key={id} isOn={habit === id} onPress={() => setHabit(habit === id ? null : id)}>
-              {each.title}
+              {named(each.title, 'habit')}
             </Act>
           ))}
         </fieldset>
@@ -104,7 +105,10 @@ export function DrillList({ team }: { readonly team: Team }) {
 
 function Postcard({ id, drill, team }: { readonly id: string; readonly drill: Drill; readonly team: Team }) {
   const skaters = Object.values(drill.spots).filter(spot => spot.kind === 'skater');
-  const served = drill.habits.flatMap(habit => team.habits[habit]?.title ?? []);
+  const served = drill.habits.flatMap(habit => {
+    const served = team.habits[habit];
+    return served === undefined ? [] : [named(served.title, 'habit')];
+  });
   return (
     <Link href={`/drills/${id}`} className="postcard">
       <DrillPicture drill={drill} upright={false} idPrefix={id} lengths={team.lengths} postcard />

@@ -1,5 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
 import { Link } from 'wouter';
+import { named } from '../parts/named.ts';
 
 /** What the drill is for, and the freeze it was made of. */
 export function DrillOrigin({ drill, team }: { readonly drill: Drill; readonly team: Team }) {
@@ -8,7 +9,7 @@ export function DrillOrigin({ drill, team }: { readonly drill: Drill; readonly t
     <>
       {habit !== undefined && (
         <>
-          for <i className="w">{habit}</i>
+          for <i className="w">{named(habit, 'habit')}</i>
         </>
       )}
       {habit !== undefined && drill.from !== undefined && ', '}

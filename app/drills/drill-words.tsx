@@ -2,6 +2,7 @@ import type { Drill, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
+import { named } from '../parts/named.ts';
 import { edit } from '../shell/book.ts';
 import { LEVELS, RINKS } from '../shell/rinks.ts';
 
@@ -46,7 +47,7 @@ export function DrillWords({
             isOn={drill.habits.includes(key as Id<'habit'>)}
             onPress={() => toggle(key as Id<'habit'>)}
           >
-            {habit.title}
+            {named(habit.title, 'habit')}
           </Act>
         ))}
         {habits.length === 0 && <span className="q2">The team has no habits yet.</span>}

@@ -1,4 +1,5 @@
 import { type Game, inOrder, type Team } from '@icewright/book';
+import { named } from '../parts/named.ts';
 import { clockText } from './film-clock.ts';
 
 /** Beside the running film: the freezes of this film, and what a freeze is for. */
@@ -54,7 +55,7 @@ export function FilmMargin({
         <ol className="habit-keys">
           {habits.slice(0, 9).map(([id, one], i) => (
             <li key={id}>
-              <kbd>{i + 1}</kbd> <span className="w">{one.title}</span>
+              <kbd>{i + 1}</kbd> <span className="w">{named(one.title, 'habit')}</span>
             </li>
           ))}
         </ol>

@@ -1,6 +1,7 @@
 import { inOrder, type Moment, type Team } from '@icewright/book';
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
+import { named } from '../parts/named.ts';
 import { useKeys } from '../shell/keys.ts';
 import { clockText } from './film-clock.ts';
 
@@ -46,7 +47,7 @@ export function MarkMoment({
   useKeys([
     ...habits.map(([id, one], i) => ({
       keys: `${i + 1}`,
-      says: `mark: ${one.title}`,
+      says: `mark: ${named(one.title, 'habit')}`,
       act: () => setHabit(id),
     })),
     { keys: 'd', says: 'mark as done', act: () => mark('done') },
@@ -71,7 +72,7 @@ export function MarkMoment({
           {habits.map(([id, one], i) => (
             <label key={id} className={id === habit ? 'on' : ''}>
               <input type="radio" name="marking-habit" checked={id === habit} onChange={() => setHabit(id)} />
-              <kbd>{i + 1}</kbd> <span className="w">{one.title}</span>
+              <kbd>{i + 1}</kbd> <span className="w">{named(one.title, 'habit')}</span>
             </label>
           ))}
         </fieldset>

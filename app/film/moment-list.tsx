@@ -1,5 +1,6 @@
 import { inOrder, type Moment, type Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
+import { named } from '../parts/named.ts';
 import { Reading } from '../parts/reading.tsx';
 import { edit } from '../shell/book.ts';
 import { clockText } from './film-clock.ts';
@@ -162,7 +163,7 @@ function MomentEdit({
         <select value={moment.habit} onChange={event => game.set(at('habit'), event.target.value)}>
           {inOrder(team.habits).map(([habitId, one]) => (
             <option key={habitId} value={habitId}>
-              {one.title}
+              {named(one.title, 'habit')}
             </option>
           ))}
         </select>

@@ -1,6 +1,7 @@
 import type { Game, Team } from '@icewright/book';
 import { inOrder } from '@icewright/book';
 import { judgeStandard } from '@icewright/engine';
+import { named } from '../parts/named.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { skaterWords } from './people-words.ts';
@@ -35,7 +36,7 @@ export function Verdict({
             .filter(([id, one]) => one.kept || id === freeze.habit)
             .map(([id, one]) => (
               <option key={id} value={id}>
-                {one.title}
+                {named(one.title, 'habit')}
               </option>
             ))}
         </select>
