@@ -109,6 +109,7 @@ export function ActFields(props: {
         />
       );
     case 'chase':
+    case 'steal':
     case 'gap':
       return (
         <>
@@ -118,7 +119,7 @@ export function ActFields(props: {
             choices={others}
             onChange={whom => onChange({ ...act, whom: whom as SpotId })}
           />
-          {act.kind === 'chase' ? (
+          {act.kind !== 'gap' ? (
             <Effort value={act.effortRatio} onChange={effortRatio => onChange({ ...act, effortRatio })} />
           ) : (
             <ValueField
@@ -134,6 +135,11 @@ export function ActFields(props: {
           )}
         </>
       );
+    case 'pickUp':
+    case 'turn':
+      return <Effort value={act.effortRatio} onChange={effortRatio => onChange({ ...act, effortRatio })} />;
+    default:
+      return null;
   }
 }
 

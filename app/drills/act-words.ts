@@ -1,5 +1,5 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import type { Cue, LineId, SpotId } from '@icewright/engine';
+import type { Cue, LineId, PassWay, SpotId } from '@icewright/engine';
 
 /** Acts and cues in the words of the bench. */
 
@@ -20,7 +20,7 @@ export function actSaid(drill: Drill, act: DrillAct): string {
     case 'carry':
       return act.facing === 'backward' ? 'carries backward' : 'carries';
     case 'pass':
-      return `passes to ${roleOf(drill, act.toSpot)}${act.way === 'bank' ? ' off the boards' : ''}`;
+      return passSaid(act.way, roleOf(drill, act.toSpot));
     case 'shoot':
       return 'shoots';
     case 'hold':
@@ -29,6 +29,37 @@ export function actSaid(drill: Drill, act: DrillAct): string {
       return `chases ${roleOf(drill, act.whom)}`;
     case 'gap':
       return `keeps the gap to ${roleOf(drill, act.whom)}`;
+    case 'steal':
+      return `goes for the puck of ${roleOf(drill, act.whom)}`;
+    case 'screen':
+      return `is in the lane from ${roleOf(drill, act.from)} to ${act.to ? roleOf(drill, act.to) : 'our net'}`;
+    case 'pickUp':
+      return 'picks a puck up';
+    case 'leave':
+      return 'leaves the puck';
+    case 'stop':
+      return 'stops';
+    case 'turn':
+      return `turns ${Math.abs(Math.round((act.angleRad * 180) / Math.PI))}° to the ${act.angleRad > 0 ? 'left' : 'right'}`;
+    case 'pivot':
+      return 'pivots';
+    case 'face':
+      return `faces ${act.whom ? roleOf(drill, act.whom) : 'the puck'}`;
+  }
+}
+
+function passSaid(way: PassWay, to: string): string {
+  switch (way) {
+    case 'direct':
+      return `passes to ${to}`;
+    case 'bank':
+      return `passes to ${to} off the boards`;
+    case 'saucer':
+      return `sends ${to} a saucer`;
+    case 'rim':
+      return `rims to ${to}`;
+    case 'drop':
+      return `drops to ${to}`;
   }
 }
 
@@ -45,6 +76,12 @@ export function cueSaid(drill: Drill, cue: Cue | undefined): string {
       return `when ${roleOf(drill, cue.spot)} shoots`;
     case 'spotCrosses':
       return `when ${roleOf(drill, cue.spot)} is over ${LINE_SAID[cue.line]}`;
+    case 'losesPuck':
+      return `when ${roleOf(drill, cue.spot)} loses the puck`;
+    case 'caught':
+      return `when ${roleOf(drill, cue.spot)} is caught`;
+    case 'reaches':
+      return `when ${roleOf(drill, cue.spot)} comes to the place`;
     case 'puckCrosses':
       return `when the puck is over ${LINE_SAID[cue.line]}`;
   }

@@ -10,6 +10,9 @@ const STARTS = [
   { value: 'after', said: 'after a time' },
   { value: 'receive', said: 'when … receives' },
   { value: 'shot', said: 'when … shoots' },
+  { value: 'losesPuck', said: 'when … loses the puck' },
+  { value: 'caught', said: 'when … is caught' },
+  { value: 'reaches', said: 'when … comes to a place' },
   { value: 'spotCrosses', said: 'when … crosses a line' },
   { value: 'puckCrosses', said: 'when the puck crosses a line' },
 ] as const;
@@ -68,7 +71,11 @@ export function CueFields(props: {
   );
 }
 
-const needsSpot = (start: Start) => start === 'receive' || start === 'shot' || start === 'spotCrosses';
+const needsSpot = (start: Start) =>
+  start !== 'atOnce' && start !== 'whistle' && start !== 'after' && start !== 'puckCrosses';
+
+/** How near counts as there, metres: a stick's reach. */
+const THERE_M = 1.5;
 
 function cueFrom(start: Start, before: Cue | undefined, anybody: SpotId): Cue | undefined {
   const spot = before !== undefined && 'spot' in before ? before.spot : anybody;
@@ -82,7 +89,11 @@ function cueFrom(start: Start, before: Cue | undefined, anybody: SpotId): Cue | 
       return { on: 'after', seconds: 1 };
     case 'receive':
     case 'shot':
+    case 'losesPuck':
+    case 'caught':
       return { on: start, spot };
+    case 'reaches':
+      return { on: start, spot, atM: { xM: 0, yM: 0 }, withinM: THERE_M };
     case 'spotCrosses':
       return { on: 'spotCrosses', spot, line };
     case 'puckCrosses':

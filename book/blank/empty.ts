@@ -61,7 +61,7 @@ export interface DrillStart {
 
 export const emptyDrill = ({ title, level, rink, madeAt, from }: DrillStart): Drill => ({
   kind: 'drill',
-  schema: 1,
+  schema: 2,
   title,
   says: '',
   keyPoints: '',
@@ -73,6 +73,7 @@ export const emptyDrill = ({ title, level, rink, madeAt, from }: DrillStart): Dr
   spots: {},
   pucks: {},
   gear: {},
+  games: {},
   madeAt,
 });
 

@@ -1,3 +1,4 @@
+import { PASS_WAYS, type SpotId } from '@icewright/engine';
 import * as z from 'zod/mini';
 import {
   end,
@@ -19,8 +20,14 @@ const spotId = idOf<'spot'>();
 const cue = z.discriminatedUnion('on', [
   z.object({ on: z.literal('whistle') }),
   z.object({ on: z.literal('after'), seconds: z.number().check(z.minimum(0), z.maximum(120)) }),
-  z.object({ on: z.enum(['receive', 'shot']), spot: spotId }),
+  z.object({ on: z.enum(['receive', 'shot', 'losesPuck', 'caught']), spot: spotId }),
   z.object({ on: z.literal('spotCrosses'), spot: spotId, line }),
+  z.object({
+    on: z.literal('reaches'),
+    spot: spotId,
+    atM: icePoint,
+    withinM: z.number().check(z.minimum(0.1), z.maximum(30)),
+  }),
   z.object({ on: z.literal('puckCrosses'), line }),
 ]);
 
@@ -40,19 +47,63 @@ export const act = z.discriminatedUnion('kind', [
     ...common,
     kind: z.literal('pass'),
     toSpot: spotId,
-    way: z.enum(['direct', 'bank']),
-    speedMps: speed,
+    way: z.enum(PASS_WAYS),
+    speedMps: z.number().check(z.minimum(0), z.maximum(50)),
   }),
   z.object({ ...common, kind: z.literal('shoot'), atEnd: end, speedMps: speed }),
   z.object({ ...common, kind: z.literal('hold'), seconds: z.number().check(z.minimum(0), z.maximum(120)) }),
-  z.object({ ...common, kind: z.literal('chase'), whom: spotId, effortRatio: ratio }),
+  z.object({ ...common, kind: z.enum(['chase', 'steal']), whom: spotId, effortRatio: ratio }),
   z.object({
     ...common,
     kind: z.literal('gap'),
     whom: spotId,
     distanceM: z.number().check(z.minimum(0), z.maximum(30)),
   }),
+  z.object({
+    ...common,
+    kind: z.literal('screen'),
+    from: spotId,
+    to: z.exactOptional(spotId),
+    alongRatio: ratio,
+  }),
+  z.object({ ...common, kind: z.literal('pickUp'), effortRatio: ratio }),
+  z.object({
+    ...common,
+    kind: z.literal('turn'),
+    angleRad: z.number().check(z.minimum(-2 * Math.PI), z.maximum(2 * Math.PI)),
+    effortRatio: ratio,
+  }),
+  z.object({ ...common, kind: z.literal('face'), whom: z.exactOptional(spotId) }),
+  z.object({ ...common, kind: z.enum(['leave', 'stop', 'pivot']) }),
 ]);
+
+const countInGame = z.int().check(z.minimum(0), z.maximum(6));
+
+/** A small area game: see `SmallGame` of the engine. */
+export const smallGame = z.object({
+  rank,
+  fromM: icePoint,
+  toM: icePoint,
+  usCount: countInGame,
+  themCount: countInGame,
+  nets: z.array(idOf<'gear'>()).check(z.maxLength(6)),
+  resets: z.enum(['coach', 'whoScored', 'whoWasScoredOn']),
+  shiftS: z.number().check(z.minimum(5), z.maximum(600)),
+});
+
+/** How reps follow each other: see `Flow` of the engine. */
+export const flow = z.object({
+  next: z.discriminatedUnion('on', [
+    z.object({ on: z.literal('every'), seconds: z.number().check(z.minimum(1), z.maximum(600)) }),
+    z.object({ on: z.literal('clear'), line }),
+    z.object({ on: z.literal('end') }),
+  ]),
+  ends: z.enum(['one', 'both', 'byTurns']),
+  pauseS: z.number().check(z.minimum(0), z.maximum(120)),
+  goesTo: z.record(z.string(), spotId) as unknown as z.ZodMiniType<Readonly<Record<SpotId, SpotId>>>,
+});
+
+export const VARIANTS = ['simpler', 'harder', 'halfIce', 'fewer'] as const;
 
 export const spot = z.object({
   rank,
@@ -75,7 +126,7 @@ export const freezeLink = z.object({
 
 export const drill = z.object({
   kind: z.literal('drill'),
-  schema: z.literal(1),
+  schema: z.literal(2),
   title: shortWords,
   says: shortWords,
   /** One key point a line. */
@@ -84,6 +135,8 @@ export const drill = z.object({
   level: z.enum(['u10', 'u14', 'u18', 'collegeWomen', 'collegeMen', 'pro']),
   rink: rinkChoice,
   from: z.exactOptional(freezeLink),
+  /** The drill that this one is a version of, and what for. */
+  variantOf: z.exactOptional(z.object({ drill: idOf<'document'>(), as: z.enum(VARIANTS) })),
   minutes: z.number().check(z.minimum(1), z.maximum(60)),
   spots: listOf(spotId, spot),
   pucks: listOf(
@@ -92,8 +145,10 @@ export const drill = z.object({
   ),
   gear: listOf(
     idOf<'gear'>(),
-    z.object({ kind: z.enum(['pylon', 'net', 'divider']), atM: icePoint, facingRad: z.number() }),
+    z.object({ kind: z.enum(['pylon', 'net', 'smallNet', 'divider']), atM: icePoint, facingRad: z.number() }),
   ),
+  games: listOf(idOf<'game'>(), smallGame),
+  flow: z.exactOptional(flow),
   madeAt: instant,
 });
 

@@ -17,7 +17,7 @@ export type AnyDocument = DocumentOf<DocumentKind>;
 export const currentSchema: Readonly<Record<DocumentKind, number>> = {
   team: 1,
   game: 1,
-  drill: 1,
+  drill: 2,
   practice: 1,
 };
 

@@ -4,11 +4,12 @@ import type { Plain } from '../ydoc/build.ts';
 /** Brings a document of schema version n to n + 1; gets a copy, returns the new value without `schema`. */
 export type Migration = (document: Plain) => Plain;
 
-/** For each kind the steps from version 1 on: the first brings 1 to 2. Empty while version 1 is the only one. */
+/** For each kind the steps from version 1 on: the first brings 1 to 2. Empty while its version 1 is the only one. */
 export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = {
   team: [],
   game: [],
-  drill: [],
+  /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */
+  drill: [drill => ({ ...drill, games: {} })],
   practice: [],
 };
 

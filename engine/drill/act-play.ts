@@ -84,6 +84,8 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       endAct(run, actor);
       fireCue(run, { on: 'shot', spot: actor.spot.id, timeS: run.nowS });
       return;
+    default:
+      endAct(run, actor);
   }
 };
 

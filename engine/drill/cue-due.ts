@@ -44,6 +44,8 @@ const answers = (fire: Fire, cue: Cue): boolean => {
   switch (cue.on) {
     case 'receive':
     case 'shot':
+    case 'losesPuck':
+    case 'caught':
       return fire.spot === cue.spot;
     case 'spotCrosses':
       return fire.spot === cue.spot && fire.line === cue.line;

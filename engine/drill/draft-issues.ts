@@ -1,11 +1,12 @@
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
-import type { Act, Cue, DrillPlan, Spot } from './drill.ts';
+import type { Act, Cue, DrillPlan, Flow, SmallGame, Spot } from './drill.ts';
 
 export type DraftIssueCode =
   | 'notANumber'
   | 'outOfRange'
   | 'noSuchSpot'
+  | 'noSuchGear'
   | 'aimsAtItself'
   | 'noPoints'
   | 'tooMany';
@@ -23,6 +24,7 @@ const MOST_SPOTS = 60;
 const MOST_ACTS = 40;
 const MOST_POINTS = 64;
 const FAR_M = 100;
+const MOST_IN_GAME = 6;
 
 /** Everything in the draft that has no meaning, in the order of the plan; empty when it can be run. */
 export const draftIssuesOf = (plan: DrillPlan): readonly DraftIssue[] => {
@@ -36,8 +38,39 @@ export const draftIssuesOf = (plan: DrillPlan): readonly DraftIssue[] => {
       issues.push(...nameIssues(plan, ['pucks', id, 'ownerSpot'], puck.ownerSpot));
     }
   }
-  return issues;
+  for (const [id, gear] of Object.entries(plan.gear)) {
+    issues.push(...pointIssues(['gear', id, 'atM'], gear.atM));
+  }
+  for (const [id, game] of Object.entries(plan.games ?? {})) {
+    issues.push(...gameIssues(plan, ['games', id], game));
+  }
+  return plan.flow ? [...issues, ...flowIssues(plan, plan.flow)] : issues;
 };
+
+const gameIssues = (plan: DrillPlan, path: readonly string[], game: SmallGame): DraftIssue[] => [
+  ...pointIssues([...path, 'fromM'], game.fromM),
+  ...pointIssues([...path, 'toM'], game.toM),
+  ...rangeIssues([...path, 'usCount'], game.usCount, 0, MOST_IN_GAME),
+  ...rangeIssues([...path, 'themCount'], game.themCount, 0, MOST_IN_GAME),
+  ...rangeIssues([...path, 'shiftS'], game.shiftS, 5, 600),
+  ...game.nets
+    .filter(net => !Object.hasOwn(plan.gear, net))
+    .map(net => ({
+      code: 'noSuchGear' as const,
+      path: [...path, 'nets'],
+      value: net,
+      allowed: 'gear of this drill',
+    })),
+];
+
+const flowIssues = (plan: DrillPlan, flow: Flow): DraftIssue[] => [
+  ...(flow.next.on === 'every' ? rangeIssues(['flow', 'next', 'seconds'], flow.next.seconds, 1, 600) : []),
+  ...rangeIssues(['flow', 'pauseS'], flow.pauseS, 0, 120),
+  ...Object.entries(flow.goesTo).flatMap(([spot, to]) => [
+    ...nameIssues(plan, ['flow', 'goesTo', spot], spot as SpotId),
+    ...nameIssues(plan, ['flow', 'goesTo', spot], to),
+  ]),
+];
 
 const spotIssues = (plan: DrillPlan, id: SpotId, spot: Spot): DraftIssue[] => {
   const path = ['spots', id];
@@ -72,7 +105,7 @@ const actIssues = (plan: DrillPlan, spot: SpotId, path: readonly string[], act: 
       break;
     case 'pass':
       issues.push(...otherIssues(plan, spot, [...path, 'toSpot'], act.toSpot));
-      issues.push(...rangeIssues([...path, 'speedMps'], act.speedMps, 1, 50));
+      issues.push(...rangeIssues([...path, 'speedMps'], act.speedMps, act.way === 'drop' ? 0 : 1, 50));
       break;
     case 'shoot':
       issues.push(...rangeIssues([...path, 'speedMps'], act.speedMps, 1, 50));
@@ -81,12 +114,32 @@ const actIssues = (plan: DrillPlan, spot: SpotId, path: readonly string[], act: 
       issues.push(...rangeIssues([...path, 'seconds'], act.seconds, 0, 120));
       break;
     case 'chase':
+    case 'steal':
       issues.push(...otherIssues(plan, spot, [...path, 'whom'], act.whom));
       issues.push(...rangeIssues([...path, 'effortRatio'], act.effortRatio, 0, 1));
       break;
     case 'gap':
       issues.push(...otherIssues(plan, spot, [...path, 'whom'], act.whom));
       issues.push(...rangeIssues([...path, 'distanceM'], act.distanceM, 0, 30));
+      break;
+    case 'screen':
+      issues.push(...otherIssues(plan, spot, [...path, 'from'], act.from));
+      if (act.to !== undefined) issues.push(...otherIssues(plan, spot, [...path, 'to'], act.to));
+      issues.push(...rangeIssues([...path, 'alongRatio'], act.alongRatio, 0, 1));
+      break;
+    case 'pickUp':
+      issues.push(...rangeIssues([...path, 'effortRatio'], act.effortRatio, 0, 1));
+      break;
+    case 'turn':
+      issues.push(...rangeIssues([...path, 'angleRad'], act.angleRad, -2 * Math.PI, 2 * Math.PI));
+      issues.push(...rangeIssues([...path, 'effortRatio'], act.effortRatio, 0, 1));
+      break;
+    case 'face':
+      if (act.whom !== undefined) issues.push(...otherIssues(plan, spot, [...path, 'whom'], act.whom));
+      break;
+    case 'leave':
+    case 'stop':
+    case 'pivot':
       break;
   }
   return issues;
@@ -98,8 +151,16 @@ const cueIssues = (plan: DrillPlan, path: readonly string[], cue: Cue): DraftIss
       return rangeIssues([...path, 'seconds'], cue.seconds, 0, 120);
     case 'receive':
     case 'shot':
+    case 'losesPuck':
+    case 'caught':
     case 'spotCrosses':
       return nameIssues(plan, [...path, 'spot'], cue.spot);
+    case 'reaches':
+      return [
+        ...nameIssues(plan, [...path, 'spot'], cue.spot),
+        ...pointIssues([...path, 'atM'], cue.atM),
+        ...rangeIssues([...path, 'withinM'], cue.withinM, 0.1, 30),
+      ];
     default:
       return [];
   }

@@ -4,6 +4,7 @@ import type { SkaterModel } from '../skater/model.ts';
 import type { SpotId } from '../units/ids.ts';
 import { type Actor, actorOf } from './actor.ts';
 import { advanceTo } from './advance.ts';
+import type { Chance } from './chance.ts';
 import { dueOf } from './cue-due.ts';
 import { REP_LIMIT_S } from './drill-rows.ts';
 import { findingsOfTracks } from './findings-of-tracks.ts';
@@ -29,6 +30,11 @@ export interface RunOptions {
   readonly memory?: RunMemory;
   /** Ends sooner than after `REP_LIMIT_S`, seconds. */
   readonly limitS?: number;
+  /**
+   * What chance brings in this rep. Without it everybody does what is drawn, at the middle of the level: passes go where they
+   * are sent, whoever reaches a puck has it, and a contest is won when it is as likely won as not.
+   */
+  readonly chance?: Chance;
 }
 
 /**

@@ -3,6 +3,7 @@ import type { LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { Actor } from './actor.ts';
+import type { Cue } from './drill.ts';
 import type { Playable } from './playable.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import type { PuckPlay } from './puck-play.ts';
@@ -11,7 +12,7 @@ import type { Stretch } from './stretch.ts';
 
 /** Something that happened and can be a cue. */
 export interface Fire {
-  readonly on: 'receive' | 'shot' | 'spotCrosses' | 'puckCrosses';
+  readonly on: Exclude<Cue['on'], 'whistle' | 'after'>;
   readonly spot?: SpotId;
   readonly line?: LineId;
   readonly timeS: number;

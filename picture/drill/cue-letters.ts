@@ -55,7 +55,11 @@ export const cueKey = (cue: Cue): string => {
       return `after ${cue.seconds}`;
     case 'receive':
     case 'shot':
+    case 'losesPuck':
+    case 'caught':
       return `${cue.on} ${cue.spot}`;
+    case 'reaches':
+      return `${cue.on} ${cue.spot} ${cue.atM.xM} ${cue.atM.yM}`;
     case 'spotCrosses':
       return `${cue.on} ${cue.spot} ${cue.line}`;
     case 'puckCrosses':

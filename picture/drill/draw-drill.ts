@@ -57,12 +57,16 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
 };
 
 const NET_DEPTH_M = 1.016;
+/** A small net beside a full one: about 4 × 3 ft, common practice, no source. */
+const SMALL_NET_RATIO = 2 / 3;
 
 const drawGear = (pen: Pen, gear: DrillPlan['gear'][string], rink: Rink): void => {
   if (gear.kind === 'pylon') drawPylon(pen, gear.atM);
-  else if (gear.kind === 'net') {
-    const openingM = 2 * (rink.layout.postCentreYM - rink.layout.postDiameterM / 2);
-    drawNet(pen, { atM: gear.atM, facingRad: gear.facingRad, openingM, depthM: NET_DEPTH_M }, 'netMoved');
+  else if (gear.kind === 'net' || gear.kind === 'smallNet') {
+    const scale = gear.kind === 'smallNet' ? SMALL_NET_RATIO : 1;
+    const openingM = 2 * scale * (rink.layout.postCentreYM - rink.layout.postDiameterM / 2);
+    const depthM = scale * NET_DEPTH_M;
+    drawNet(pen, { atM: gear.atM, facingRad: gear.facingRad, openingM, depthM }, 'netMoved');
   } else drawDivider(pen, gear, rink);
 };
 

@@ -1,4 +1,4 @@
-import type { ActId, Side, SpotId } from '@icewright/engine';
+import type { ActId, PassWay, Side, SpotId } from '@icewright/engine';
 import type { LineEnd } from '../ice/line-marks.ts';
 import type { SheetPoint } from '../ice/sheet-point.ts';
 
@@ -17,7 +17,7 @@ export type DrillLine = { readonly spot: SpotId; readonly act: ActId } & (
       /** A word that goes with it: whom it chases, what gap it keeps. */
       readonly words: string;
     }
-  | { readonly kind: 'pass'; readonly legs: readonly SheetPoint[]; readonly way: 'direct' | 'bank' }
+  | { readonly kind: 'pass'; readonly legs: readonly SheetPoint[]; readonly way: PassWay }
   | { readonly kind: 'shot'; readonly from: SheetPoint; readonly to: SheetPoint }
   | { readonly kind: 'gap'; readonly from: SheetPoint; readonly to: SheetPoint; readonly words: string }
   | {

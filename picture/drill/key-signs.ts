@@ -21,6 +21,7 @@ export const NARROW_SIGNS: readonly KeyEntry[] = [
   'pucks',
   'pylon',
   'net',
+  'smallNet',
 ];
 
 const HALF_M = 3.2;
@@ -71,6 +72,8 @@ export const KEY_SIGNS: Readonly<Record<KeyEntry, Drawing>> = {
   pylon: pen => drawPylon(pen, SPOT.atM),
   net: pen =>
     drawNet(pen, { atM: { xM: -0.5, yM: 0 }, facingRad: Math.PI, openingM: 1.4, depthM: 0.85 }, 'netMoved'),
+  smallNet: pen =>
+    drawNet(pen, { atM: { xM: -0.3, yM: 0 }, facingRad: Math.PI, openingM: 0.9, depthM: 0.5 }, 'netMoved'),
   divider: pen =>
     pen.path('divider', sink => {
       sink.moveTo(-HALF_M, 0);

@@ -27,6 +27,7 @@ export const KEY_WORDS: Readonly<Record<KeyEntry, string>> = {
   pucks: 'pucks',
   pylon: 'pylon',
   net: 'moved net',
+  smallNet: 'small net',
   divider: 'divider',
 };
 

@@ -25,6 +25,7 @@ export const KEY_ENTRIES = [
   'pucks',
   'pylon',
   'net',
+  'smallNet',
   'divider',
 ] as const;
 

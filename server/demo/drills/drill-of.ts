@@ -35,7 +35,7 @@ export interface DemoDrill {
 export function drillOf(said: DemoDrill, madeAt: string): Drill {
   return drill.parse({
     kind: 'drill',
-    schema: 1,
+    schema: 2,
     title: said.title,
     says: said.says,
     keyPoints: said.keyPoints.join('\n'),
@@ -63,6 +63,7 @@ export function drillOf(said: DemoDrill, madeAt: string): Drill {
         { kind: 'pylon', atM: pointOf(at), facingRad: 0 },
       ]),
     ),
+    games: {},
     madeAt,
   });
 }
