@@ -12,7 +12,9 @@ export interface IceGrid {
   readonly inside: Uint8Array;
 }
 
-/** Cells of `cellM` metres (> 0) that cover these boards. */
+/**
+ * Cells of `cellM` metres (> 0) that cover these boards. Our own layout: whole cells about the middle of the sheet.
+ */
 export const iceGridOf = (boards: Boards, cellM: number): IceGrid => {
   const columnCount = Math.ceil(boards.lengthM / cellM);
   const rowCount = Math.ceil(boards.widthM / cellM);
@@ -27,7 +29,7 @@ export const iceGridOf = (boards: Boards, cellM: number): IceGrid => {
   return { cellM, columnCount, rowCount, firstM, inside };
 };
 
-/** Middle of a cell, metres. */
+/** Middle of a cell, metres. Any index of the grid, 0 to its count − 1. By definition. */
 export const cellMiddle = (grid: IceGrid, cell: number): IcePoint => {
   const column = cell % grid.columnCount;
   const row = (cell - column) / grid.columnCount;

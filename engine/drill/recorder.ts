@@ -29,6 +29,7 @@ export interface RunMemory {
   last: Recorder | null;
 }
 
+/** Memory without anything in it yet; the first run that writes into it makes it as large as it needs. */
 export const runMemory = (): RunMemory => ({ last: null });
 
 /** A recorder with nothing in it; takes over the block of the memory's last run when the number of actors is the same. */

@@ -9,7 +9,8 @@ export interface IceEllipse {
 
 /**
  * The ellipse that holds a normally spread point with the chance `confidence` (0 to 1, without 1): half axes
- * √(χ² · eigenvalue), with χ² = −2 ln(1 − confidence) for two degrees (5.9915 at 0.95).
+ * √(χ² · eigenvalue), with χ² = −2 ln(1 − confidence) for two degrees (5.9915 at 0.95). Source: quantile of χ² with two
+ * degrees in closed form; eigenvalues of a symmetric 2 × 2 matrix.
  */
 export const ellipseOf = ({ xxM2, xyM2, yyM2 }: IceCovariance, confidence = 0.95): IceEllipse => {
   const chiSquare = -2 * Math.log(1 - confidence);

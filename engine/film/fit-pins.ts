@@ -21,7 +21,7 @@ import { chiSquareTail } from './tails.ts';
  * covariance σ²(JᵀJ)⁻¹. `clickSdPx` (> 0) is how well a click hits its marking, per axis; where the residuals are
  * larger than that explains, σ is raised to them and `sdRaised` says so. No lens distortion. Refuses, with the
  * reason, pins that cannot tell the view; names a pin that disagrees but still counts it.
- * Source: Hartley & Zisserman 2004, Multiple View Geometry, ch. 4 and 5 (from memory).
+ * Source: Hartley & Zisserman 2004, Multiple View Geometry, ch. 4 and 5 (from memory). Throws when `clickSdPx` is not > 0.
  */
 export const fitPins = (pins: readonly Pin[], clickSdPx: number): FitResult => {
   if (!(clickSdPx > 0)) throw new Error(`a click needs a standard deviation over 0 px, not ${clickSdPx}`);

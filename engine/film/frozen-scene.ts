@@ -37,7 +37,10 @@ export type PlaceIndex = number | 'puck';
 /** How a figure moves when a place moves: place, ∂/∂x, ∂/∂y. */
 export type Pull = readonly [place: PlaceIndex, byX: number, byY: number];
 
-/** A figure that hangs on places of the scene, with its sd to first order from their joint covariance. */
+/**
+ * A figure that hangs on places of the scene, with its sd to first order from their joint covariance. `value` in any
+ * unit, the sd is in the same. Source: the usual propagation of covariance, √(g Σ gᵀ).
+ */
 export const sceneEstimate = (scene: FrozenScene, value: number, pulls: readonly Pull[]): Estimate => {
   const size = 2 * (scene.skaters.length + (scene.puck === undefined ? 0 : 1));
   const at = (place: PlaceIndex) => 2 * (place === 'puck' ? scene.skaters.length : place);
@@ -52,7 +55,7 @@ export const sceneEstimate = (scene: FrozenScene, value: number, pulls: readonly
   return { value, sd: Math.sqrt(Math.max(0, variance)) };
 };
 
-/** Where a place is, metres. Throws for the puck of a scene without one: the caller asks first. */
+/** Where a place is, metres. Throws for the puck of a scene without one: the caller asks first. By definition. */
 export const placeOf = (scene: FrozenScene, place: PlaceIndex): IcePoint => {
   const at = place === 'puck' ? scene.puck?.atM : scene.skaters[place]?.atM;
   if (at === undefined) throw new Error(`the scene has no place ${place}`);

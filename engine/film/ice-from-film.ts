@@ -26,7 +26,8 @@ export interface Sensitivity {
  * Where a point of the picture lies on the ice, metres, with its covariance to first order (m²). The point is taken
  * to touch the ice: feet, not heads; it may lie outside the boards, which the caller can ask the rink. `footSdPx` is
  * how well the click hits it (`FOOT_SD` by default, 0 for a point known exactly). `none` for a point above the
- * horizon, or so near to it that the ± cannot be believed.
+ * horizon, or so near to it that the ± cannot be believed. Source: first-order propagation, Hartley & Zisserman 2004, ch.
+ * 5 (from memory).
  */
 export const iceFromFilm = (
   fit: PinFit,
@@ -45,7 +46,10 @@ export const iceFromFilm = (
   return { kind: 'placed', atM, covM2: covarianceBetween(fit, by, by, true), by };
 };
 
-/** Where a point of the ice is drawn in the picture, pixels; it may lie outside it. Null behind the camera. */
+/**
+ * Where a point of the ice is drawn in the picture, pixels; it may lie outside it. Null behind the camera. Source: the
+ * pinhole camera as a homography, by definition of the fit.
+ */
 export const filmFromIce = (fit: PinFit, { xM, yM }: IcePoint): FilmPoint | null => {
   const m = fit.filmFromIce;
   const w = m[6] * xM + m[7] * yM + m[8];
@@ -55,7 +59,8 @@ export const filmFromIce = (fit: PinFit, { xM, yM }: IcePoint): FilmPoint | null
 
 /**
  * Covariance of two placed points of one fit: G_a Cov(h) G_bᵀ, and the click's own part when both are one point.
- * For two different points the matrix is not symmetric; `xyM2` is then the mean of its two sides.
+ * For two different points the matrix is not symmetric; `xyM2` is then the mean of its two sides. Source: as
+ * `iceFromFilm`.
  */
 export const covarianceBetween = (
   fit: PinFit,
@@ -67,7 +72,10 @@ export const covarianceBetween = (
   return { xxM2: xx, xyM2: (xy + yx) / 2, yyM2: yy };
 };
 
-/** The four entries xx, xy, yx, yy of the covariance of point a (rows) with point b (columns), m². */
+/**
+ * The four entries xx, xy, yx, yy of the covariance of point a (rows) with point b (columns), m². Source: as
+ * `iceFromFilm`.
+ */
 export const crossCovarianceOf = (
   fit: PinFit,
   a: Sensitivity,

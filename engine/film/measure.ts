@@ -16,7 +16,8 @@ export type Measured =
 /**
  * Distance on the ice between two points of one picture, metres (a gap, when they are a defender and the carrier).
  * The error of the tie is shared by both points, so the ± is that of their difference and not of two separate
- * places. First order: below about twice its sd a distance is biased upwards.
+ * places. First order: below about twice its sd a distance is biased upwards. Source: first-order propagation from the
+ * joint covariance.
  */
 export const distanceBetween = (
   fit: PinFit,
@@ -32,7 +33,7 @@ export const distanceBetween = (
 
 /**
  * How far a is ahead of b towards an end, along the length of the sheet, metres; negative when it is behind. Two
- * are level when the ± takes in 0.
+ * are level when the ± takes in 0. Any two places of one picture. Our reading of *level with*, see docs/decisions.
  */
 export const alongOffset = (
   fit: PinFit,

@@ -16,7 +16,8 @@ export interface Numbers {
 
 /**
  * Skaters of one side inside a convex area. A skater is surely in (or out) when the edge is further away than 95 %
- * of where he may be, towards it (two-sided, 1.96 sd). Goalies are not counted; nor are those not placed.
+ * of where he may be, towards it (two-sided, 1.96 sd). Goalies are not counted; nor are those not placed. Source: normal
+ * interval, two-sided 95 %.
  */
 export const numbersIn = (scene: FrozenScene, area: ConvexArea, side: Side): Numbers => {
   const certain: string[] = [];
@@ -35,7 +36,10 @@ export const numbersIn = (scene: FrozenScene, area: ConvexArea, side: Side): Num
   };
 };
 
-/** How deep a place is inside a convex area: distance to the line of its nearest edge, metres, negative outside. */
+/**
+ * How deep a place is inside a convex area: distance to the line of its nearest edge, metres, negative outside. By
+ * definition of the distance to a line; the area convex, its corners anticlockwise.
+ */
 export const depthInside = (scene: FrozenScene, area: ConvexArea, place: PlaceIndex): Estimate => {
   const at = placeOf(scene, place);
   let depthM = Number.POSITIVE_INFINITY;

@@ -37,7 +37,8 @@ export interface SceneOfFreeze {
 
 /**
  * The frozen scene, metres, with the ± of all places together: what the pins got wrong moves everybody alike, what a
- * click got wrong moves one. Feet that have no place on the ice are left out and named with the reason.
+ * click got wrong moves one. Feet that have no place on the ice are left out and named with the reason. Source: as
+ * `iceFromFilm`, for all places at once.
  */
 export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
   const { fit, rink, attacks, footSdPx = FOOT_SD.value } = freeze;

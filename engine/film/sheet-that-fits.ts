@@ -14,7 +14,10 @@ export interface NamedPin {
   readonly filmPx: FilmPoint;
 }
 
-/** Ties a picture to this sheet by named pins; those whose marking this sheet has not are not counted. See `fitPins`. */
+/**
+ * Ties a picture to this sheet by named pins; those whose marking this sheet has not are not counted. See `fitPins`.
+ * `clickSdPx` > 0.
+ */
 export const fitPinsOn = (rink: Rink, pins: readonly NamedPin[], clickSdPx: number): FitResult => {
   const iceOf = new Map(landmarksOf(rink).map(one => [one.id, one.atM]));
   return fitPins(
@@ -41,7 +44,8 @@ const WHOLE_SHEETS = ['200x85ft', '60x30m', '60x26m', 'college200x100ft'] as con
  * Another whole sheet that the same pins fit far better than `rink`, or why none is named. Asked only where `rink` does not
  * explain the pins: residuals larger than the click (sd `clickSdPx`, pixels per axis), or a pin that disagrees. The
  * other sheet must explain all of them by clicks alone, with no pin disagreeing, and leave less than `FAR_BETTER` of the
- * residuals. Four pins fit any sheet: five or more on markings of both sheets are needed.
+ * residuals. Four pins fit any sheet: five or more on markings of both sheets are needed. Our own rule; its threshold is
+ * a row.
  */
 export const sheetThatFits = (pins: readonly NamedPin[], rink: Rink, clickSdPx: number): SheetAnswer => {
   if (pins.length < 5) return { kind: 'none', reason: 'tooFew' };

@@ -18,13 +18,16 @@ export interface ChancesSeen {
   readonly overallRatio: number;
 }
 
-/** Whether these chances would have shown a change of `changeRatio` (0–1) with the chance `POWER`. */
+/**
+ * Whether these chances would have shown a change of `changeRatio` (0–1) with the chance `POWER`. Counts ≥ 0. Source: the
+ * sample size of Fleiss 1981, turned round.
+ */
 export const wouldShow = (seen: ChancesSeen, changeRatio: number, alpha: number): boolean =>
   evenCountOf(seen) >= neededPerSide(seen.overallRatio, changeRatio, alpha);
 
 /**
  * The smallest change (0–1) that these chances would have shown, to 0.0003; none when they would not even have shown
- * all against none.
+ * all against none. Source: as `wouldShow`, by bisection.
  */
 export const smallestShown = (seen: ChancesSeen, alpha: number): number | None<'tooFewForAny'> => {
   let [low, high] = [0, 1];
@@ -39,7 +42,7 @@ export const smallestShown = (seen: ChancesSeen, alpha: number): number | None<'
 
 /**
  * How many more chances after it would show a change of `changeRatio`; 0 when there are enough, null when no number
- * of them would, because there were too few before.
+ * of them would, because there were too few before. Counts ≥ 0, `changeRatio` between 0 and 1. Source: as `wouldShow`.
  */
 export const moreChancesToShow = (seen: ChancesSeen, changeRatio: number, alpha: number): number | null => {
   const needed = neededPerSide(seen.overallRatio, changeRatio, alpha);

@@ -51,7 +51,8 @@ export interface HabitCounts {
  *
  * `looks` (≥ 1) is how often the change has been, or will be, looked at with the same before: once a game after it,
  * in a ledger that is open all season. Each look is a chance to be fooled, so the confidence rises with them, that
- * "moved" is said of a habit that did not move in at most 5 of 100 seasons and not in 5 of 100 looks.
+ * "moved" is said of a habit that did not move in at most 5 of 100 seasons and not in 5 of 100 looks. Source: Newcombe
+ * 1998, Stat Med 17:873; the confidence of repeated looks as `alphaOfLooks` below says.
  */
 export const habitChange = (
   before: HabitCounts,

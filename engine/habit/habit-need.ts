@@ -25,7 +25,8 @@ export interface HabitNeed {
 
 /**
  * How much a habit wants practice: shortfall × cost × time since it was practised, each term given for "why".
- * `daysSincePractised` is null when it never was. None when there was no chance to see it.
+ * `daysSincePractised` is null when it never was. None when there was no chance to see it. Our own measure: it orders
+ * habits, it is no physical quantity.
  */
 export const habitNeed = (habit: {
   readonly seen: HabitCounts;

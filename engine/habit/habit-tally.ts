@@ -12,7 +12,7 @@ export interface HabitTally {
   readonly rate: RateInterval | None<'noTrials'>;
 }
 
-/** Counts the moments of one habit. */
+/** Counts the moments of one habit. By definition: done and missed count as chances, not seen does not. */
 export const habitTally = (
   moments: readonly { readonly verdict: 'done' | 'missed' | 'cannotSee' }[],
 ): HabitTally => {

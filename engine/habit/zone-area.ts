@@ -6,7 +6,8 @@ import type { Zone } from './standard.ts';
 
 /**
  * A zone as a convex area, metres, its corners anticlockwise, when we attack `attacks`; the same places as
- * `isInZone`, as edges that a distance can be taken from. Null for `picture`, which is no area of the ice.
+ * `isInZone`, as edges that a distance can be taken from. Null for `picture`, which is no area of the ice. Source: the
+ * rink's own lines, as `isInZone`.
  */
 export const zoneAreaOf = (rink: Rink, zone: Zone, attacks: End): ConvexArea | null => {
   const { layout, boards } = rink;

@@ -24,7 +24,7 @@ export interface BankCone {
   readonly parts: { readonly restitutionM: number; readonly boardFrictionM: number; readonly aimM: number };
 }
 
-/** The spreads of the rows, with a skater's own spread of aim. */
+/** The spreads of the rows, with a skater's own spread of aim. `aimSdRad` ≥ 0, radians. Source: the rows. */
 export const bankSpreadOf = (aimSdRad: number): BankSpread => ({
   restitutionSd: PASS_ROWS.restitutionSd.value,
   boardFrictionSd: PASS_ROWS.boardFrictionSd.value,
@@ -35,6 +35,7 @@ export const bankSpreadOf = (aimSdRad: number): BankSpread => ({
  * The cone of a bank pass. Computed by shooting the pass again with the restitution, the boards' friction and the aim each
  * moved one standard deviation up and down (kept inside the valid range), alone; half the difference is the effect,
  * and independent effects add as squares. First order: for the wide fans of flat bounces it is a measure, not an edge.
+ * Source: first-order propagation by central differences.
  */
 export const bankCone = (
   boards: Boards,

@@ -60,7 +60,10 @@ export const bankPasses = (
   options: BankOptions = {},
 ): readonly BankPass[] => bankSearch(boards, model, passerM, launchSpeedMps, options)(receiver);
 
-/** The same, for passes from one place to several receivers, or for following a pass that is known: what is found is what `bankPasses` finds. */
+/**
+ * The same, for passes from one place to several receivers, or for following a pass that is known: what is found is what
+ * `bankPasses` finds. Speeds > 0 in m/s, frame of the rink. Source: as `bankPasses`.
+ */
 export const bankSearch = (
   boards: Boards,
   model: PuckModel,

@@ -21,7 +21,8 @@ const NOWHERE_M = 1e3;
  * All windows of launch direction for which the puck, between its n-th and the next bounce, before it stops and before
  * `maxTimeS`, comes within `reachM` metres of the receiver's *middle*; sorted by their first direction. A window may
  * hold none, one or several exact passes of `bankPasses`. Units and range as there. Found by following the nearest
- * approach along the boards: its zeros, and every dip and hump between them; looks stand at every exact pass to the middle.
+ * approach along the boards: its zeros, and every dip and hump between them; looks stand at every exact pass to the
+ * middle. Source: as `bankPasses`.
  */
 export const bankWindows = (
   boards: Boards,

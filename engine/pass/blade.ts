@@ -1,13 +1,18 @@
 import type { IcePoint, IceVelocity } from '../units/points.ts';
 import type { Receiver } from './pass-parts.ts';
 
-/** Where the receiver's blade is `timeS` from now, metres. */
+/**
+ * Where the receiver's blade is `timeS` from now, metres. `timeS` ≥ 0. By definition of the receiver's motion and offset.
+ */
 export const receiverBladeAt = (receiver: Receiver, timeS: number): IcePoint => {
   const middle = receiverMiddleAt(receiver, timeS);
   return { xM: middle.xM + receiver.bladeOffsetM.xM, yM: middle.yM + receiver.bladeOffsetM.yM };
 };
 
-/** Where the receiver's body is `timeS` from now, metres. Any time: before 0 the law runs backwards. */
+/**
+ * Where the receiver's body is `timeS` from now, metres. Any time: before 0 the law runs backwards. By definition of the
+ * receiver's motion.
+ */
 export const receiverMiddleAt = (receiver: Receiver, timeS: number): IcePoint => {
   const { atM, velocityMps, drive } = receiver;
   if (!drive) {
@@ -22,7 +27,7 @@ export const receiverMiddleAt = (receiver: Receiver, timeS: number): IcePoint =>
   };
 };
 
-/** The receiver's velocity `timeS` from now, m/s. */
+/** The receiver's velocity `timeS` from now, m/s. `timeS` ≥ 0. By definition of the receiver's motion. */
 export const receiverVelocityAt = (receiver: Receiver, timeS: number): IceVelocity => {
   const { velocityMps, drive } = receiver;
   if (!drive) return velocityMps;

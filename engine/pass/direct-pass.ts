@@ -14,7 +14,8 @@ export type NoDirectPass = None<'puckDiesBeforeReceiver' | 'receiverOutrunsPuck'
 /**
  * Pass straight to a moving receiver's blade, with lead: the launch direction (and, if free, speed) with which puck and
  * blade meet, the earliest when there are several. Metres, m/s, s. None: the puck stops before it gets there; within
- * `maxTimeS` the receiver gets away from it; or no speed at all.
+ * `maxTimeS` the receiver gets away from it; or no speed at all. Speed > 0, m/s. Source: the slide law of `slide.ts`; the
+ * meeting is its first root.
  */
 export const directPass = (
   model: PuckModel,

@@ -31,7 +31,8 @@ const STEP_S = 0.04;
 
 /**
  * Margins of a pass against every opponent, smallest first, along `path` up to `untilS` (the meeting; seconds from the
- * release). An opponent's stick counts from his reaction on (`timeTo`).
+ * release). An opponent's stick counts from his reaction on (`timeTo`). Times ≥ 0. Source: race of arrival times,
+ * Spearman 2017 (MIT Sloan), with the reach of Fujimura & Sugihara 2005.
  */
 export const laneMargins = (
   path: PuckPath,
@@ -82,7 +83,8 @@ export type LaneBand = (typeof LANE_BANDS)[number];
 
 /**
  * The band of a lane by the race for it: shut when an opponent's stick is there before the puck is past (`marginS` below 0),
- * open from `laneOpenFromS` to spare, contested between. Says the same as the margin it stands beside.
+ * open from `laneOpenFromS` to spare, contested between. Says the same as the margin it stands beside. Any margin,
+ * seconds; the thresholds are rows. Our own bands.
  */
 export const laneBandOfMargin = (marginS: number): LaneBand =>
   marginS < 0 ? 'shut' : marginS < PASS_ROWS.laneOpenFromS.value ? 'contested' : 'open';
@@ -90,7 +92,7 @@ export const laneBandOfMargin = (marginS: number): LaneBand =>
 /**
  * The band of a lane as coaches see it in a still picture: distance at the release from the puck's way to the nearest
  * opponent, everybody held still. `openM` is the level's lane width (row of the level), shut is the row `laneShutM`.
- * Both are estimates: show the band, never a percentage from it.
+ * Both are estimates: show the band, never a percentage from it. Any margin in seconds.
  */
 export const laneBand = (
   path: PuckPath,
@@ -130,7 +132,7 @@ const distanceToSegment = (pointM: IcePoint, fromM: IcePoint, toM: IcePoint): nu
 /**
  * Chance that a pass is complete: for each opponent the chance that he is not there by then, a logistic of his margin with his spread
  * as standard deviation (the same law as `controlAt`), times the chance that the receiver controls the puck.
- * Opponents count as independent, which errs low when two stand together.
+ * Opponents count as independent, which errs low when two stand together. Shares between 0 and 1; spread > 0 seconds.
  */
 export const completionOf = (margins: readonly LaneMargin[], receiverControl: number): number =>
   margins.reduce(

@@ -29,7 +29,7 @@ const DAY_MINUTES = 24 * 60;
 
 /**
  * Clock times of the blocks of a practice that starts at `startsClock` (`HH:MM`, 24 h) and has `iceMinutes` of ice.
- * Throws on a clock that is none: it was checked where the document was read.
+ * Throws on a clock that is none: it was checked where the document was read. Minutes ≥ 0.
  */
 export const blockTimes = (
   startsClock: string,

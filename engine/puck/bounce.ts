@@ -37,7 +37,8 @@ export const boardsSpeedsAfter = (before: BoardsSpeeds, law: BounceLaw): BoardsS
 
 /**
  * The same on the ice: motion after a bounce at a place with this inward unit normal. A puck of radius 0 has no edge
- * and keeps its spin. A motion that leads away from the boards comes back unchanged.
+ * and keeps its spin. A motion that leads away from the boards comes back unchanged. Source: rigid disc with Coulomb
+ * friction (Routh), as in checks/data/puck.json.
  */
 export const bounceOff = (
   motion: PuckMotion,

@@ -22,7 +22,8 @@ const MOST_FRICTION = 0.45;
 /**
  * Friction μ of the ice from one filmed slide: the μ (with its first speed) for which the slide law passes the three marks at the
  * three times; drag k and gravity given. ± to first order from the spreads of times and spans. Refused with the
- * reason when the figures are no slide, or when the ± is as large as μ itself.
+ * reason when the figures are no slide, or when the ± is as large as μ itself. Times > 0 and rising. Source: the slide
+ * law read backwards, checks/data/puck.json.
  */
 export const frictionFromSlide = (
   film: FilmedSlide,
@@ -119,7 +120,7 @@ const ALLOWED_SDS = 2;
 /**
  * Restitution e and friction μ_b of the boards from one filmed bounce: e = out/in across the boards, μ_b = what was lost along them over
  * (1 + e) × into. ± to first order from the spreads of speeds and angles. Refused with the reason where no e in 0–1
- * and μ_b ≥ 0 fit within two standard deviations.
+ * and μ_b ≥ 0 fit within two standard deviations. Source: the impact law of `bounceOff` read backwards.
  */
 export const boardsFromBounce = (film: FilmedBounce): BouncesAs | NoBounce => {
   const { speedInMps, speedOutMps, angleInRad, angleOutRad } = film;

@@ -35,7 +35,8 @@ const MOST_BOUNCES = 60;
  * of the speed that led into the boards is lost then). `startM` metres, `launchRad` 0 along +x anticlockwise,
  * `speedMps` ≥ 0. A start nearer to the boards than the puck's radius is moved in. A puck of
  * radius 0 is the limit of a small disc: its edge speed Rω is carried, its spin has no figure. Ends when the puck stops, at
- * `maxTimeS`, or at the bounce after `maxBounces`.
+ * `maxTimeS`, or at the bounce after `maxBounces`. Source: `slide`, `bounce`, `rim` one after the other,
+ * checks/data/puck.json.
  */
 export const puckPath = (
   boards: Boards,
@@ -180,7 +181,10 @@ export const puckPath = (
 const insideOf = (centreBoards: Boards, pointM: IcePoint): IcePoint =>
   boardsDistance(centreBoards, pointM) >= 0 ? pointM : nearestBoardsPoint(centreBoards, pointM).pointM;
 
-/** Where the puck is, how it moves and spins at `timeS` (clamped to the path). Metres, m/s, rad/s. */
+/**
+ * Where the puck is, how it moves and spins at `timeS` (clamped to the path). Metres, m/s, rad/s. Throws on a path
+ * without legs. Source: as `puckPath`.
+ */
 export const puckAt = (
   path: PuckPath,
   timeS: number,

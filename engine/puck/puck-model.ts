@@ -15,7 +15,7 @@ export interface PuckModel {
 
 /**
  * The defaults of `PUCK_ROWS`, with a rink's own values where there are some. Throws a RangeError on a value outside the
- * valid range of `PuckModel`: measured values are checked where they enter.
+ * valid range of `PuckModel`: measured values are checked where they enter. Source: the rows.
  */
 export const puckModelOf = (own: Partial<PuckModel> = {}): PuckModel => {
   const model: PuckModel = {

@@ -28,7 +28,7 @@ export interface RimMotion extends RimStart {
  * A puck that follows a corner on centre radius `radiusM`: the boards press it inwards with v²/r, so it slows by
  * μg + kv² + sign(g) μ_b v²/r while its edge slips (g = v + Rω), and by two thirds of μg + kv² once it rolls (Rω = −v).
  * Closed form in each part; the end of the slip is one root. Source: the law of checks/data/puck.json, `rim`; the
- * rolling part follows from the model (the ice does not slow the spin) and is not measured.
+ * rolling part follows from the model (the ice does not slow the spin) and is not measured. `radiusM` > 0, speeds ≥ 0.
  */
 export const rimOf = (
   slowing: Slowing,
@@ -59,7 +59,7 @@ export const rimOf = (
   };
 };
 
-/** Distance along the arc (m), speed and edge speed (m/s) after `timeS` ≥ 0. */
+/** Distance along the arc (m), speed and edge speed (m/s) after `timeS` ≥ 0. Source: as `rimOf`. */
 export const rimAtTime = (
   rim: RimMotion,
   timeS: number,
@@ -80,13 +80,15 @@ export const rimAtTime = (
   };
 };
 
-/** Time (s) to follow the arc for `distanceM`, NaN when the puck stops before. */
+/**
+ * Time (s) to follow the arc for `distanceM`, NaN when the puck stops before. `distanceM` ≥ 0. Source: as `rimOf`.
+ */
 export const rimTimeAtDistance = (rim: RimMotion, distanceM: number): number =>
   distanceM <= rim.slipDistanceM
     ? slideTimeAtDistance(rim.slipping, rim.speedMps, distanceM)
     : rim.slipTimeS + slideTimeAtDistance(rim.rolling, rim.rollingStartMps, distanceM - rim.slipDistanceM);
 
-/** Time (s) to the stop, Infinity when nothing stops it. */
+/** Time (s) to the stop, Infinity when nothing stops it. Source: as `rimOf`. */
 export const rimStopTime = (rim: RimMotion): number =>
   rim.slipTimeS === Number.POSITIVE_INFINITY
     ? slideStopTime(rim.slipping, rim.speedMps)

@@ -13,7 +13,8 @@ export interface Saucer {
 
 /**
  * Saucer pass with `speedMps` along the ice that tops out at `heightM` above it (metres, > 0): air time 2√(2h/g), carry by
- * the air's drag alone, then the row `landingKeptRatio` of its speed. None: no height or no speed.
+ * the air's drag alone, then the row `landingKeptRatio` of its speed. None: no height or no speed. Source: the thrown
+ * body, air drag by the row of the puck.
  */
 export const saucerOf = (
   model: PuckModel,
@@ -32,7 +33,10 @@ export const saucerOf = (
   };
 };
 
-/** Distance along the ice (m), height above it (m) and speed along it (m/s) at `timeS` ≥ 0 after release. */
+/**
+ * Distance along the ice (m), height above it (m) and speed along it (m/s) at `timeS` ≥ 0 after release. Source: as
+ * `saucerOf`.
+ */
 export const saucerAtTime = (
   model: PuckModel,
   saucer: Saucer,

@@ -17,7 +17,10 @@ export const slowingOf = (model: PuckModel): Slowing => ({
   dragPerM: model.dragPerM,
 });
 
-/** Speed (m/s) after `distanceM` ≥ 0, NaN when the puck has stopped before. */
+/**
+ * Speed (m/s) after `distanceM` ≥ 0, NaN when the puck has stopped before. Source: closed form of dv/dt = −(μg + kv²),
+ * checks/data/puck.json.
+ */
 export const slideSpeedAtDistance = (slowing: Slowing, startMps: number, distanceM: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   const squared =
@@ -25,7 +28,7 @@ export const slideSpeedAtDistance = (slowing: Slowing, startMps: number, distanc
   return squared >= 0 ? Math.sqrt(squared) : Number.NaN;
 };
 
-/** Time (s) to slide `distanceM` ≥ 0, NaN when the puck stops before. */
+/** Time (s) to slide `distanceM` ≥ 0, NaN when the puck stops before. Source: as `slideSpeedAtDistance`. */
 export const slideTimeAtDistance = (slowing: Slowing, startMps: number, distanceM: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   const speed = slideSpeedAtDistance(slowing, startMps, distanceM);
@@ -38,7 +41,7 @@ export const slideTimeAtDistance = (slowing: Slowing, startMps: number, distance
   return y * atanOver(a * k * y * y);
 };
 
-/** Speed (m/s) after `timeS` ≥ 0; 0 once it has stopped. */
+/** Speed (m/s) after `timeS` ≥ 0; 0 once it has stopped. Source: as `slideSpeedAtDistance`. */
 export const slideSpeedAtTime = (slowing: Slowing, startMps: number, timeS: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   const z = a * k * timeS * timeS;
@@ -47,7 +50,7 @@ export const slideSpeedAtTime = (slowing: Slowing, startMps: number, timeS: numb
   return Math.max(0, (startMps - a * t) / (1 + k * startMps * t));
 };
 
-/** Distance (m) after `timeS` ≥ 0; the stopping distance once it has stopped. */
+/** Distance (m) after `timeS` ≥ 0; the stopping distance once it has stopped. Source: as `slideSpeedAtDistance`. */
 export const slideDistanceAtTime = (slowing: Slowing, startMps: number, timeS: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   const z = a * k * timeS * timeS;
@@ -61,7 +64,7 @@ export const slideDistanceAtTime = (slowing: Slowing, startMps: number, timeS: n
   return (gained / (2 * rest)) * log1pOver((k * gained) / rest);
 };
 
-/** Distance (m) to the stop; Infinity when nothing stops it. */
+/** Distance (m) to the stop; Infinity when nothing stops it. `startMps` ≥ 0. Source: as `slideSpeedAtDistance`. */
 export const slideStopDistance = (slowing: Slowing, startMps: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   if (startMps === 0) return 0;
@@ -71,7 +74,7 @@ export const slideStopDistance = (slowing: Slowing, startMps: number): number =>
   return ((startMps * startMps) / (2 * a)) * log1pOver(ratio);
 };
 
-/** Time (s) to the stop; Infinity when nothing stops it. */
+/** Time (s) to the stop; Infinity when nothing stops it. `startMps` ≥ 0. Source: as `slideSpeedAtDistance`. */
 export const slideStopTime = (slowing: Slowing, startMps: number): number => {
   const { constantMps2: a, dragPerM: k } = slowing;
   if (startMps === 0) return 0;

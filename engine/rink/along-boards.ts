@@ -64,7 +64,10 @@ export const cornerPointOf = (
   };
 };
 
-/** Boards point on the straight side square to that axis; `alongM` is its other coordinate. */
+/**
+ * Boards point on the straight side square to that axis; `alongM` is its other coordinate. Any `alongM` between the
+ * corners.
+ */
 export const sidePointOf = (boards: Boards, axis: 'x' | 'y', sign: number, alongM: number): BoardsPoint => {
   const corner = cornerCentreOf(boards);
   if (axis === 'x') {

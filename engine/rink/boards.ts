@@ -32,7 +32,10 @@ export interface BoardsPoint {
   readonly part: BoardsPart;
 }
 
-/** Boards of this size, metres. Throws on sizes that make no rounded rectangle: a caller must have checked them. */
+/**
+ * Boards of this size, metres. Throws on sizes that make no rounded rectangle: a caller must have checked them. All > 0
+ * and the radius ≤ half the shorter side.
+ */
 export const boardsOf = (lengthM: number, widthM: number, cornerRadiusM: number): Boards => {
   const fits = cornerRadiusM >= 0 && 2 * cornerRadiusM <= Math.min(lengthM, widthM);
   if (!(lengthM > 0 && widthM > 0 && fits)) {
@@ -68,7 +71,8 @@ export const iceAreaOf = (boards: Boards): number =>
 
 /**
  * The boards moved inwards by `byM` metres on every side: where the centre of a disc of that radius turns back.
- * A corner tighter than the disc becomes square. Throws when nothing is left inside.
+ * A corner tighter than the disc becomes square. Throws when nothing is left inside. `byM` ≥ 0 and < half the shorter
+ * side.
  */
 export const insetBoards = (boards: Boards, byM: number): Boards =>
   boardsOf(boards.lengthM - 2 * byM, boards.widthM - 2 * byM, Math.max(0, boards.cornerRadiusM - byM));

@@ -14,7 +14,10 @@ export interface Contestant {
   readonly controlRatePerS: number;
 }
 
-/** A skater of a level (or with own tests) as a contestant; goalies control quicker by the row `goalieRateFactor`. */
+/**
+ * A skater of a level (or with own tests) as a contestant; goalies control quicker by the row `goalieRateFactor`. Source:
+ * the rows of the level.
+ */
 export const contestantOf = (
   side: Side,
   state: SkaterState,

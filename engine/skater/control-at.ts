@@ -23,7 +23,7 @@ const DEEPEST_HALVING = 40;
  * Chance that we, and that they, get a puck that is at a place from `puckArrivalS` on, within `horizonS` seconds.
  * Spearman 2018: contestant j is there by T with f_j(T), a logistic about the arrival time, and then controls at rate λ_j:
  * dP_j/dT = (1 − ΣP) f_j λ_j. Solved exactly for the sum, 1 − ΣP = exp(−Σ λ ∫f), whose integral is closed; the share of
- * each side is one adaptive quadrature. Arrival times may be Infinity (never).
+ * each side is one adaptive quadrature. Arrival times may be Infinity (never). Times ≥ 0, `horizonS` > 0.
  */
 export const controlAt = (entries: readonly RaceEntry[], puckArrivalS: number, horizonS: number): Control => {
   const freeAt = (timeS: number): number => {

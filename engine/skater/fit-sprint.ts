@@ -23,7 +23,8 @@ export type NoSprintFit = None<'tooFewSplits' | 'timesFitNoSprint'>;
  * Top speed, time constant and start offset by least squares over all gate times (seconds at metres; repeated goes may be
  * put together). None: fewer than three different distances, or times that no sprint curve fits (τ leaves 0.05–20 s, as
  * when they grow evenly). Source: time shift for the start instant, Stenroth, Vartiainen & Karjalainen 2020, Sports
- * Biomechanics; Levenberg–Marquardt with exact derivatives, from several starts.
+ * Biomechanics; Levenberg–Marquardt with exact derivatives, from several starts. Throws when distances and times are not
+ * equally many.
  */
 export const fitSprint = (
   distancesM: readonly number[],

@@ -53,6 +53,7 @@ export const reachSetAt = (
 /**
  * Earliest time ≥ reaction at which the skater's stick can be on a point that stays where it is, seconds from now.
  * A stick that passes the point before its owner has reacted does not count. None only for a skater with no speed.
+ * Source: Fujimura & Sugihara 2005, as `reachSetAt`.
  */
 export const timeTo = (
   state: SkaterState,
@@ -71,7 +72,7 @@ export const timeTo = (
 
 /**
  * All stretches of time ≥ reaction in which the point can be touched, seconds from now, in order. A skater at speed passes
- * a near point and has to come back for it. Empty only for a skater with no speed.
+ * a near point and has to come back for it. Empty only for a skater with no speed. Source: as `timeTo`.
  */
 export const touchIntervals = (
   state: SkaterState,

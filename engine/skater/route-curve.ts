@@ -49,7 +49,8 @@ const FEWEST_SAMPLES = 16;
 
 /**
  * The curve through these ice points (metres) in their order: a cubic spline with continuous curvature over centripetal
- * knots, straight at a free end. Points on top of each other count once; one point gives a route of length 0.
+ * knots, straight at a free end. Points on top of each other count once; one point gives a route of length 0. Source:
+ * centripetal knots, Lee 1989; natural cubic spline (both from memory).
  */
 export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOptions = {}): RouteCurve => {
   const pieces = splinePieces(pointsM, options.startHeadingRad);
@@ -82,7 +83,10 @@ export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOp
   return { ...curve, sharpestPerM: writeCurvature(curve) };
 };
 
-/** Place at `sM` along the route (clamped to it): Hermite between samples, error about (step · curvature)⁴. */
+/**
+ * Place at `sM` along the route (clamped to it): Hermite between samples, error about (step · curvature)⁴. Source: cubic
+ * Hermite interpolation.
+ */
 export const routePlaceAt = (curve: RouteCurve, sM: number): RoutePlace => {
   const last = curve.xM.length - 1;
   if (curve.lengthM <= 0 || last < 1) {

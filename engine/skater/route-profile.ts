@@ -59,7 +59,8 @@ const TURNS_ON_THE_SPOT_BELOW_MPS = 1;
  * speeding up and the stop deceleration when braking; V_mode = V × effort × backward ratio × carry ratio. One forward and
  * one backward pass over v². A start above V_mode eases down by the same law. None: effort 0 (or no top speed) and the
  * glide ends before the route does. A change of facing costs `transitionS` before the first push: at speed its way is
- * glided, nearly at rest it is spent on the spot.
+ * glided, nearly at rest it is spent on the spot. Source: forward–backward pass for time-optimal speed along a path,
+ * Bobrow, Dubowsky & Gibson 1985 (from memory), with a friction ellipse.
  */
 export const profileRoute = (
   curve: RouteCurve,

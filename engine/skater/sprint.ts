@@ -21,7 +21,9 @@ export const sprintSpeedAt = (
   return goal - (goal - startSpeedMps) * Math.exp(-timeS / power.tauS);
 };
 
-/** Distance after `timeS` ≥ 0 of the same law: x = EVt − (EV − u)τ(1 − e^(−t/τ)), metres. */
+/**
+ * Distance after `timeS` ≥ 0 of the same law: x = EVt − (EV − u)τ(1 − e^(−t/τ)), metres. Source: as `sprintSpeedAt`.
+ */
 export const sprintDistanceAt = (
   power: SprintPower,
   timeS: number,
@@ -37,7 +39,8 @@ const TIME_PRECISION_S = 1e-13;
 
 /**
  * First t ≥ 0 at which the skater has gone `distanceM` ≥ 0, seconds. None: effort 0 (or less) and the glide ends before.
- * After a start with u < 0 the skater passes x = 0 a second time; the answer is the first time at `distanceM`.
+ * After a start with u < 0 the skater passes x = 0 a second time; the answer is the first time at `distanceM`. Source: as
+ * `sprintSpeedAt`.
  */
 export const sprintTimeTo = (
   power: SprintPower,

@@ -25,7 +25,7 @@ const POLISH_STEPS = 80;
 /**
  * First s ≥ `fromS` at which the miss changes to `sense` 1: touched, −1: not touched; seconds since the reaction, NaN when
  * it never does. The miss changes by at most max(|v|, V) a second, so each step goes as far as it safely can: the *first*
- * crossing is found although the touched times need not be one interval.
+ * crossing is found although the touched times need not be one interval. Source: as `touchMissM`.
  */
 export const nextTouchChangeS = (
   fromS: number,

@@ -13,7 +13,7 @@ const PER_MIN = 60;
 
 /**
  * Exact Poisson interval of a count in `exposureMin` minutes, per 60 minutes. None without time.
- * Source: Garwood 1936, Biometrika 28:437; chi-squared quantiles as twice gamma quantiles.
+ * Source: Garwood 1936, Biometrika 28:437; chi-squared quantiles as twice gamma quantiles. `count` a whole number ≥ 0.
  */
 export const garwoodPer60 = (
   eventCount: number,

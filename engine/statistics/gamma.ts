@@ -16,13 +16,19 @@ const LANCZOS = [
 const MOST_TERMS = 10_000;
 const PRECISION = 1e-16;
 
-/** Share of the gamma distribution of this shape (scale 1) below x ≥ 0: P(shape, x). shape > 0. */
+/**
+ * Share of the gamma distribution of this shape (scale 1) below x ≥ 0: P(shape, x). shape > 0. Source: series and
+ * continued fraction of Abramowitz & Stegun 6.5 (from memory).
+ */
 export const lowerGammaShare = (shape: number, x: number): number => {
   if (x <= 0) return 0;
   return x < shape + 1 ? seriesShare(shape, x) : 1 - fractionShare(shape, x);
 };
 
-/** Share above x: Q(shape, x) = 1 − P, without the loss of digits where it is small. */
+/**
+ * Share above x: Q(shape, x) = 1 − P, without the loss of digits where it is small. x ≥ 0, shape > 0. Source: as
+ * `lowerGammaShare`.
+ */
 export const upperGammaShare = (shape: number, x: number): number => {
   if (x <= 0) return 1;
   return x < shape + 1 ? 1 - seriesShare(shape, x) : fractionShare(shape, x);
@@ -30,7 +36,8 @@ export const upperGammaShare = (shape: number, x: number): number => {
 
 /**
  * x below which the gamma distribution of this shape (scale 1) has this share, 0 ≤ p < 1. Half a chi-squared quantile
- * with 2·shape degrees of freedom. Bisection to the last digits, so that any shape is safe.
+ * with 2·shape degrees of freedom. Bisection to the last digits, so that any shape is safe. Source: the inverse of
+ * `lowerGammaShare`.
  */
 export const gammaQuantile = (shape: number, probability: number): number => {
   if (probability <= 0) return 0;
