@@ -1,6 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
 import type { SpotId } from '@icewright/engine';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { edit } from '../shell/book.ts';
@@ -12,9 +12,9 @@ import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { DrillOrigin } from './drill-origin.tsx';
 import { DrillWords } from './drill-words.tsx';
+import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit/selection.ts';
 import { EventsPanel } from './events-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
-import type { Chosen } from './grip.ts';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { PutInPractice } from './put-in-practice.tsx';
 import { ScoreSection } from './score-section.tsx';
@@ -22,8 +22,6 @@ import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
 import { ownerAtEnd, useRun } from './use-run.ts';
-
-const NOBODY: Chosen = { spotId: null, actId: null };
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
@@ -39,7 +37,11 @@ export function Studio({
   const { drill } = hand;
   const { rink, run, issues, isStale } = useRun(drill);
   const playback = usePlayback(run?.durationS ?? 0);
-  const [chosen, setChosen] = useState<Chosen>(NOBODY);
+  // One selection for the ice and the score: what is picked in one is seen in the other.
+  const [picked, select] = useState<Selection>(NOTHING);
+  const selection = useMemo(() => stillThere(picked, drill), [picked, drill]);
+  const chosen = leadOf(selection);
+  const choose = (one: typeof chosen) => select(selectionOf(one));
   const [placing, setPlacing] = useState<Thing | null>(null);
   const [isPutting, setPutting] = useState(false);
   const lengths = team.lengths;
@@ -58,14 +60,14 @@ export function Studio({
       act: () => {
         hand.putBack();
         setPlacing(null);
-        setChosen(NOBODY);
+        select(NOTHING);
       },
     },
   ]);
   const ownsPuckAtEnd = (spotId: SpotId): boolean => ownerAtEnd(run) === spotId;
   const choosePlaced = (spotId: SpotId | null) => {
     setPlacing(null);
-    if (spotId !== null) setChosen({ spotId, actId: null });
+    if (spotId !== null) choose({ spotId, actId: null });
   };
   const placeAtCentre = (thing: Thing) => {
     const { writes, spotId } = thingAdded(drill, thing, freePlaceNearCentre(drill));
@@ -83,7 +85,7 @@ export function Studio({
         onLook={finding => {
           playback.seek(finding.timeS);
           const [spotId] = finding.spots;
-          if (spotId !== undefined) setChosen({ spotId, actId: finding.act ?? null });
+          if (spotId !== undefined) choose({ spotId, actId: finding.act ?? null });
         }}
       />
       {chosen.spotId !== null && (
@@ -92,8 +94,8 @@ export function Studio({
           spotId={chosen.spotId}
           actId={chosen.actId}
           lengths={lengths}
-          onChooseAct={actId => setChosen({ spotId: chosen.spotId, actId })}
-          onGone={() => setChosen(NOBODY)}
+          onChooseAct={actId => choose({ spotId: chosen.spotId, actId })}
+          onGone={() => select(NOTHING)}
         />
       )}
     </>
@@ -142,7 +144,7 @@ export function Studio({
               lengths={lengths}
               timeS={playback.timeS}
               chosen={chosen}
-              onChoose={setChosen}
+              onChoose={choose}
               placing={placing}
               onPlaced={choosePlaced}
               ownsPuckAtEnd={ownsPuckAtEnd}
