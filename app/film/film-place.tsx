@@ -1,5 +1,10 @@
 import { lazy } from 'react';
-import './film.css';
+import './game-list.css';
+import './film-room.css';
+import './picture.css';
+import './pulse.css';
+import './moments.css';
+import './film-narrow.css';
 import './freeze.css';
 import { GamesList } from './games-list.tsx';
 

@@ -1,7 +1,12 @@
 import { useTeam } from '../shell/book.ts';
 import { PracticeList } from './practice-list.tsx';
 import { PracticePage } from './practice-page.tsx';
-import './practices.css';
+import './practice-list.css';
+import './plan-over-time.css';
+import './plan-margin.css';
+import './plan-rail.css';
+import './mini-plan.css';
+import './card-paper.css';
 
 export function PracticesPlace({
   practiceId,
