@@ -4,7 +4,7 @@ import type { Run } from '@icewright/engine';
 /** Nearer to its start than this a skater has not left: the disc says it already. */
 const LEFT_M = 0.9;
 
-/** Where everybody is at one time of the rep: a dot on each route, and the puck. */
+/** Where everybody is at one time of the rep: a dot on each route, and the pucks. */
 export function BoardSkaters({
   run,
   drill,
@@ -30,9 +30,10 @@ export function BoardSkaters({
           </g>
         );
       })}
-      {run.puck.owner[sample] !== -2 && (
-        <circle className="puck" r="0.26" cx={run.puck.xM[sample]} cy={-(run.puck.yM[sample] ?? 0)} />
-      )}
+      {run.pucks.map(({ xM, yM }, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a puck has no name but its place in the list
+        <circle key={index} className="puck" r="0.26" cx={xM[sample]} cy={-(yM[sample] ?? 0)} />
+      ))}
     </g>
   );
 }

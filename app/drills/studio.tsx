@@ -21,7 +21,7 @@ import { ScoreSection } from './score-section.tsx';
 import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
-import { ownerAtEnd, useRun } from './use-run.ts';
+import { hasPuckAtEnd, useRun } from './use-run.ts';
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
@@ -64,7 +64,7 @@ export function Studio({
       },
     },
   ]);
-  const ownsPuckAtEnd = (spotId: SpotId): boolean => ownerAtEnd(run) === spotId;
+  const ownsPuckAtEnd = (spotId: SpotId): boolean => hasPuckAtEnd(run, spotId);
   const choosePlaced = (spotId: SpotId | null) => {
     setPlacing(null);
     if (spotId !== null) choose({ spotId, actId: null });

@@ -7,6 +7,7 @@ import {
   type Run,
   rinkOf,
   runDrill,
+  type SpotId,
   twoRunMemories,
 } from '@icewright/engine';
 import { useMemo, useRef, useState } from 'react';
@@ -45,11 +46,10 @@ export function useRun(drill: Drill): Computed {
   };
 }
 
-/** Who has the puck when all is done: whoever holds it in the last sample. */
-export function ownerAtEnd(run: Run | null): string | null {
-  if (run === null || run.sampleCount === 0) return null;
-  const owner = run.puck.owner[run.sampleCount - 1] ?? -1;
-  return owner < 0 ? null : (run.tracks[owner]?.spot ?? null);
+/** Whether this spot has a puck on its stick when all is done: in the last sample. */
+export function hasPuckAtEnd(run: Run | null, spot: SpotId): boolean {
+  if (run === null || run.sampleCount === 0) return false;
+  return run.pucks.some(({ owner }) => run.tracks[owner[run.sampleCount - 1] ?? -1]?.spot === spot);
 }
 
 function issueSaid(issue: DraftIssue): string {

@@ -5,7 +5,7 @@ import { LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { noteNoBankPass, noteOffTheIce, noteTwoActs } from './note-acts.ts';
 import { planRoute } from './plan-route.ts';
 import type { PlayableAct } from './playable-parts.ts';
-import { giveTo } from './puck-play.ts';
+import { giveTo, type PuckPlay, takeOne } from './puck-play.ts';
 import { isPuckAct } from './puck-start.ts';
 import { releasePass, releaseShot } from './release-puck.ts';
 import { actorNamed, type RunState } from './run-state.ts';
@@ -15,7 +15,7 @@ export const startAct = (run: RunState, actor: Actor): void => {
   const act = actor.spot.acts[actor.nextActIndex];
   if (!act) throw new Error(`spot ${actor.spot.id} has no act ${actor.nextActIndex} to start`);
   if (isPuckAct(act.kind)) pickUpNear(run, actor);
-  if ((act.kind === 'pass' || act.kind === 'shoot') && run.puck.owner !== actor) {
+  if ((act.kind === 'pass' || act.kind === 'shoot') && !actor.puck) {
     actor.dueS = Number.POSITIVE_INFINITY;
     actor.waitsForPuck = true;
     return;
@@ -28,7 +28,7 @@ export const startAct = (run: RunState, actor: Actor): void => {
   actor.actStartS = run.nowS;
   actor.dueS = Number.POSITIVE_INFINITY;
   actor.endS = Number.POSITIVE_INFINITY;
-  actor.hadPuckInAct = run.puck.owner === actor;
+  actor.hadPuckInAct = actor.puck !== null;
   run.events.push({
     kind: 'actStarts',
     timeS: run.nowS,
@@ -89,8 +89,18 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
   }
 };
 
+/** Who has none on the stick takes the nearest puck that lies within a lunge. */
 const pickUpNear = (run: RunState, actor: Actor): void => {
-  const { puck } = run;
-  const isNear = Math.hypot(puck.xM - actor.xM, puck.yM - actor.yM) <= actor.model.lungeReachM;
-  if (puck.state === 'lies' && isNear) giveTo(puck, actor, run.nowS);
+  if (actor.puck) return;
+  let nearest: PuckPlay | undefined;
+  let nearestM = actor.model.lungeReachM;
+  for (const puck of run.pucks) {
+    const apartM = Math.hypot(puck.xM - actor.xM, puck.yM - actor.yM);
+    if (puck.state !== 'lies' || apartM > nearestM || (nearest && apartM === nearestM)) continue;
+    nearest = puck;
+    nearestM = apartM;
+  }
+  if (!nearest) return;
+  takeOne(run.pucks, nearest);
+  giveTo(nearest, actor, run.nowS);
 };

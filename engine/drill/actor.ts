@@ -5,6 +5,7 @@ import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S } from './drill-rows.ts'
 import type { Body } from './in-boards.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { PlayableSpot } from './playable-parts.ts';
+import type { PuckPlay } from './puck-play.ts';
 import type { Push } from './reactive-step.ts';
 import { type Sight, sightOf } from './steer-chase.ts';
 import { STEP_S } from './stretch.ts';
@@ -39,6 +40,8 @@ export interface Actor extends Body {
   power: SprintPower;
   route: PlannedRoute | null;
   whom: Actor | null;
+  /** The puck on the stick; only `giveTo` and `freePuck` change it. */
+  puck: PuckPlay | null;
   gapM: number;
   /** Act under way, −1 when none; and the next one in the list. */
   actIndex: number;
@@ -86,6 +89,7 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   power: model,
   route: null,
   whom: null,
+  puck: null,
   gapM: 0,
   actIndex: -1,
   nextActIndex: 0,

@@ -27,9 +27,9 @@ export const advanceTo = (run: RunState, untilS: number): void => {
     if (crossing) moveOnTrial(run, crossing.timeS);
     const reachedS = crossing ? crossing.timeS : toS;
     for (const actor of run.actors) takeStep(actor);
-    takePuck(run.puck, run.stretch);
+    for (const puck of run.pucks) takePuck(puck, run.stretch);
     run.nowS = reachedS;
-    noteMiss(run);
+    for (const puck of run.pucks) noteMiss(run, puck);
     if (crossing) takeCrossing(run, crossing);
     if (crossing || reachedS >= knownS) playAllDue(run);
   }
@@ -49,7 +49,8 @@ const playAllDue = (run: RunState): void => {
 /** Plays all that is due now: ends of acts, the puck's meetings, then starts, passes and shots last. */
 const playDue = (run: RunState): void => {
   for (;;) {
-    let played = playFlight(run);
+    let played = false;
+    for (const puck of run.pucks) if (playFlight(run, puck)) played = true;
     for (const actor of run.actors) {
       if (actor.endS <= run.nowS) {
         endAct(run, actor);
@@ -76,7 +77,8 @@ const leavesPuck = (actor: Actor): boolean => {
 };
 
 const nextKnownS = (run: RunState): number => {
-  let nextS = nextFlightS(run);
+  let nextS = Number.POSITIVE_INFINITY;
+  for (const puck of run.pucks) nextS = Math.min(nextS, nextFlightS(puck));
   for (const actor of run.actors) {
     if (actor.dueS < nextS) nextS = actor.dueS;
     if (actor.endS < nextS) nextS = actor.endS;
@@ -91,7 +93,7 @@ const moveOnTrial = (run: RunState, toS: number): void => {
   const { stretch } = run;
   setStretch(stretch, run.nowS, toS);
   for (const actor of run.actors) tryStep(actor, stretch, run.rink.boards);
-  tryPuck(run.puck, stretch, run.rink.boards);
+  for (const puck of run.pucks) tryPuck(puck, stretch, run.rink.boards);
 };
 
 const steer = (run: RunState, actor: Actor): void => {

@@ -52,7 +52,7 @@ describe('a pass off the boards that is not there', () => {
       'No way off the boards from F1 to F2 at this speed, with one bounce or with two.',
     );
     expect(run.events.some(event => event.kind === 'pass')).toBe(false);
-    expect(run.puck.owner[run.sampleCount - 1]).toBe(0);
+    expect(run.pucks[0]!.owner[run.sampleCount - 1]).toBe(0);
   });
 
   it('is no finding at a speed that gets there', () => {

@@ -2,6 +2,7 @@ import { type BankSearch, bankSearch } from '../pass/bank-pass.ts';
 import type { BankPass, Receiver } from '../pass/pass-parts.ts';
 import { puckPath } from '../puck/path.ts';
 import { wrapRad } from '../units/angles.ts';
+import type { IcePoint } from '../units/points.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { bladeAt, type Foreseen } from './foresee.ts';
@@ -29,12 +30,12 @@ export const aimBank = (
   let fallback: PassAim | null = null;
   const { boards } = run.rink;
   const { speedMps } = act;
-  const fromM = placeOf(run.puck);
+  const fromM = placeOf(passer.puck ?? passer);
   const asked = { boards, act, fromM, nowS: run.nowS, foreseen };
   for (const bounceCount of [1, 2] as const) {
     const passes = keptOrFound(asked, bounceCount, () => {
       const search = bankSearch(boards, run.puckModel, fromM, speedMps, { bounceCount });
-      return search(tangentAt(run, foreseen, guessS(run, foreseen, speedMps)))
+      return search(tangentAt(run, foreseen, guessS(run, fromM, foreseen, speedMps)))
         .filter(pass => !pass.followsBoards)
         .flatMap(pass => settle(run, foreseen, search, pass) ?? [])
         .filter(pass => !pass.followsBoards)
@@ -93,10 +94,10 @@ const tangentAt = (run: RunState, foreseen: Foreseen, meetS: number): Receiver =
 /** A bank pass goes about half as far again as a straight one. Only where the search begins. */
 const DETOUR = 1.5;
 
-const guessS = (run: RunState, foreseen: Foreseen, speedMps: number): number => {
+const guessS = (run: RunState, fromM: IcePoint, foreseen: Foreseen, speedMps: number): number => {
   const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
   bladeAt(foreseen, run.nowS, blade);
-  return (DETOUR * Math.hypot(blade.xM - run.puck.xM, blade.yM - run.puck.yM)) / speedMps;
+  return (DETOUR * Math.hypot(blade.xM - fromM.xM, blade.yM - fromM.yM)) / speedMps;
 };
 
 const isCutOff = (run: RunState, passer: Actor, receiver: Actor, aim: PassAim): boolean =>
@@ -105,5 +106,6 @@ const isCutOff = (run: RunState, passer: Actor, receiver: Actor, aim: PassAim): 
       actor.spot.side !== passer.spot.side &&
       actor.spot.kind === 'skater' &&
       actor !== receiver &&
+      !actor.puck &&
       findCutOff(actor, aim.path, aim.meetsAfterS) !== undefined,
   );

@@ -17,16 +17,16 @@ export const aimPass = (run: RunState, passer: Actor, receiver: Actor, act: Pass
   const foreseen = foreseenOf(run, receiver);
   return act.way === 'bank'
     ? aimBank(run, passer, receiver, foreseen, act)
-    : aimDirect(run, foreseen, act.speedMps);
+    : aimDirect(run, passer, foreseen, act.speedMps);
 };
 
 const SCAN_STEP_S = 1 / 30;
 const BISECT_STEPS = 40;
 
-const aimDirect = (run: RunState, foreseen: Foreseen, speedMps: number): PassAim => {
-  const { puck, puckModel, rink } = run;
+const aimDirect = (run: RunState, passer: Actor, foreseen: Foreseen, speedMps: number): PassAim => {
+  const { puckModel, rink } = run;
   const slowing = slowingOf(puckModel);
-  const fromM = placeOf(puck);
+  const fromM = placeOf(passer.puck ?? passer);
   const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
   /** How far the puck is short of the blade, when it is sent to where the blade is then, metres. */
   const shortM = (afterS: number): number => {

@@ -1,7 +1,7 @@
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { receive } from './play-flight.ts';
-import { tryPuck } from './puck-play.ts';
+import { type PuckPlay, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { setStretch } from './stretch.ts';
 import { tryStep } from './try-step.ts';
@@ -15,6 +15,7 @@ export interface Crossing {
 interface Watch {
   readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late';
   readonly actor: Actor | null;
+  readonly puck: PuckPlay | null;
   /** For lines: the zone on the other side. */
   readonly zone: number;
 }
@@ -35,14 +36,14 @@ export const crossingIn = (run: RunState, toS: number): Crossing | undefined => 
 
 export const takeCrossing = (run: RunState, crossing: Crossing): void => {
   const { what } = crossing;
-  const { actor } = what;
-  if (what.kind === 'puckLine') {
-    const line = run.lineIds[Math.min(run.puck.zone, what.zone)]!;
-    run.puck.zone = what.zone;
-    run.events.push({ kind: 'puckCrosses', timeS: run.nowS, atM: placeOf(run.puck), line });
+  const { actor, puck } = what;
+  if (what.kind === 'puckLine' && puck) {
+    const line = run.lineIds[Math.min(puck.zone, what.zone)]!;
+    puck.zone = what.zone;
+    run.events.push({ kind: 'puckCrosses', timeS: run.nowS, atM: placeOf(puck), line });
     fireCue(run, { on: 'puckCrosses', line, timeS: run.nowS });
-  } else if (what.kind === 'late') {
-    receive(run);
+  } else if (what.kind === 'late' && puck) {
+    receive(run, puck);
   } else if (what.kind === 'spotLine' && actor) {
     const line = run.lineIds[Math.min(actor.zone, what.zone)]!;
     const spot = actor.spot.id;
@@ -65,17 +66,22 @@ const NOTHING: readonly Watch[] = [];
 
 /** What has happened at the end of the step tried. Makes no garbage while nothing has. */
 const happeningNow = (run: RunState): readonly Watch[] => {
-  const { lineXM, puck } = run;
+  const { lineXM } = run;
   let found: Watch[] | undefined;
   for (const actor of run.actors) {
     const zone = zoneBeside(lineXM, actor.zone, actor.next.xM);
-    if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, zone });
-    if (actor.motion === 'chase' && isCaught(actor)) (found ??= []).push({ kind: 'caught', actor, zone: 0 });
+    if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, puck: null, zone });
+    if (actor.motion === 'chase' && isCaught(actor)) {
+      (found ??= []).push({ kind: 'caught', actor, puck: null, zone: 0 });
+    }
   }
-  if (puck.state === 'none') return found ?? NOTHING;
-  const zone = zoneBeside(lineXM, puck.zone, puck.next.xM);
-  if (zone !== puck.zone) (found ??= []).push({ kind: 'puckLine', actor: null, zone });
-  if (puck.flight?.isLate && isInReach(run)) (found ??= []).push({ kind: 'late', actor: null, zone: 0 });
+  for (const puck of run.pucks) {
+    const zone = zoneBeside(lineXM, puck.zone, puck.next.xM);
+    if (zone !== puck.zone) (found ??= []).push({ kind: 'puckLine', actor: null, puck, zone });
+    if (puck.flight?.isLate && isInReach(puck)) {
+      (found ??= []).push({ kind: 'late', actor: null, puck, zone: 0 });
+    }
+  }
   return found ?? NOTHING;
 };
 
@@ -98,19 +104,20 @@ const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
   const { stretch } = run;
   const { boards } = run.rink;
   setStretch(stretch, run.nowS, timeS);
-  const { actor } = what;
+  const { actor, puck } = what;
   if (actor) {
     tryStep(actor, stretch, boards);
     if (what.kind === 'spotLine') return zoneBeside(run.lineXM, actor.zone, actor.next.xM) === what.zone;
     if (actor.whom) tryStep(actor.whom, stretch, boards);
     return isCaught(actor);
   }
-  const { owner, flight } = run.puck;
+  if (!puck) throw new Error(`a ${what.kind} of nobody and no puck`);
+  const { owner, flight } = puck;
   if (owner) tryStep(owner, stretch, boards);
-  tryPuck(run.puck, stretch, boards);
-  if (what.kind === 'puckLine') return zoneBeside(run.lineXM, run.puck.zone, run.puck.next.xM) === what.zone;
+  tryPuck(puck, stretch, boards);
+  if (what.kind === 'puckLine') return zoneBeside(run.lineXM, puck.zone, puck.next.xM) === what.zone;
   if (flight?.to) tryStep(flight.to, stretch, boards);
-  return isInReach(run);
+  return isInReach(puck);
 };
 
 /** The zone itself while x is in it, else the next one on that side. */
@@ -127,9 +134,9 @@ const isCaught = (chaser: Actor): boolean => {
   return x * x + y * y <= model.lungeReachM * model.lungeReachM;
 };
 
-const isInReach = (run: RunState): boolean => {
-  const { puck } = run;
+/** Whether the receiver of a late pass, with nothing on the stick, can have it. */
+const isInReach = (puck: PuckPlay): boolean => {
   const to = puck.flight?.to;
-  if (!to) return false;
+  if (!to || to.puck) return false;
   return Math.hypot(puck.next.xM - to.next.xM, puck.next.yM - to.next.yM) <= to.model.reachM;
 };

@@ -10,7 +10,7 @@ import type { IcePoint } from '../units/points.ts';
  */
 export interface DrillPlan {
   readonly spots: Readonly<Record<SpotId, Spot>>;
-  /** Pucks that lie ready or start on a stick. One rep uses the puck of the first act that needs one. */
+  /** Pucks that lie ready, also in heaps, or start on a stick. */
   readonly pucks: Readonly<Record<string, PuckPlace>>;
   readonly gear: Readonly<Record<string, Gear>>;
   /** Games on a part of the ice, played beside or instead of scripted acts. */

@@ -13,7 +13,11 @@ import type { RunState } from './run-state.ts';
 export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight: Flight): void => {
   const untilS = Math.min(flight.meetS - flight.releasedS, flight.path.endTimeS);
   const opponents = run.actors.filter(
-    actor => actor.spot.kind === 'skater' && actor.spot.side !== passer.spot.side && actor !== flight.to,
+    actor =>
+      actor.spot.kind === 'skater' &&
+      actor.spot.side !== passer.spot.side &&
+      actor !== flight.to &&
+      !actor.puck,
   );
   let firstS = Number.POSITIVE_INFINITY;
   for (const by of opponents) {

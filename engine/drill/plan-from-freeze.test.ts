@@ -28,7 +28,7 @@ describe('a drill from a freeze', () => {
     expect(Object.values(plan.pucks)[0]!.ownerSpot).toBe(Object.keys(plan.spots)[1]);
     const run = runDrill(playableFrom(plan));
     expect(run.tracks[0]!.xM.at(-1)).toBeCloseTo(-4, 6);
-    expect(run.puck.owner.at(-1)).toBe(1);
+    expect(run.pucks[0]!.owner.at(-1)).toBe(1);
   });
 
   it('is turned round by half a turn when we attack the other end, never mirrored', () => {

@@ -2,12 +2,11 @@ import type { IcePoint } from '../units/points.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { placeOnPath } from './place-on-path.ts';
-import { type Flight, giveTo, letLie } from './puck-play.ts';
+import { type Flight, giveTo, letLie, type PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** The next known time in the life of a sliding puck; Infinity when there is none. */
-export const nextFlightS = (run: RunState): number => {
-  const { flight } = run.puck;
+export const nextFlightS = ({ flight }: PuckPlay): number => {
   if (!flight) return Number.POSITIVE_INFINITY;
   const bounce = flight.path.bounces[flight.nextBounce];
   const bounceS = bounce ? flight.releasedS + bounce.timeS : Number.POSITIVE_INFINITY;
@@ -16,30 +15,30 @@ export const nextFlightS = (run: RunState): number => {
 };
 
 /** Plays what is due of a sliding puck: bounces, an opponent's stick, the meeting, the net, the stop. True when it changed anything. */
-export const playFlight = (run: RunState): boolean => {
-  const { flight } = run.puck;
-  if (!flight || nextFlightS(run) > run.nowS) return false;
+export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
+  const { flight } = puck;
+  if (!flight || nextFlightS(puck) > run.nowS) return false;
   const bounce = flight.path.bounces[flight.nextBounce];
   if (bounce && flight.releasedS + bounce.timeS <= run.nowS) {
     flight.nextBounce++;
     run.events.push({ kind: 'bounce', timeS: run.nowS, atM: bounce.boardsPointM });
   } else if (flight.cutS <= run.nowS) {
     flight.cutS = Number.POSITIVE_INFINITY;
-    cutOff(run, flight.cutBy);
+    cutOff(run, puck, flight.cutBy);
   } else if (flight.meetS <= run.nowS) {
     flight.meetS = Number.POSITIVE_INFINITY;
-    if (flight.to && distanceToPuck(run, flight.to) <= flight.to.model.lungeReachM) receive(run);
-    else flight.isLate = true;
+    if (flight.to && !flight.to.puck && apartM(puck, flight.to) <= flight.to.model.lungeReachM) {
+      receive(run, puck);
+    } else flight.isLate = true;
   } else {
-    noteMissed(run);
-    letLie(run.puck);
+    noteMissed(run, puck);
+    letLie(puck);
   }
   return true;
 };
 
 /** The receiver of the pass on its way has it. */
-export const receive = (run: RunState): void => {
-  const { puck } = run;
+export const receive = (run: RunState, puck: PuckPlay): void => {
   const flight = puck.flight;
   if (!flight?.to) throw new Error(`a puck was received at ${run.nowS} s that was passed to nobody`);
   const { to, from } = flight;
@@ -55,14 +54,14 @@ export const receive = (run: RunState): void => {
 };
 
 /** Keeps how near a late pass comes to its receiver. */
-export const noteMiss = (run: RunState): void => {
-  const { flight } = run.puck;
+export const noteMiss = (run: RunState, puck: PuckPlay): void => {
+  const { flight } = puck;
   if (!flight?.isLate || !flight.to) return;
-  const missM = distanceToPuck(run, flight.to);
+  const missM = apartM(puck, flight.to);
   if (missM >= flight.missM) return;
   flight.missM = missM;
   flight.missAtS = run.nowS;
-  flight.missAtM = placeOf(run.puck);
+  flight.missAtM = placeOf(puck);
 };
 
 /**
@@ -70,8 +69,7 @@ export const noteMiss = (run: RunState): void => {
  * reach, dies short: value is what it still has to go to the receiver then, seen from the end of the rep when it has not stopped by
  * then. Any other goes by: value is how far off it was at its nearest.
  */
-export const noteMissed = (run: RunState): void => {
-  const { flight } = run.puck;
+export const noteMissed = (run: RunState, { flight }: PuckPlay): void => {
   if (!flight?.isLate || !flight.to || !Number.isFinite(flight.missM)) return;
   const row = run.playable.level.rows.reachM;
   const missed = {
@@ -125,13 +123,12 @@ const endShortOf = (
 const LAST_OF_SLIDE_S = 0.05;
 
 /** Takes the pass when the stick is there: the boards may have held the opponent up. */
-const cutOff = (run: RunState, by: Actor | null): void => {
-  const { puck } = run;
+const cutOff = (run: RunState, puck: PuckPlay, by: Actor | null): void => {
   const flight = puck.flight;
   if (!by || !flight) return;
   by.motion = 'ease';
   by.power = by.model;
-  if (distanceToPuck(run, by) > by.model.reachM + SLACK_M) return;
+  if (by.puck || apartM(puck, by) > by.model.reachM + SLACK_M) return;
   giveTo(puck, by, run.nowS);
   run.events.push({
     kind: 'intercept',
@@ -160,5 +157,4 @@ export const sendToCutOff = (run: RunState, by: Actor, pushX: number, pushY: num
   by.cutY = pushY;
 };
 
-const distanceToPuck = (run: RunState, actor: Actor): number =>
-  Math.hypot(run.puck.xM - actor.xM, run.puck.yM - actor.yM);
+const apartM = (puck: PuckPlay, actor: Actor): number => Math.hypot(puck.xM - actor.xM, puck.yM - actor.yM);

@@ -12,8 +12,10 @@ export interface PlayableSpot extends Omit<Spot, 'acts'> {
 
 export type PlayableAct = Act & { readonly id: ActId };
 
-/** Where the puck of the rep is at the whistle: on a stick, or lying at `atM` (metres). */
+/** Where a puck is at the whistle: on a stick, or lying at `atM` (metres). Several that lie together are one heap. */
 export interface PuckStart {
   readonly atM: IcePoint;
   readonly ownerSpot: SpotId | null;
+  /** 1 on a stick. */
+  readonly count: number;
 }

@@ -37,7 +37,7 @@ describe('a draft', () => {
     ]);
   });
 
-  it('takes the puck of the first act that needs one', () => {
+  it('puts the puck of the first act that needs one first, and the other on its own stick', () => {
     const draft = check(
       planOf([
         {
@@ -50,7 +50,7 @@ describe('a draft', () => {
       ]),
     );
     if (draft.kind !== 'playable') throw new Error('this must be playable');
-    expect(draft.puck?.ownerSpot).toBe('F2');
+    expect(draft.pucks.map(({ ownerSpot }) => ownerSpot)).toEqual(['F2', 'F1']);
   });
 });
 

@@ -6,7 +6,7 @@ import { type DraftIssue, draftIssuesOf } from './draft-issues.ts';
 import type { DrillPlan, Spot } from './drill.ts';
 import { standingPointOf } from './in-boards.ts';
 import type { PlayableAct, PlayableSpot, PuckStart } from './playable-parts.ts';
-import { puckStartOf } from './puck-start.ts';
+import { puckStartsOf } from './puck-start.ts';
 
 /** A drill that can be run: every name in it is known, every number finite and in range, every spot stands on the ice. */
 export interface Playable {
@@ -15,8 +15,8 @@ export interface Playable {
   readonly level: Level;
   /** By rank. */
   readonly spots: readonly PlayableSpot[];
-  /** The one puck of the rep; null when the drill has none. */
-  readonly puck: PuckStart | null;
+  /** Those on sticks first; empty when the drill has none. */
+  readonly pucks: readonly PuckStart[];
 }
 
 /** A draft that cannot be run, with everything that is wrong with it. */
@@ -38,7 +38,7 @@ export const playableOf = (plan: DrillPlan, rink: Rink, level: Level): Playable 
     ...onTheIce(spot, rink),
     acts: actsOf(spot.acts),
   }));
-  return { kind: 'playable', rink, level, spots, puck: puckStartOf(plan.pucks, spots, level) };
+  return { kind: 'playable', rink, level, spots, pucks: puckStartsOf(plan.pucks, spots, level) };
 };
 
 const onTheIce = (spot: Spot, rink: Rink): { atM: IcePoint; drawnOffM?: IcePoint } => {

@@ -35,9 +35,13 @@ export interface Flight {
   missAtM: IcePoint;
 }
 
-/** The puck of the rep, changed in place. `offset` is what a received puck still has to go to the blade. */
+/**
+ * A puck of the rep, or a heap of `count` that lies together, changed in place. `offset` is what a received puck still has to go
+ * to the blade.
+ */
 export interface PuckPlay {
-  state: 'none' | 'lies' | 'carried' | 'slides';
+  state: 'lies' | 'carried' | 'slides';
+  count: number;
   owner: Actor | null;
   flight: Flight | null;
   xM: number;
@@ -47,6 +51,27 @@ export interface PuckPlay {
   offsetYM: number;
   zone: number;
 }
+
+/** Pucks that lie at a place, metres; `zone` is the number of rink lines with smaller x. */
+export const lyingPuck = (xM: number, yM: number, count: number, zone: number): PuckPlay => ({
+  state: 'lies',
+  count,
+  owner: null,
+  flight: null,
+  xM,
+  yM,
+  next: { xM, yM },
+  offsetXM: 0,
+  offsetYM: 0,
+  zone,
+});
+
+/** Takes one puck off a heap: the others are a heap of their own, which comes after all others in `pucks`. */
+export const takeOne = (pucks: PuckPlay[], puck: PuckPlay): void => {
+  if (puck.count <= 1) return;
+  pucks.push(lyingPuck(puck.xM, puck.yM, puck.count - 1, puck.zone));
+  puck.count = 1;
+};
 
 /** Sets `next` to where the puck is at the end of the stretch; a carried puck goes with the step its owner tries. */
 export const tryPuck = (puck: PuckPlay, stretch: Stretch, boards: Boards): void => {
@@ -82,9 +107,12 @@ export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
 
 /** The puck comes to this stick where it is, and settles to the blade from there. A pass or shot that waits for it is due. */
 export const giveTo = (puck: PuckPlay, owner: Actor, nowS: number): void => {
+  if (puck.count > 1) throw new Error(`a heap of ${puck.count} pucks was given to ${owner.spot.id}`);
+  if (owner.puck) throw new Error(`${owner.spot.id} was given a puck at ${nowS} s and has one`);
+  freePuck(puck);
   puck.state = 'carried';
   puck.owner = owner;
-  puck.flight = null;
+  owner.puck = puck;
   puck.offsetXM = puck.xM - bladeXOf(owner);
   puck.offsetYM = puck.yM - bladeYOf(owner);
   owner.hadPuckInAct = true;
@@ -92,7 +120,15 @@ export const giveTo = (puck: PuckPlay, owner: Actor, nowS: number): void => {
 };
 
 export const letLie = (puck: PuckPlay): void => {
+  freePuck(puck);
   puck.state = 'lies';
+};
+
+/** Nobody's from now on; the caller says what it does then. */
+export const freePuck = (puck: PuckPlay): void => {
+  if (puck.owner) puck.owner.puck = null;
   puck.owner = null;
   puck.flight = null;
+  puck.offsetXM = 0;
+  puck.offsetYM = 0;
 };

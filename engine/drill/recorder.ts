@@ -4,7 +4,6 @@ import type { PuckTrack, Track } from './run-result.ts';
 
 /** Columns of one actor in the block of samples. */
 const COLUMNS = 5;
-const PUCK_COLUMNS = 2;
 /** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
 const FIRST_CAPACITY = 1216;
 
@@ -18,10 +17,18 @@ export interface Recorder {
   count: number;
   numbers: Float64Array;
   actIndexes: Int16Array;
-  owners: Int16Array;
+  /** By puck, as many as any run had; the first `puckCount` are this run's. */
+  readonly pucks: PuckColumns[];
+  puckCount: number;
   readonly distancesM: Float64Array;
   /** Facing of each actor in the last sample, as a unit vector. */
   readonly facings: Float64Array;
+}
+
+interface PuckColumns {
+  xM: Float64Array;
+  yM: Float64Array;
+  owner: Int16Array;
 }
 
 /** Memory that runs can write into one after the other: made by `runMemory`, owned by the caller. */
@@ -37,6 +44,7 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
   const last = memory?.last;
   if (last && last.actorCount === actorCount) {
     last.count = 0;
+    last.puckCount = 0;
     last.distancesM.fill(0);
     return last;
   }
@@ -44,9 +52,10 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
     actorCount,
     capacity: FIRST_CAPACITY,
     count: 0,
-    numbers: new Float64Array(FIRST_CAPACITY * (actorCount * COLUMNS + PUCK_COLUMNS)),
+    numbers: new Float64Array(FIRST_CAPACITY * actorCount * COLUMNS),
     actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
-    owners: new Int16Array(FIRST_CAPACITY),
+    pucks: [],
+    puckCount: 0,
     distancesM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
   };
@@ -54,8 +63,12 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
   return recorder;
 };
 
-/** Adds one sample of everybody and the puck. */
-export const recordSample = (recorder: Recorder, actors: readonly Actor[], puck: PuckPlay): void => {
+/** Adds one sample of everybody and the pucks. A puck that is new among them has lain where it is until now. */
+export const recordSample = (
+  recorder: Recorder,
+  actors: readonly Actor[],
+  pucks: readonly PuckPlay[],
+): void => {
   if (recorder.count === recorder.capacity) grow(recorder);
   const { numbers, capacity, count: i } = recorder;
   for (let a = 0; a < actors.length; a++) {
@@ -73,11 +86,28 @@ export const recordSample = (recorder: Recorder, actors: readonly Actor[], puck:
     numbers[base + 4 * capacity] = facingRadOf(recorder, a, actor, i);
     recorder.actIndexes[a * capacity + i] = actor.actIndex;
   }
-  const base = actors.length * COLUMNS * capacity + i;
-  numbers[base] = puck.xM;
-  numbers[base + capacity] = puck.yM;
-  recorder.owners[i] = puck.state === 'none' ? -2 : puck.owner ? puck.owner.index : -1;
+  while (recorder.puckCount < pucks.length) addPuck(recorder, pucks[recorder.puckCount]!);
+  for (let p = 0; p < pucks.length; p++) {
+    const puck = pucks[p]!;
+    const columns = recorder.pucks[p]!;
+    columns.xM[i] = puck.xM;
+    columns.yM[i] = puck.yM;
+    columns.owner[i] = puck.owner ? puck.owner.index : -1;
+  }
   recorder.count = i + 1;
+};
+
+const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
+  const { capacity, count, puckCount } = recorder;
+  const columns = (recorder.pucks[puckCount] ??= {
+    xM: new Float64Array(capacity),
+    yM: new Float64Array(capacity),
+    owner: new Int16Array(capacity),
+  });
+  columns.xM.fill(puck.xM, 0, count);
+  columns.yM.fill(puck.yM, 0, count);
+  columns.owner.fill(-1, 0, count);
+  recorder.puckCount++;
 };
 
 /** The angle of a facing that has not changed is taken from the sample before. */
@@ -95,7 +125,8 @@ const facingRadOf = (recorder: Recorder, a: number, actor: Actor, i: number): nu
 export const tracksOf = (
   recorder: Recorder,
   actors: readonly Actor[],
-): { readonly tracks: readonly Track[]; readonly puck: PuckTrack } => {
+  pucks: readonly PuckPlay[],
+): { readonly tracks: readonly Track[]; readonly pucks: readonly PuckTrack[] } => {
   const { numbers, capacity, count } = recorder;
   const column = (index: number) => numbers.subarray(index * capacity, index * capacity + count);
   const tracks = actors.map((actor, a) => ({
@@ -109,17 +140,31 @@ export const tracksOf = (
     acts: actor.spot.acts.map(act => act.id),
     distanceM: recorder.distancesM[a]!,
   }));
-  const first = actors.length * COLUMNS;
-  const puck = { xM: column(first), yM: column(first + 1), owner: recorder.owners.subarray(0, count) };
-  return { tracks, puck };
+  const puckTracks = pucks.map((puck, p) => {
+    const { xM, yM, owner } = recorder.pucks[p]!;
+    return {
+      xM: xM.subarray(0, count),
+      yM: yM.subarray(0, count),
+      owner: owner.subarray(0, count),
+      count: puck.count,
+    };
+  });
+  return { tracks, pucks: puckTracks };
 };
 
 const grow = (recorder: Recorder): void => {
   const { capacity, actorCount } = recorder;
-  const numberColumns = actorCount * COLUMNS + PUCK_COLUMNS;
-  recorder.numbers = spread(new Float64Array(2 * capacity * numberColumns), recorder.numbers, capacity);
+  recorder.numbers = spread(
+    new Float64Array(2 * capacity * actorCount * COLUMNS),
+    recorder.numbers,
+    capacity,
+  );
   recorder.actIndexes = spread(new Int16Array(2 * capacity * actorCount), recorder.actIndexes, capacity);
-  recorder.owners = spread(new Int16Array(2 * capacity), recorder.owners, capacity);
+  for (const columns of recorder.pucks) {
+    columns.xM = spread(new Float64Array(2 * capacity), columns.xM, capacity);
+    columns.yM = spread(new Float64Array(2 * capacity), columns.yM, capacity);
+    columns.owner = spread(new Int16Array(2 * capacity), columns.owner, capacity);
+  }
   recorder.capacity = 2 * capacity;
 };
 

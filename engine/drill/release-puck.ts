@@ -6,7 +6,7 @@ import { type Actor, placeOf } from './actor.ts';
 import { noteLanes } from './note-lanes.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { PlayableAct } from './playable-parts.ts';
-import type { Flight } from './puck-play.ts';
+import { type Flight, freePuck, type PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** Sends the pass on its way, with whoever of the other side cuts it off. */
@@ -17,16 +17,18 @@ export const releasePass = (
   act: PlayableAct & PassDeed,
   aim: PassAim,
 ): void => {
+  const puck = puckOf(passer);
   run.events.push({
     kind: 'pass',
     timeS: run.nowS,
-    atM: placeOf(run.puck),
+    atM: placeOf(puck),
     spot: passer.spot.id,
     to: receiver.spot.id,
     act: act.id,
     speedMps: act.speedMps,
+    puck: run.pucks.indexOf(puck),
   });
-  const flight = launch(run, passer, receiver, act, aim.path);
+  const flight = launch(run, puck, passer, receiver, act, aim.path);
   if (Number.isFinite(aim.meetsAfterS)) flight.meetS = run.nowS + aim.meetsAfterS;
   else flight.isLate = true;
   noteLanes(run, passer, act, flight);
@@ -41,8 +43,9 @@ export const releaseShot = (
   shooter: Actor,
   act: PlayableAct & { readonly kind: 'shoot' },
 ): void => {
+  const puck = puckOf(shooter);
   const net = run.rink.nets[act.atEnd === 'minusX' ? 0 : 1]!;
-  const fromM = placeOf(run.puck);
+  const fromM = placeOf(puck);
   const launchRad = Math.atan2(net.atM.yM - fromM.yM, net.atM.xM - fromM.xM);
   const path = puckPath(run.rink.boards, run.puckModel, fromM, launchRad, act.speedMps);
   run.events.push({
@@ -50,12 +53,27 @@ export const releaseShot = (
     timeS: run.nowS,
     atM: fromM,
     spot: shooter.spot.id,
+    act: act.id,
     speedMps: act.speedMps,
+    puck: run.pucks.indexOf(puck),
   });
-  launch(run, shooter, null, act, path);
+  launch(run, puck, shooter, null, act, path);
 };
 
-const launch = (run: RunState, from: Actor, to: Actor | null, act: PlayableAct, path: PuckPath): Flight => {
+/** The puck on the stick of who passes or shoots: an act without one waits for it. */
+const puckOf = (actor: Actor): PuckPlay => {
+  if (!actor.puck) throw new Error(`spot ${actor.spot.id} lets go of a puck that is not on its stick`);
+  return actor.puck;
+};
+
+const launch = (
+  run: RunState,
+  puck: PuckPlay,
+  from: Actor,
+  to: Actor | null,
+  act: PlayableAct,
+  path: PuckPath,
+): Flight => {
   const flight: Flight = {
     path,
     releasedS: run.nowS,
@@ -72,13 +90,11 @@ const launch = (run: RunState, from: Actor, to: Actor | null, act: PlayableAct, 
     isLate: false,
     missM: Number.POSITIVE_INFINITY,
     missAtS: run.nowS,
-    missAtM: placeOf(run.puck),
+    missAtM: placeOf(puck),
   };
-  run.puck.state = 'slides';
-  run.puck.owner = null;
-  run.puck.flight = flight;
-  run.puck.offsetXM = 0;
-  run.puck.offsetYM = 0;
+  freePuck(puck);
+  puck.state = 'slides';
+  puck.flight = flight;
   return flight;
 };
 

@@ -1,5 +1,6 @@
 import type { Actor } from './actor.ts';
 import { STILL_MOVES_MPS } from './drill-rows.ts';
+import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** How long a rep waits for a pass that has missed its receiver, and for a shot that has missed the net, seconds. */
@@ -10,15 +11,16 @@ const LOOK_AFTER_S = 2;
  * its way, or a motion that somebody's cue waits for. A gap alone keeps no rep alive.
  */
 export const isRepAlive = (run: RunState): boolean =>
-  run.actors.some(isAtWork) || isPuckUnderWay(run) || run.actors.some(actor => mayStillBeCued(run, actor));
+  run.actors.some(isAtWork) ||
+  run.pucks.some(puck => isUnderWay(run, puck)) ||
+  run.actors.some(actor => mayStillBeCued(run, actor));
 
 const isAtWork = (actor: Actor): boolean =>
   actor.dueS < Number.POSITIVE_INFINITY ||
   (actor.actIndex >= 0 && actor.motion !== 'gap') ||
   actor.motion === 'cutOff';
 
-const isPuckUnderWay = (run: RunState): boolean => {
-  const { flight } = run.puck;
+const isUnderWay = (run: RunState, { flight }: PuckPlay): boolean => {
   if (!flight) return false;
   if (Math.min(flight.meetS, flight.cutS, flight.netS) < Number.POSITIVE_INFINITY) return true;
   return run.nowS < flight.releasedS + LOOK_AFTER_S;
@@ -29,11 +31,11 @@ const mayStillBeCued = (run: RunState, actor: Actor): boolean => {
   if (!cue || actor.waitsForPuck) return false;
   switch (cue.on) {
     case 'receive':
-      return run.puck.flight?.to?.spot.id === cue.spot;
+      return run.pucks.some(({ flight }) => flight?.to?.spot.id === cue.spot);
     case 'spotCrosses':
       return run.actors.some(other => other.spot.id === cue.spot && isMoving(other));
     case 'puckCrosses':
-      return run.puck.flight !== null || (run.puck.owner !== null && isMoving(run.puck.owner));
+      return run.pucks.some(({ flight, owner }) => flight !== null || (owner !== null && isMoving(owner)));
     default:
       return false;
   }

@@ -135,7 +135,10 @@ describe('the puck', () => {
   it('never jumps: it moves no faster than the shot, but for the draw to the blade', () => {
     const run = runOf(drillOf());
     for (let i = 1; i < run.sampleCount; i++) {
-      const step = Math.hypot(run.puck.xM[i]! - run.puck.xM[i - 1]!, run.puck.yM[i]! - run.puck.yM[i - 1]!);
+      const step = Math.hypot(
+        run.pucks[0]!.xM[i]! - run.pucks[0]!.xM[i - 1]!,
+        run.pucks[0]!.yM[i]! - run.pucks[0]!.yM[i - 1]!,
+      );
       expect(step).toBeLessThan(0.25);
     }
   });
@@ -145,8 +148,8 @@ describe('the puck', () => {
     const shot = eventOf(run, 'shot')!;
     const line = run.events.find(e => e.kind === 'puckCrosses' && e.line === 'goalLineMinusX')!;
     expect(line.timeS).toBeGreaterThan(shot.timeS);
-    expect(run.puck.xM.at(-1)).toBeLessThan(-27.1);
-    expect(Math.abs(run.puck.yM.at(-1)!)).toBeLessThan(0.92);
+    expect(run.pucks[0]!.xM.at(-1)).toBeLessThan(-27.1);
+    expect(Math.abs(run.pucks[0]!.yM.at(-1)!)).toBeLessThan(0.92);
   });
 
   it('is cut off by an opponent who stands in the lane, and the lane is called shut', () => {
@@ -166,7 +169,7 @@ describe('the puck', () => {
     expect(shut.value).toBeLessThan(0);
     const cut = eventOf(run, 'intercept', 'X1')!;
     expect(cut.timeS).toBeGreaterThanOrEqual(level.model.reactionS);
-    expect(run.puck.owner.at(-1)).toBe(2);
+    expect(run.pucks[0]!.owner.at(-1)).toBe(2);
     expect(eventOf(run, 'receive', 'F1')).toBeUndefined();
   });
 
@@ -227,8 +230,11 @@ describe('the puck', () => {
     const run = passTo(4, 10, [skate([at(25, 5)])]);
     const finding = run.findings.find(one => one.kind === 'passDiesShort')!;
     expect(finding.value).toBeGreaterThan(finding.threshold);
-    expect(run.puck.owner.at(-1)).toBe(-1);
-    const moved = Math.hypot(run.puck.xM.at(-1)! - run.puck.xM[0]!, run.puck.yM.at(-1)! - run.puck.yM[0]!);
+    expect(run.pucks[0]!.owner.at(-1)).toBe(-1);
+    const moved = Math.hypot(
+      run.pucks[0]!.xM.at(-1)! - run.pucks[0]!.xM[0]!,
+      run.pucks[0]!.yM.at(-1)! - run.pucks[0]!.yM[0]!,
+    );
     expect(moved).toBeGreaterThan(5);
   });
 });

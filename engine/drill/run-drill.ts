@@ -12,7 +12,8 @@ import { pushInside } from './in-boards.ts';
 import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
 import type { Playable } from './playable.ts';
-import { giveTo, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
+import type { PuckStart } from './playable-parts.ts';
+import { giveTo, lyingPuck, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
 import { type RunMemory, recorderOf, recordSample, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run } from './run-result.ts';
@@ -64,44 +65,33 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   const limitS = Math.min(REP_LIMIT_S.value, options.limitS ?? REP_LIMIT_S.value);
   const lastSample = Math.floor(limitS * STEP_HZ);
   advanceTo(run, 0);
-  recordSample(recorder, run.actors, run.puck);
+  recordSample(recorder, run.actors, run.pucks);
   for (let i = 1; i <= lastSample && isRepAlive(run); i++) {
     advanceTo(run, i / STEP_HZ);
-    recordSample(recorder, run.actors, run.puck);
+    recordSample(recorder, run.actors, run.pucks);
   }
-  noteMissed(run);
-  const { tracks, puck } = tracksOf(recorder, run.actors);
+  for (const puck of run.pucks) noteMissed(run, puck);
+  const { tracks, pucks } = tracksOf(recorder, run.actors, run.pucks);
   const findings = [...run.findings, ...leftoverFindings(run), ...findingsOfTracks(run, tracks)];
   return {
     stepHz: STEP_HZ,
     sampleCount: recorder.count,
     durationS: (recorder.count - 1) / STEP_HZ,
     tracks,
-    puck,
+    pucks,
     events: run.events,
     findings: findings.sort((a, b) => a.timeS - b.timeS),
   };
 };
 
-const puckAtStart = (playable: Playable): PuckPlay => {
-  const atM = playable.puck?.atM ?? { xM: 0, yM: 0 };
-  const point = { xM: atM.xM, yM: atM.yM };
+const puckAtStart = (playable: Playable, start: PuckStart): PuckPlay => {
+  const point = { xM: start.atM.xM, yM: start.atM.yM };
   pushInside(playable.rink.boards, point, puckModelOf().puckRadiusM);
-  return {
-    state: playable.puck ? 'lies' : 'none',
-    owner: null,
-    flight: null,
-    ...point,
-    next: { xM: point.xM, yM: point.yM },
-    offsetXM: 0,
-    offsetYM: 0,
-    zone: 0,
-  };
+  return lyingPuck(point.xM, point.yM, start.count, 0);
 };
 
 /** A puck that starts on a stick is on its blade. */
-const placeOnStick = (run: RunState, owner: Actor): void => {
-  const { puck } = run;
+const placeOnStick = (run: RunState, puck: PuckPlay, owner: Actor): void => {
   giveTo(puck, owner, 0);
   puck.offsetXM = 0;
   puck.offsetYM = 0;
@@ -123,7 +113,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lineIds,
     lineXM: lineIds.map(id => rink.lines[id].centreXM),
     actors,
-    puck: puckAtStart(playable),
+    pucks: playable.pucks.map(start => puckAtStart(playable, start)),
     stretch: stretchOf(0, 0),
     events: [],
     findings: [],
@@ -132,12 +122,13 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     nowS: 0,
     knownS: Number.NaN,
   };
-  const owner = playable.puck?.ownerSpot;
-  if (owner) placeOnStick(run, actorNamed(run, owner));
+  playable.pucks.forEach(({ ownerSpot }, i) => {
+    if (ownerSpot) placeOnStick(run, run.pucks[i]!, actorNamed(run, ownerSpot));
+  });
   for (const actor of actors) {
     actor.zone = zoneOf(run.lineXM, actor.xM);
     actor.dueS = dueOf(run, actor).dueS;
   }
-  run.puck.zone = zoneOf(run.lineXM, run.puck.xM);
+  for (const puck of run.pucks) puck.zone = zoneOf(run.lineXM, puck.xM);
   return run;
 };

@@ -122,9 +122,11 @@ const mustHold = (plan: DrillPlan, run: Run, boards: Parameters<typeof boardsDis
       if (stepM > 14 / 120) throw new Error(`${track.spot} goes ${stepM} m in sample ${i}`);
     }
   }
-  for (let i = 0; i < run.sampleCount; i++) {
-    const leftM = boardsDistanceAt(boards, run.puck.xM[i]!, run.puck.yM[i]!);
-    if (!(leftM > -1e-6)) throw new Error(`the puck is ${leftM} m from the boards at sample ${i}`);
+  for (const { xM, yM } of run.pucks) {
+    for (let i = 0; i < run.sampleCount; i++) {
+      const leftM = boardsDistanceAt(boards, xM[i]!, yM[i]!);
+      if (!(leftM > -1e-6)) throw new Error(`a puck is ${leftM} m from the boards at sample ${i}`);
+    }
   }
   let beforeS = 0;
   for (const event of run.events) {

@@ -9,7 +9,8 @@ export interface Run {
   readonly sampleCount: number;
   readonly durationS: number;
   readonly tracks: readonly Track[];
-  readonly puck: PuckTrack;
+  /** Every puck; those of a heap that nobody takes are one. Empty when the drill has none. */
+  readonly pucks: readonly PuckTrack[];
   /** In order of time. */
   readonly events: readonly RunEvent[];
   readonly findings: readonly Finding[];
@@ -32,8 +33,10 @@ export interface Track {
 export interface PuckTrack {
   readonly xM: Float64Array;
   readonly yM: Float64Array;
-  /** Index into `tracks`, −1 while the puck is free, −2 while there is no puck. */
+  /** Index into `tracks`, −1 while the puck is free. */
   readonly owner: Int16Array;
+  /** How many pucks these are: more than one for what lies in a heap to the end. */
+  readonly count: number;
 }
 
 export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
@@ -44,11 +47,19 @@ export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
       readonly to: SpotId;
       readonly act: ActId;
       readonly speedMps: number;
+      /** Index into `pucks`. */
+      readonly puck: number;
     }
   | { readonly kind: 'bounce' }
   | { readonly kind: 'receive'; readonly spot: SpotId; readonly from: SpotId }
   | { readonly kind: 'intercept'; readonly spot: SpotId; readonly from: SpotId }
-  | { readonly kind: 'shot'; readonly spot: SpotId; readonly speedMps: number }
+  | {
+      readonly kind: 'shot';
+      readonly spot: SpotId;
+      readonly act: ActId;
+      readonly speedMps: number;
+      readonly puck: number;
+    }
   | { readonly kind: 'spotCrosses'; readonly spot: SpotId; readonly line: LineId }
   | { readonly kind: 'puckCrosses'; readonly line: LineId }
   | { readonly kind: 'caught'; readonly spot: SpotId; readonly by: SpotId }

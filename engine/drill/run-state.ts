@@ -27,7 +27,8 @@ export interface RunState {
   readonly lineIds: readonly LineId[];
   readonly lineXM: readonly number[];
   readonly actors: readonly Actor[];
-  readonly puck: PuckPlay;
+  /** One more when somebody takes a puck from a heap: what is left of it. */
+  readonly pucks: PuckPlay[];
   readonly stretch: Stretch;
   readonly events: RunEvent[];
   readonly findings: Finding[];

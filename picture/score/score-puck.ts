@@ -1,4 +1,4 @@
-import type { DrillPlan, Rink, Run, SpotId } from '@icewright/engine';
+import type { DrillPlan, PuckTrack, Rink, Run, SpotId } from '@icewright/engine';
 import type { Pen } from '../pen/pen.ts';
 import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts';
 
@@ -10,7 +10,7 @@ export const drawPuckTies = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, la
     if (event.kind === 'pass') {
       const taken = run.events
         .slice(index + 1)
-        .find(later => later.kind === 'receive' || later.kind === 'intercept');
+        .find(later => (later.kind === 'receive' || later.kind === 'intercept') && later.from === event.spot);
       const from = pointOn(layout, run, event.spot, event.timeS);
       const to =
         taken && (taken.kind === 'receive' || taken.kind === 'intercept')
@@ -22,13 +22,15 @@ export const drawPuckTies = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, la
         sink.lineTo(to.x, to.y);
       });
     }
-    if (event.kind === 'shot') drawShot(pen, run, plan, rink, layout, event.spot, event.timeS);
+    const puck = event.kind === 'shot' ? run.pucks[event.puck] : undefined;
+    if (event.kind === 'shot' && puck) drawShot(pen, run, puck, plan, rink, layout, event.spot, event.timeS);
   });
 };
 
 const drawShot = (
   pen: Pen,
   run: Run,
+  puck: PuckTrack,
   plan: DrillPlan,
   rink: Rink,
   layout: ScoreLayout,
@@ -36,9 +38,9 @@ const drawShot = (
   timeS: number,
 ): void => {
   const from = pointOn(layout, run, shooter, timeS);
-  const overS = overGoalLineS(run, rink, timeS);
+  const overS = overGoalLineS(run, puck, rink, timeS);
   if (!from || overS === null) return;
-  const to = { x: layout.xOf(overS), y: goalieY(run, plan, layout, overS) ?? layout.ruleY - 8 };
+  const to = { x: layout.xOf(overS), y: goalieY(run, puck, plan, layout, overS) ?? layout.ruleY - 8 };
   const turnRad = Math.atan2(to.y - from.y, to.x - from.x);
   const dx = -Math.sin(turnRad) * SHOT_HALF_APART_PX;
   const dy = Math.cos(turnRad) * SHOT_HALF_APART_PX;
@@ -52,18 +54,24 @@ const drawShot = (
 };
 
 /** The stave of the goalie at the end the puck came to. */
-const goalieY = (run: Run, plan: DrillPlan, layout: ScoreLayout, timeS: number): number | undefined => {
-  const puckXM = run.puck.xM[Math.round(timeS * run.stepHz)] ?? 0;
+const goalieY = (
+  run: Run,
+  puck: PuckTrack,
+  plan: DrillPlan,
+  layout: ScoreLayout,
+  timeS: number,
+): number | undefined => {
+  const puckXM = puck.xM[Math.round(timeS * run.stepHz)] ?? 0;
   return layout.staves.find(({ spot }) => {
     const goalie = plan.spots[spot];
     return goalie?.kind === 'goalie' && goalie.atM.xM > 0 === puckXM > 0;
   })?.zeroY;
 };
 
-const overGoalLineS = (run: Run, rink: Rink, fromS: number): number | null => {
+const overGoalLineS = (run: Run, puck: PuckTrack, rink: Rink, fromS: number): number | null => {
   const goalXM = rink.layout.goalLineXM - 0.1;
   for (let sample = Math.ceil(fromS * run.stepHz); sample < run.sampleCount; sample++) {
-    if (Math.abs(run.puck.xM[sample] ?? 0) >= goalXM) return sample / run.stepHz;
+    if (Math.abs(puck.xM[sample] ?? 0) >= goalXM) return sample / run.stepHz;
   }
   return null;
 };
