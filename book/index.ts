@@ -19,3 +19,4 @@ export * from './ydoc/new-document.ts';
 export * from './ydoc/root.ts';
 export * from './ydoc/snapshot.ts';
 export * from './ydoc/undo.ts';
+export { isOlder } from './ydoc/upgrade.ts';

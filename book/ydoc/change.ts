@@ -7,6 +7,7 @@ import { fitted } from './fit.ts';
 import { isPlain, ownCopy, plainOf } from './plain.ts';
 import { findKind, rootOf } from './root.ts';
 import { editText } from './text.ts';
+import { isOlder, upgrade, upgradedCopy } from './upgrade.ts';
 import { writeField, writeItem, writeList } from './write.ts';
 
 export type Path = readonly string[];
@@ -26,8 +27,8 @@ export const transact = <Result>(ydoc: Y.Doc, origin: unknown, fn: () => Result)
  */
 export function setAt(ydoc: Y.Doc, path: Path, newValue: unknown, origin: unknown): Changed {
   const value = ownCopy(newValue);
-  return ydoc.transact(() => {
-    const place = findPlace(ydoc, path);
+  return changed(ydoc, origin, on => {
+    const place = findPlace(on, path);
     if (place === null) return refused('noSuchPlace', path, value);
     const { map, shape, key, inner } = place;
     if (place.kind === 'item') return setItem(place, value, path);
@@ -37,13 +38,13 @@ export function setAt(ydoc: Y.Doc, path: Path, newValue: unknown, origin: unknow
     if (issues.length > 0) return { kind: 'refused', issues: under(path, inner, issues) };
     writeField(map, shape, key, next);
     return done;
-  }, origin);
+  });
 }
 
 /** Takes away an item of a list, or a field that may be absent. */
 export function removeAt(ydoc: Y.Doc, path: Path, origin: unknown): Changed {
-  return ydoc.transact(() => {
-    const place = findPlace(ydoc, path);
+  return changed(ydoc, origin, on => {
+    const place = findPlace(on, path);
     if (place === null || place.kind === 'list') return refused('noSuchPlace', path, undefined);
     const { map, shape, key, inner } = place;
     if (place.kind === 'item') {
@@ -52,7 +53,7 @@ export function removeAt(ydoc: Y.Doc, path: Path, origin: unknown): Changed {
     }
     if (inner.length > 0) {
       return setAt(
-        ydoc,
+        on,
         path.slice(0, path.length - inner.length),
         withInner(map.get(key), inner, undefined),
         origin,
@@ -62,18 +63,32 @@ export function removeAt(ydoc: Y.Doc, path: Path, origin: unknown): Changed {
     if (issues.length > 0) return { kind: 'refused', issues: under(path, inner, issues) };
     map.delete(key);
     return done;
-  }, origin);
+  });
 }
 
 /** Makes a long text say `newText` by its smallest change, so that two people can write in it at once. */
 export function changeText(ydoc: Y.Doc, path: Path, newText: string, origin: unknown): Changed {
-  return ydoc.transact(() => {
-    const place = findPlace(ydoc, path);
+  return changed(ydoc, origin, on => {
+    const place = findPlace(on, path);
     const text = place?.map.get(place.key);
     if (!(text instanceof Y.Text)) return refused('notAText', path, newText);
     if (newText.length > longTextLimit) return refused('tooLong', path, newText);
     editText(text, newText, longTextLimit);
     return done;
+  });
+}
+
+/**
+ * One change of one person. An older document is brought up first, in the same transaction; the change is tried on a
+ * copy before that, so that a refused one leaves the original as it was.
+ */
+export function changed(ydoc: Y.Doc, origin: unknown, change: (on: Y.Doc) => Changed): Changed {
+  return ydoc.transact(() => {
+    if (!isOlder(ydoc)) return change(ydoc);
+    const tried = change(upgradedCopy(ydoc));
+    if (tried.kind === 'refused') return tried;
+    upgrade(ydoc);
+    return change(ydoc);
   }, origin);
 }
 

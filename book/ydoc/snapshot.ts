@@ -27,22 +27,26 @@ export interface Snapshot {
  * What a Y.Doc says now. Parts that did not change since `previous` are the same objects as then, so a screen can
  * compare by identity. Costs one walk over the document; only changed items are checked again.
  */
-export function snapshotOf(ydoc: Y.Doc, previous?: Snapshot): Snapshot {
+export function snapshotOf(ydoc: Y.Doc, previous?: Snapshot, table = currentSchema): Snapshot {
   const raw = plainOf(rootOf(ydoc), previous?.raw);
   if (previous !== undefined && raw === previous.raw) return previous;
-  return { raw, read: readRaw(raw) };
+  return { raw, read: readRaw(raw, table) };
 }
 
-/** The document in a Y.Doc as a valid value, or why it cannot be read. Never half of a newer document. */
-export const readDocument = (ydoc: Y.Doc): ReadResult => snapshotOf(ydoc).read;
+/**
+ * The document in a Y.Doc as a valid value, or why it cannot be read. Never half of a newer document. `table` says up
+ * to which version the program reads: another than its own stands for an older program.
+ */
+export const readDocument = (ydoc: Y.Doc, table = currentSchema): ReadResult =>
+  snapshotOf(ydoc, undefined, table).read;
 
-function readRaw(raw: Plain): ReadResult {
+function readRaw(raw: Plain, table: typeof currentSchema): ReadResult {
   const { kind, schema } = raw;
   if (!isDocumentKind(kind)) return refused('notOurs', 'kind', kind, 'This is not a document of Icewright.');
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1) {
     return refused('broken', 'schema', schema, 'The document does not say which version it is.');
   }
-  const ours = currentSchema[kind];
+  const ours = table[kind];
   if (schema > ours) {
     const message = `Made by a newer Icewright: version ${schema}, this one reads up to ${ours}.`;
     return refused('newer', 'schema', schema, message);

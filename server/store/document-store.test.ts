@@ -122,5 +122,8 @@ describe('versions that are kept', () => {
     expect(aged(366, 800)).toBeLessThanOrEqual(16);
     expect(aged(366, 800)).toBeGreaterThanOrEqual(14);
     expect(keptVersions(kept, now)).toEqual(kept);
+    const original = { at: now - 500 * 24 * hourMs + 1, isOriginal: 1 };
+    const withOriginal = [...everyHour, original].sort((a, b) => b.at - a.at);
+    expect(keptVersions(withOriginal, now)).toEqual([...kept, original].sort((a, b) => b.at - a.at));
   });
 });

@@ -13,6 +13,8 @@ export interface StoredVersion {
   readonly id: number;
   readonly at: number;
   readonly byteCount: number;
+  /** 1 for what a document was before a newer program brought it up to its own version. */
+  readonly isOriginal: number;
 }
 
 export type DocumentStore = ReturnType<typeof documentStoreOn>;
@@ -39,9 +41,11 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
   );
   const dropUpdates = db.prepare('DELETE FROM updates WHERE document = ?');
   const lastVersionAt = db.prepare('SELECT max(at) FROM versions WHERE document = ?').pluck();
-  const addVersion = db.prepare('INSERT INTO versions (document, at, bytes) VALUES (?, ?, ?)');
+  const addVersion = db.prepare(
+    'INSERT INTO versions (document, at, bytes, is_original) VALUES (?, ?, ?, ?)',
+  );
   const versionsOf = db.prepare<[string], StoredVersion>(
-    'SELECT id, at, length(bytes) AS byteCount FROM versions WHERE document = ? ORDER BY at DESC, id DESC',
+    'SELECT id, at, length(bytes) AS byteCount, is_original AS isOriginal FROM versions WHERE document = ? ORDER BY at DESC, id DESC',
   );
   const versionBytes = db.prepare<[string, number], { bytes: Buffer }>(
     'SELECT bytes FROM versions WHERE document = ? AND id = ?',
@@ -50,8 +54,8 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
   const isErased = db.prepare('SELECT 1 FROM erased WHERE id = ?').pluck();
   const allOf = db.prepare<[], StoredDocument>('SELECT id, kind FROM documents ORDER BY made_at, id');
 
-  const keepVersion = (id: string, state: Uint8Array) => {
-    addVersion.run(id, clock(), state);
+  const keepVersion = (id: string, state: Uint8Array, isOriginal = false) => {
+    addVersion.run(id, clock(), state, isOriginal ? 1 : 0);
     const all = versionsOf.all(id);
     const kept = new Set(keptVersions(all, clock()));
     for (const version of all) if (!kept.has(version)) dropVersion.run(version.id);
@@ -109,6 +113,15 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
 
     /** Keeps what a document says now as a version, whenever the last one was. */
     keepVersion: (id: string, ydoc: Y.Doc): void => keepVersion(id, Y.encodeStateAsUpdateV2(ydoc)),
+
+    /** Keeps for good what a document said before it is brought up to a newer document version. */
+    keepOriginal: (id: string, ydoc: Y.Doc): void => {
+      try {
+        keepVersion(id, Y.encodeStateAsUpdateV2(ydoc), true);
+      } catch (error) {
+        throw asRefusal(error);
+      }
+    },
 
     versions: (id: string): StoredVersion[] => versionsOf.all(id),
 

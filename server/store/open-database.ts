@@ -56,4 +56,5 @@ const steps = [
      file_name TEXT PRIMARY KEY, hash TEXT NOT NULL, byte_count INTEGER NOT NULL, modified_ms REAL NOT NULL
    ) STRICT;
    CREATE INDEX films_by_hash ON films (hash);`,
+  `ALTER TABLE versions ADD COLUMN is_original INTEGER NOT NULL DEFAULT 0;`,
 ];

@@ -17,9 +17,9 @@ export class Door {
 
   constructor(private readonly ydoc: Y.Doc) {}
 
-  /** Throws a refusal, and the document stays as it was. */
-  check(update: Uint8Array): void {
-    if (isNothing(update)) return;
+  /** Throws a refusal, and the document stays as it was. Else says whether the change brings up an older document. */
+  check(update: Uint8Array): { readonly bringsUp: boolean } {
+    if (isNothing(update)) return { bringsUp: false };
     this.copy ??= this.freshCopy();
     if (update.length > updateLimitBytes) {
       throw new Refusal(`A change of ${update.length} bytes is too large; ${updateLimitBytes} are allowed.`, {
@@ -27,12 +27,13 @@ export class Door {
       });
     }
     if (this.byteCount + update.length > documentLimitBytes) this.weigh(update);
-    const kindBefore = rootOf(this.ydoc).get('kind');
+    const [kindBefore, schemaBefore] = [rootOf(this.ydoc).get('kind'), rootOf(this.ydoc).get('schema')];
     try {
       Y.applyUpdate(this.copy, update);
       const reason = findFault(this.copy, kindBefore);
       if (reason !== null) throw reason;
       this.byteCount += update.length;
+      return { bringsUp: schemaBefore !== undefined && rootOf(this.copy).get('schema') !== schemaBefore };
     } catch (error) {
       this.copy = this.freshCopy();
       if (error instanceof Refusal) throw error;

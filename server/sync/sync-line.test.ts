@@ -1,7 +1,7 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { emptyDrill, newDocument, newId, readDocument, setAt } from '@icewright/book';
+import { emptyDrill, newDocument, newId, readDocument, rootOf, setAt } from '@icewright/book';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { WebSocket } from 'ws';
 import * as Y from 'yjs';
@@ -86,6 +86,35 @@ describe('the sync line', () => {
     expect((await fetch(`${at()}/99999`)).status).toBe(404);
   });
 
+  it('a drill of an older version stays as it is until it is changed; then what it was is kept for good', async () => {
+    const old = new Y.Doc({ guid: newId() });
+    Y.applyUpdate(
+      old,
+      readFileSync(new URL('../../fixtures/documents/drill-version-1.update', import.meta.url)),
+    );
+    await join_(old).settled();
+    const a = new Y.Doc({ guid: old.guid });
+    await join_(a).settled();
+    expect(titleOf(a)).toBe('Middle first');
+    expect(rootOf(await onDisc(old.guid)).get('schema')).toBe(1);
+    setAt(a, ['title'], 'Changed', 'a');
+    await join_(a).settled();
+    const versions = await (
+      await fetch(`http://127.0.0.1:${server.port}/api/documents/${old.guid}/versions`)
+    ).json();
+    expect(versions).toContainEqual(expect.objectContaining({ isOriginal: 1 }));
+    for (const client of clients.splice(0)) client.close();
+    await server.close();
+    const db = openDatabase(folder);
+    const store = documentStoreOn(db);
+    const original = store.versions(old.guid).find(({ isOriginal }) => isOriginal === 1)!;
+    expect(rootOf(store.load(old.guid)).toJSON()).toMatchObject({ schema: 2, title: 'Changed', games: {} });
+    expect(rootOf(store.loadVersion(old.guid, original.id)!).toJSON()).toEqual(rootOf(old).toJSON());
+    expect(rootOf(old).get('schema')).toBe(1);
+    db.close();
+    server = await start();
+  });
+
   it('what two devices did offline is merged when both are back, and kept over a restart', async () => {
     const a = drill();
     const first = join_(a);
@@ -126,9 +155,9 @@ describe('the door', () => {
       'of a newer version',
       stranger(root => {
         root.set('kind', 'drill');
-        root.set('schema', 2);
+        root.set('schema', 3);
       }),
-      /newer Icewright: version 2/,
+      /newer Icewright: version 3/,
     ],
     [
       'that is too large',

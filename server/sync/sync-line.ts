@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { Hocuspocus } from '@hocuspocus/server';
-import { findKind, isDocumentId } from '@icewright/book';
+import { findKind, isDocumentId, isOlder } from '@icewright/book';
 import { type WebSocket, WebSocketServer } from 'ws';
 import type * as Y from 'yjs';
 import { Refusal } from '../refusal.ts';
@@ -46,10 +46,11 @@ export function syncLineOn(store: DocumentStore) {
         }
       });
     },
-    async beforeSync({ document, type, payload }) {
+    async beforeSync({ documentName, document, type, payload }) {
       // 0 asks what the other has; 1 and 2 carry changes (y-protocols, sync).
       if (type === 0) return;
-      doors.get(document)!.check(payload);
+      const { bringsUp } = doors.get(document)!.check(payload);
+      if (bringsUp) store.keepOriginal(documentName, document);
     },
     async onStoreDocument({ documentName, document }) {
       if (store.isErased(documentName)) return;
@@ -72,7 +73,10 @@ export function syncLineOn(store: DocumentStore) {
     async change(id: string, change: (ydoc: Y.Doc) => void): Promise<void> {
       const connection = await hocuspocus.openDirectConnection(id);
       try {
-        await connection.transact(change);
+        await connection.transact(ydoc => {
+          if (isOlder(ydoc)) store.keepOriginal(id, ydoc);
+          change(ydoc);
+        });
       } finally {
         await connection.disconnect();
       }
