@@ -47,6 +47,8 @@ const HURTS: ReadonlySet<Finding['kind']> = new Set([
   'tooFastIntoBoards',
   'bodiesTouch',
   'throughNet',
+  'shotAcrossGroup',
+  'contactBelowAge',
 ]);
 
 /** What the engine flags in today's drills that may hurt somebody, each once, as sentences for the box of cautions. */

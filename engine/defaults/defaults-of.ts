@@ -1,4 +1,5 @@
 import * as drillRows from '../drill/drill-rows.ts';
+import * as findingRows from '../drill/finding-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
 import { CHANGE_TO_SEE, LEAST_KAPPA } from '../habit/habit-change.ts';
@@ -31,7 +32,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   },
   {
     name: 'Playing a drill and its findings',
-    rows: [...rowsIn(drillRows), ...Object.values(ROUTE_ROWS)],
+    rows: [...rowsIn(drillRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
   },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },

@@ -45,11 +45,26 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
         : `${who} skates through the net at ${seconds(finding.timeS)}.`;
     case 'passDiesShort':
       return `The pass from ${other} is too weak: the puck stops ${length(finding.value)} short of ${who}.`;
+    case 'puckLeftBehind':
+      return finding.act
+        ? `A puck lies ${length(finding.value)} from ${who}, who waits for one: nobody fetches it.`
+        : `The puck that ${who} had last stays behind, ${length(finding.value)} from the nearest skater.`;
+    case 'tooFewPucks':
+      return `${finding.value} pucks are needed, ${finding.threshold} ${finding.threshold === 1 ? 'is' : 'are'} there: none for ${listed(finding.spots.map(spot => roleOf(plan, spot)))}.`;
+    case 'shotAcrossGroup':
+      return `The puck of ${other} goes ${length(finding.value)} past those at ${who} at ${speed(finding.speedMps ?? 0)}: ${length(finding.threshold)} is the room another group needs.`;
+    case 'contactBelowAge':
+      return finding.value > 0
+        ? `${who} and ${other} come together at ${speed(finding.value)}: mind that body checking is not for this level. Your federation's rules decide.`
+        : `${who} pins ${other} at the boards: mind that body checking is not for this level. Your federation's rules decide.`;
     case 'offTheIce':
       return finding.act
         ? `The route of ${who} leaves the ice by ${length(finding.value)}.`
         : `${who} stands off the ice by ${length(finding.value)}.`;
   }
 };
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const roleOf = (plan: DrillPlan, spot: SpotId): string => plan.spots[spot]?.role ?? '?';

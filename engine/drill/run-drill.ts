@@ -72,7 +72,8 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   }
   for (const puck of run.pucks) noteMissed(run, puck);
   const { tracks, pucks } = tracksOf(recorder, run.actors, run.pucks);
-  const findings = [...run.findings, ...leftoverFindings(run), ...findingsOfTracks(run, tracks)];
+  const noted = [...run.findings, ...leftoverFindings(run)];
+  const findings = [...noted, ...findingsOfTracks(run, tracks, pucks, noted)];
   return {
     stepHz: STEP_HZ,
     sampleCount: recorder.count,

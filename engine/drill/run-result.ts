@@ -78,7 +78,11 @@ export type FindingKind =
   | 'gapNotHeld'
   | 'bodiesTouch'
   | 'throughNet'
-  | 'passDiesShort';
+  | 'passDiesShort'
+  | 'puckLeftBehind'
+  | 'tooFewPucks'
+  | 'shotAcrossGroup'
+  | 'contactBelowAge';
 
 /** Something the coach must know before the whistle: where, when, how much against what. */
 export interface Finding {
@@ -92,7 +96,7 @@ export interface Finding {
   readonly value: number;
   readonly threshold: number;
   readonly unit: string;
-  /** Speed that belongs to the finding, where the value is not one: towards the boards. */
+  /** Speed that belongs to the finding, where the value is not one: towards the boards, of the puck past somebody. */
   readonly speedMps?: number;
   readonly status: Status;
   readonly source: string;

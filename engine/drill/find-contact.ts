@@ -1,0 +1,96 @@
+import { boardsDistance } from '../rink/boards.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
+import { BODIES_TOUCH_M } from './drill-rows.ts';
+import { CONTACT_MPS, FRONT_RAD, noCheckingRowOf, PINNED_M } from './finding-rows.ts';
+import type { Finding, RunEvent, Track } from './run-result.ts';
+import type { RunState } from './run-state.ts';
+import { STEP_HZ } from './step-hz.ts';
+
+/**
+ * Where the drill as played asks for body contact at a level below the age of body checking, or of women's hockey. Of two on
+ * opposite sides, of whom one hunts the other, the first time that
+ * - the hunter catches the other within `PINNED_M` of the boards, or
+ * - catches from the front (within `FRONT_RAD` of where the other goes) at no less than `CONTACT_MPS`, or
+ * - their bodies touch (`BODIES_TOUCH_M`) at no less than that.
+ * Value: speed at which the two come together, m/s, 0 when they do not; threshold: 0, no contact is meant. Place: of the one hunted; `spots`: hunter,
+ * hunted. It is a caution: the federation's rules decide. Empty at the levels that check.
+ */
+export const findContact = (
+  run: Pick<RunState, 'playable' | 'rink'>,
+  tracks: readonly Track[],
+  events: readonly RunEvent[],
+): readonly Finding[] => {
+  const row = noCheckingRowOf(run.playable.level.id);
+  if (!row) return [];
+  const { spots } = run.playable;
+  return spots.flatMap((spot, hunter) =>
+    [...new Set(spot.acts.flatMap(act => (isHunt(act.kind) && 'whom' in act ? act.whom : [])))].flatMap(
+      whom => {
+        const hunted = spots.findIndex(({ id }) => id === whom);
+        if (hunted < 0 || spots[hunted]!.side === spot.side) return [];
+        const by = tracks[hunter]!;
+        const of = tracks[hunted]!;
+        const caught = events.find(event => isCatch(event, of.spot, by.spot));
+        const caughtAt = caught ? Math.min(Math.round(caught.timeS * STEP_HZ), of.xM.length - 1) : -1;
+        const isHard =
+          caughtAt >= 0 &&
+          (boardsDistance(run.rink.boards, placeAt(of, caughtAt)) < PINNED_M.value ||
+            isFromFront(by, of, caughtAt));
+        const touchAt = firstTouch(by, of);
+        const at = isHard && (touchAt < 0 || caughtAt <= touchAt) ? caughtAt : touchAt;
+        if (at < 0) return [];
+        return [
+          {
+            kind: 'contactBelowAge',
+            weight: 'look',
+            timeS: at / STEP_HZ,
+            atM: placeAt(of, at),
+            spots: [by.spot, of.spot],
+            value: Math.max(0, closingMps(by, of, at)),
+            threshold: 0,
+            unit: 'm/s',
+            status: row.status,
+            source: row.source,
+          } satisfies Finding,
+        ];
+      },
+    ),
+  );
+};
+
+const isHunt = (kind: string): boolean => kind === 'chase' || kind === 'steal';
+
+const isCatch = (event: RunEvent, of: SpotId, by: SpotId): boolean =>
+  event.kind === 'caught' && event.spot === of && event.by === by;
+
+const placeAt = (track: Track, i: number): IcePoint => ({ xM: track.xM[i]!, yM: track.yM[i]! });
+
+const isFromFront = (by: Track, of: Track, i: number): boolean => {
+  const speed = Math.hypot(of.xMps[i]!, of.yMps[i]!);
+  const x = by.xM[i]! - of.xM[i]!;
+  const y = by.yM[i]! - of.yM[i]!;
+  const ahead = x * of.xMps[i]! + y * of.yMps[i]!;
+  return (
+    ahead > Math.cos(FRONT_RAD.value) * speed * Math.hypot(x, y) && closingMps(by, of, i) >= CONTACT_MPS.value
+  );
+};
+
+const firstTouch = (by: Track, of: Track): number => {
+  for (let i = 0; i < of.xM.length; i++) {
+    const x = by.xM[i]! - of.xM[i]!;
+    const y = by.yM[i]! - of.yM[i]!;
+    if (x * x + y * y > BODIES_TOUCH_M.value ** 2) continue;
+    if (closingMps(by, of, i) >= CONTACT_MPS.value) return i;
+  }
+  return -1;
+};
+
+/** How fast the distance between the two shrinks, m/s; negative when it grows. */
+const closingMps = (by: Track, of: Track, i: number): number => {
+  const x = of.xM[i]! - by.xM[i]!;
+  const y = of.yM[i]! - by.yM[i]!;
+  const apartM = Math.hypot(x, y);
+  if (apartM === 0) return 0;
+  return ((by.xMps[i]! - of.xMps[i]!) * x + (by.yMps[i]! - of.yMps[i]!) * y) / apartM;
+};
