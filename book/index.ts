@@ -9,6 +9,7 @@ export * from './documents/order.ts';
 export * from './documents/practice.ts';
 export * from './documents/team.ts';
 export * from './film/film-hash.ts';
+export * from './moving/drill-part.ts';
 export * from './moving/export-team.ts';
 export * from './moving/import-team.ts';
 export * from './moving/roster-csv.ts';
