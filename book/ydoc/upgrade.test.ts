@@ -116,8 +116,10 @@ describe('a drill of document version 1', () => {
   it('undo takes back the change and not the step', () => {
     const ydoc = oldDrill();
     const undo = undoOf(ydoc, 'me');
-    setAt(ydoc, ['title'], 'New', 'me');
-    setAt(ydoc, ['games', 'g1'], game(1), 'me');
+    transact(ydoc, 'me', () => {
+      setAt(ydoc, ['title'], 'New', 'me');
+      setAt(ydoc, ['games', 'g1'], game(1), 'me');
+    });
     undo.undo();
     expect(drillIn(ydoc)).toEqual({ ...oldDrillValue(), schema: 2, games: {} });
     expect(schemaIn(ydoc)).toBe(2);
