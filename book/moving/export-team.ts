@@ -1,6 +1,7 @@
 import type * as Y from 'yjs';
 import type { AnyDocument } from '../documents/kinds.ts';
 import { readDocument } from '../ydoc/snapshot.ts';
+import { stableJson } from './stable-json.ts';
 
 /** Version of the file; the documents in it carry their own. */
 export const teamFileVersion = 1;
@@ -26,12 +27,5 @@ export function exportTeam(docs: readonly { readonly id: string; readonly ydoc: 
     return { id, value: read.value, ...(leftOut.length === 0 ? {} : { leftOut }) };
   });
   documents.sort((a, b) => (a.id < b.id ? -1 : 1));
-  return `${JSON.stringify(sorted({ format: teamFileFormat, version: teamFileVersion, documents }), null, 1)}\n`;
-}
-
-function sorted(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(sorted);
-  if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, inner]) => [key, sorted(inner)]));
+  return stableJson({ format: teamFileFormat, version: teamFileVersion, documents });
 }

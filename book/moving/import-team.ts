@@ -8,6 +8,7 @@ import { fitted } from '../ydoc/fit.ts';
 import { newDocument } from '../ydoc/new-document.ts';
 import { isPlain } from '../ydoc/plain.ts';
 import { teamFileFormat, teamFileVersion } from './export-team.ts';
+import { shown } from './file-issue.ts';
 
 export interface ImportedDocument {
   readonly id: string;
@@ -77,10 +78,5 @@ function documentFrom(entry: unknown, at: string): ImportedDocument | string {
   }
   return { id, kind, ydoc: newDocument(kind, id, upToDate as never) };
 }
-
-const shown = (value: unknown): string => {
-  const text = JSON.stringify(value) ?? 'nothing';
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
-};
 
 const refused = (sentence: string): Imported => ({ kind: 'refused', sentence });

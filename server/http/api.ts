@@ -1,4 +1,5 @@
 import {
+  drillFileSchema,
   emptyTeam,
   newDocument,
   newId,
@@ -77,6 +78,7 @@ export function apiOf(kept: Kept): Hono {
     const text = await textOf(context.req.raw, teamFileLimitBytes);
     return context.json({ id: takeInTeam(store, text) }, 201);
   });
+  api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));
   api.get('/films', async context =>
     context.json(
