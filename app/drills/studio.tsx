@@ -18,6 +18,7 @@ import { FindingsPanel } from './findings-panel.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { PutInPractice } from './put-in-practice.tsx';
 import { ScoreSection } from './score-section.tsx';
+import { SightSection } from './sight/sight-section.tsx';
 import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
@@ -153,15 +154,26 @@ export function Studio({
             {run === null ? (
               <p className="q2 hint">Set somebody on the ice, then pull a route out of them.</p>
             ) : (
-              <ScoreSection
-                drill={drill}
-                run={run}
-                rink={rink}
-                playback={playback}
-                isStale={isStale}
-                chosen={chosen.spotId}
-                lengths={lengths}
-              />
+              <>
+                <ScoreSection
+                  drill={drill}
+                  run={run}
+                  rink={rink}
+                  playback={playback}
+                  isStale={isStale}
+                  chosen={chosen.spotId}
+                  lengths={lengths}
+                />
+
+                <SightSection
+                  drill={drill}
+                  run={run}
+                  rink={rink}
+                  timeS={playback.timeS}
+                  chosen={chosen.spotId}
+                  lengths={lengths}
+                />
+              </>
             )}
           </div>
           <div className="margin">

@@ -58,7 +58,7 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
 
 const NET_DEPTH_M = 1.016;
 /** A small net beside a full one: about 4 × 3 ft, common practice, no source. */
-const SMALL_NET_RATIO = 2 / 3;
+export const SMALL_NET_RATIO = 2 / 3;
 
 const drawGear = (pen: Pen, gear: DrillPlan['gear'][string], rink: Rink): void => {
   if (gear.kind === 'pylon') drawPylon(pen, gear.atM);

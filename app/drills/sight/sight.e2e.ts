@@ -1,0 +1,78 @@
+import { createHash } from 'node:crypto';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const drawn = (page: Page) => page.locator('.sight canvas[data-drawn=true]');
+/** What is drawn, as a short name of it. */
+const picture = async (page: Page) =>
+  createHash('sha256')
+    .update(await drawn(page).screenshot())
+    .digest('hex');
+
+describe('a moment from the ice', () => {
+  it('is fetched only when asked, and follows the seat, the head and the time', async () => {
+    const { page, context } = await app.newPage();
+    const fetched: string[] = [];
+    page.on('request', request => fetched.push(request.url()));
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await page.getByText(/^In this rep/).waitFor();
+    expect(fetched.filter(url => url.includes('sight-view'))).toEqual([]);
+
+    await page.getByRole('button', { name: 'Look', exact: true }).click();
+    await drawn(page).waitFor();
+    expect(fetched.filter(url => url.includes('sight-view')).length).toBeGreaterThan(0);
+
+    await page.getByLabel('eyes of').selectOption({ label: 'F3' });
+    const words = page.locator('.sight-words');
+    const atWhistle = await words.textContent();
+    expect(atWhistle).toMatch(/X1 \d+\.\d\sm at \d/);
+    expect(atWhistle).not.toMatch(/F3 \d/);
+    await drawn(page).focus();
+    // A first key brings the focus ring, which is in every picture from then on.
+    await page.keyboard.press('Home');
+    const ahead = await picture(page);
+    for (let turn = 0; turn < 6; turn += 1) await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => picture(page)).not.toBe(ahead);
+    await page.keyboard.press('Home');
+    await expect.poll(() => picture(page)).toBe(ahead);
+
+    await page.getByRole('button', { name: 'from the stand' }).click();
+    await expect.poll(() => picture(page)).not.toBe(ahead);
+    const still = await picture(page);
+    await page.locator('h2', { hasText: 'Findings' }).first().click();
+    await page.keyboard.press('ArrowRight');
+    for (let tenth = 0; tenth < 12; tenth += 1) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => picture(page)).not.toBe(still);
+    expect(await words.textContent()).not.toBe(atWhistle);
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('fits a phone, and the head turns by a finger', async () => {
+    const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await page.getByRole('button', { name: 'Look', exact: true }).tap();
+    await drawn(page).waitFor();
+    await drawn(page).scrollIntoViewIfNeeded();
+    const before = await picture(page);
+    const box = await drawn(page).boundingBox();
+    if (box === null) throw new Error('no picture to turn');
+    expect(box.width).toBeLessThanOrEqual(390);
+    const touch = await context.newCDPSession(page);
+    const at = (x: number) => [{ x, y: box.y + box.height / 2 }];
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(box.x + 250) });
+    for (let x = 250; x >= 100; x -= 25)
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(box.x + x) });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await expect.poll(() => picture(page)).not.toBe(before);
+    await context.close();
+  });
+});
