@@ -1,5 +1,7 @@
 import { type Actor, placeOf } from './actor.ts';
 import { dueOf, isReactive } from './cue-due.ts';
+import { TURN_RATE_RADPS } from './drill-rows.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Fire, RunState } from './run-state.ts';
 
 /** Ends the act under way; what was chased is still shadowed until the next act. */
@@ -17,8 +19,9 @@ export const endAct = (run: RunState, actor: Actor): void => {
     run.lackedPuck.push({ actor, act, timeS: run.nowS });
   }
   if (act.kind === 'chase') actor.motion = 'shadow';
-  else ease(actor);
-  if ((act.kind === 'skate' || act.kind === 'carry') && act.stops) {
+  else if (act.kind !== 'face') ease(actor);
+  actor.turnRadps = TURN_RATE_RADPS.value;
+  if (endsAtRest(act)) {
     actor.xMps = 0;
     actor.yMps = 0;
   }
@@ -27,6 +30,9 @@ export const endAct = (run: RunState, actor: Actor): void => {
   actor.freeSinceS = run.nowS;
   actor.dueS = dueOf(run, actor).dueS;
 };
+
+const endsAtRest = (act: PlayableAct): boolean =>
+  act.kind === 'stop' || ((act.kind === 'skate' || act.kind === 'carry') && act.stops);
 
 /** Tells everybody who waits, and everybody in a reactive act, what has just happened. */
 export const fireCue = (run: RunState, fire: Fire): void => {
@@ -50,4 +56,6 @@ export const ease = (actor: Actor): void => {
   actor.power = actor.model;
   actor.route = null;
   actor.whom = null;
+  actor.laneTo = null;
+  actor.look = null;
 };

@@ -2,8 +2,8 @@ import { dueWhileReacting, ease, endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { aimPass } from './aim-pass.ts';
 import { LEAST_EFFORT_RATIO } from './drill-rows.ts';
-import { noteNoBankPass, noteOffTheIce, noteTwoActs } from './note-acts.ts';
-import { planRoute } from './plan-route.ts';
+import { noteNoBankPass, noteTwoActs } from './note-acts.ts';
+import { playFace, playScreen, playWay } from './play-body.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import { giveTo, type PuckPlay, takeOne } from './puck-play.ts';
 import { isPuckAct } from './puck-start.ts';
@@ -43,11 +43,16 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
   switch (act.kind) {
     case 'skate':
     case 'carry':
-      actor.route = planRoute(run, actor, act, run.nowS, actor);
-      actor.motion = 'route';
-      actor.isBackward = actor.route.backward;
-      actor.endS = actor.route.endS;
-      noteOffTheIce(run, actor, act, actor.route);
+    case 'stop':
+    case 'turn':
+    case 'pivot':
+      playWay(run, actor, act);
+      return;
+    case 'face':
+      playFace(run, actor, act);
+      return;
+    case 'screen':
+      playScreen(run, actor, act);
       return;
     case 'hold':
       ease(actor);

@@ -1,7 +1,7 @@
 import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S } from './drill-rows.ts';
+import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S, TURN_RATE_RADPS } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { PlayableSpot } from './playable-parts.ts';
@@ -12,9 +12,10 @@ import { STEP_S } from './stretch.ts';
 
 /**
  * What moves the skater now. `ease`: nothing to do, the speed runs out. `shadow`: the chase has ended within reach and
- * goes on beside the one chased. `cutOff`: an opponent has left the script to take a pass.
+ * goes on beside the one chased. `cutOff`: an opponent has left the script to take a pass. `face`: turned to `look` while the
+ * speed runs out. `screen`: the stick in a lane.
  */
-export type Motion = 'ease' | 'route' | 'chase' | 'gap' | 'shadow' | 'cutOff';
+export type Motion = 'ease' | 'route' | 'chase' | 'gap' | 'shadow' | 'cutOff' | 'face' | 'screen';
 
 /** One spot during a run. Changed in place; `next` is where it will be at the end of the step being tried. */
 export interface Actor extends Body {
@@ -43,6 +44,13 @@ export interface Actor extends Body {
   /** The puck on the stick; only `giveTo` and `freePuck` change it. */
   puck: PuckPlay | null;
   gapM: number;
+  /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */
+  laneTo: Body | null;
+  alongRatio: number;
+  /** What a `face` turns to; it may move. */
+  look: { readonly xM: number; readonly yM: number } | null;
+  /** How quickly the body turns now, rad/s. */
+  turnRadps: number;
   /** Act under way, −1 when none; and the next one in the list. */
   actIndex: number;
   nextActIndex: number;
@@ -91,6 +99,10 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   whom: null,
   puck: null,
   gapM: 0,
+  laneTo: null,
+  alongRatio: 0,
+  look: null,
+  turnRadps: TURN_RATE_RADPS.value,
   actIndex: -1,
   nextActIndex: 0,
   actStartS: -1,

@@ -9,6 +9,7 @@ import { takePuck, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { steerChase } from './steer-chase.ts';
 import { steerGap, steerShadow } from './steer-gap.ts';
+import { steerScreen } from './steer-screen.ts';
 import { setStretch } from './stretch.ts';
 import { takeStep, tryStep } from './try-step.ts';
 
@@ -109,6 +110,10 @@ const steer = (run: RunState, actor: Actor): void => {
       return;
     case 'gap':
       steerGap(actor, whom!, run.rink.boards);
+      keepApart(actor, run.actors);
+      return;
+    case 'screen':
+      steerScreen(actor, whom!, run.rink.boards);
       keepApart(actor, run.actors);
       return;
     case 'cutOff':

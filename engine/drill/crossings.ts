@@ -1,5 +1,6 @@
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
+import { comesNear, isNear, type NearWatch } from './near-watch.ts';
 import { receive } from './play-flight.ts';
 import { type PuckPlay, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
@@ -13,11 +14,13 @@ export interface Crossing {
 }
 
 interface Watch {
-  readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late';
+  readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late' | 'near' | 'faces';
   readonly actor: Actor | null;
   readonly puck: PuckPlay | null;
   /** For lines: the zone on the other side. */
   readonly zone: number;
+  /** For `near`: the place. */
+  readonly near?: NearWatch;
 }
 
 /**
@@ -50,15 +53,23 @@ export const takeCrossing = (run: RunState, crossing: Crossing): void => {
     actor.zone = what.zone;
     run.events.push({ kind: 'spotCrosses', timeS: run.nowS, atM: placeOf(actor), spot, line });
     fireCue(run, { on: 'spotCrosses', spot, line, timeS: run.nowS });
+  } else if (what.near) {
+    const { near } = what.near;
+    what.near.isNear = true;
+    fireCue(run, { on: 'reaches', spot: what.near.actor.spot.id, near, timeS: run.nowS });
+  } else if (what.kind === 'faces' && actor) {
+    actor.endS = run.nowS;
   } else if (actor?.whom) {
+    const { whom } = actor;
     run.events.push({
       kind: 'caught',
       timeS: run.nowS,
-      atM: placeOf(actor.whom),
-      spot: actor.whom.spot.id,
+      atM: placeOf(whom),
+      spot: whom.spot.id,
       by: actor.spot.id,
     });
     endAct(run, actor);
+    fireCue(run, { on: 'caught', spot: whom.spot.id, timeS: run.nowS });
   }
 };
 
@@ -74,6 +85,14 @@ const happeningNow = (run: RunState): readonly Watch[] => {
     if (actor.motion === 'chase' && isCaught(actor)) {
       (found ??= []).push({ kind: 'caught', actor, puck: null, zone: 0 });
     }
+    if (actor.motion === 'face' && facesIt(actor)) {
+      (found ??= []).push({ kind: 'faces', actor, puck: null, zone: 0 });
+    }
+  }
+  for (const near of run.nearWatches) {
+    if (near.isNear) near.isNear = isNear(near.near, near.actor);
+    else if (comesNear(near))
+      (found ??= []).push({ kind: 'near', actor: near.actor, puck: null, zone: 0, near });
   }
   for (const puck of run.pucks) {
     const zone = zoneBeside(lineXM, puck.zone, puck.next.xM);
@@ -108,6 +127,8 @@ const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
   if (actor) {
     tryStep(actor, stretch, boards);
     if (what.kind === 'spotLine') return zoneBeside(run.lineXM, actor.zone, actor.next.xM) === what.zone;
+    if (what.near) return comesNear(what.near);
+    if (what.kind === 'faces') return facesIt(actor);
     if (actor.whom) tryStep(actor.whom, stretch, boards);
     return isCaught(actor);
   }
@@ -133,6 +154,19 @@ const isCaught = (chaser: Actor): boolean => {
   const y = whom.next.yM - next.yM;
   return x * x + y * y <= model.lungeReachM * model.lungeReachM;
 };
+
+/** Whether a `face` under way comes to its end in the step tried; one that is only kept up has none. */
+const facesIt = (actor: Actor): boolean => {
+  const { look, next } = actor;
+  if (actor.actIndex < 0 || actor.endS < Number.POSITIVE_INFINITY || !look) return false;
+  const x = look.xM - next.xM;
+  const y = look.yM - next.yM;
+  const farM = Math.sqrt(x * x + y * y);
+  return x * actor.nextFacingX + y * actor.nextFacingY >= FACED_COS * farM;
+};
+
+/** A facing is taken on whole once it is within reach of the turn, so this is for rounding. */
+const FACED_COS = 1 - 1e-12;
 
 /** Whether the receiver of a late pass, with nothing on the stick, can have it. */
 const isInReach = (puck: PuckPlay): boolean => {

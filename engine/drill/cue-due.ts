@@ -1,5 +1,6 @@
 import type { Actor } from './actor.ts';
 import type { Cue } from './drill.ts';
+import { isSameNear } from './near-watch.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import type { Fire, RunState } from './run-state.ts';
 
@@ -14,7 +15,7 @@ const NEVER: Due = { dueS: Number.POSITIVE_INFINITY, cueS: Number.NEGATIVE_INFIN
 /**
  * When the next act may start, as far as is known now. An act without cue follows on at once; `after` counts from the end of
  * the act before (from the whistle for the first act). Any other cue is answered one reaction after it came: the
- * reaction to an expected event, or for the reactive acts chase and gap the time to read and choose. A cue counts when
+ * reaction to an expected event, or for the reactive acts chase, gap, steal and screen the time to read and choose. A cue counts when
  * it comes once the act before has *started*: one that comes too early is kept, and the act starts when the one before has
  * ended. The whistle is at 0 s and always kept.
  */
@@ -34,7 +35,8 @@ export const dueOf = (run: RunState, actor: Actor): Due => {
 export const reactionOf = (actor: Actor, act: PlayableAct): number =>
   isReactive(act) ? actor.model.reactionS : actor.model.expectedReactionS;
 
-export const isReactive = (act: PlayableAct): boolean => act.kind === 'chase' || act.kind === 'gap';
+export const isReactive = (act: PlayableAct): boolean =>
+  act.kind === 'chase' || act.kind === 'gap' || act.kind === 'steal' || act.kind === 'screen';
 
 const firstFireS = (fires: readonly Fire[], cue: Cue, afterS: number): number | undefined =>
   fires.find(fire => fire.timeS >= afterS && answers(fire, cue))?.timeS;
@@ -47,6 +49,8 @@ const answers = (fire: Fire, cue: Cue): boolean => {
     case 'losesPuck':
     case 'caught':
       return fire.spot === cue.spot;
+    case 'reaches':
+      return fire.spot === cue.spot && fire.near !== undefined && isSameNear(fire.near, cue);
     case 'spotCrosses':
       return fire.spot === cue.spot && fire.line === cue.line;
     case 'puckCrosses':

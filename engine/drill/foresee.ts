@@ -3,7 +3,7 @@ import { type Actor, isFacingFrom } from './actor.ts';
 import { dueOf } from './cue-due.ts';
 import { BLADE_AHEAD_M } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
-import { planRoute } from './plan-route.ts';
+import { isWayDeed, planWay } from './plan-body-act.ts';
 import { type PlannedRoute, placeOnRoute } from './planned-route.ts';
 import { moveUnderPush, type Push } from './reactive-step.ts';
 import type { RunState } from './run-state.ts';
@@ -28,7 +28,7 @@ interface Segment {
 const STILL: Push = { x: 0, y: 0 };
 
 /**
- * The future of one skater from now: the route under way, then every skate, carry and hold whose start is known already
+ * The future of one skater from now: the route under way, then every skate, carry, stop, turn, change of facing and hold whose start is known already
  * (no cue, a delay, or a cue that has come). A reactive act is taken on with its present velocity or push: the pass is
  * checked again when the puck arrives. Ends with the skater easing off.
  */
@@ -53,7 +53,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
     add(run.nowS, here, null, { ...actor.push }, facing);
     return segments;
   }
-  if (actor.motion === 'gap' || actor.motion === 'shadow') {
+  if (actor.motion === 'gap' || actor.motion === 'screen' || actor.motion === 'shadow') {
     const { topSpeedMps } = actor.power;
     add(run.nowS, here, null, { x: actor.xMps / topSpeedMps, y: actor.yMps / topSpeedMps }, facing);
     return segments;
@@ -63,7 +63,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
   let startedS = actor.actStartS;
   for (let i = actor.nextActIndex; i < actor.spot.acts.length; i++) {
     const act = actor.spot.acts[i]!;
-    if (act.kind !== 'skate' && act.kind !== 'carry' && act.kind !== 'hold') break;
+    if (act.kind !== 'hold' && !isWayDeed(act)) break;
     const known: Actor = { ...actor, nextActIndex: i, freeSinceS: freeS, actStartS: startedS };
     const dueS = Math.max(run.nowS, dueOf(run, known).dueS);
     if (!(dueS < LATE_S)) break;
@@ -75,8 +75,10 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
       continue;
     }
     const ready: Actor = { ...known, facingX: seen.x, facingY: seen.y };
-    const route = planRoute(run, ready, act, dueS, start);
-    add(dueS, start, route, STILL, seen);
+    const route = planWay(run, ready, act, dueS, start);
+    if (act.kind === 'pivot' && route.xM.length === 1)
+      add(dueS, start, null, STILL, { x: -seen.x, y: -seen.y });
+    else if (route.endS > dueS || act.kind !== 'turn') add(dueS, start, route, STILL, seen);
     freeS = route.endS;
   }
   return segments;

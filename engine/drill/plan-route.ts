@@ -3,11 +3,12 @@ import { profileRoute } from '../skater/route-profile.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Actor } from './actor.ts';
-import { BOARDS_ROOM_M, CARRIES_ON_MPS, LEAST_EFFORT_RATIO } from './drill-rows.ts';
+import { CARRIES_ON_MPS, LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from './in-boards.ts';
 import { keptOrPlanned, type RouteAsked, type RouteDeed, type RouteWay } from './kept-routes.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { RunState } from './run-state.ts';
+import { standingWay, WAY_ROOM_M } from './straight-way.ts';
 
 /**
  * The times of a scripted route for this skater, starting at `startS` from where `from` is, with the speed it has. Points
@@ -52,16 +53,16 @@ const wayOf = (asked: RouteAsked): RouteWay => {
   for (const pointM of act.throughM) noteOff(pointM);
   const { xM, yM } = curve;
   for (let i = 0; i < xM.length; i++) {
-    if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= ROUTE_ROOM_M) continue;
+    if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= WAY_ROOM_M) continue;
     const point = { xM: xM[i]!, yM: yM[i]! };
     noteOff({ ...point });
-    pushInside(boards, point, ROUTE_ROOM_M);
+    pushInside(boards, point, WAY_ROOM_M);
     xM[i] = point.xM;
     yM[i] = point.yM;
   }
   const backward = act.facing === 'backward';
   // An effort that is never 0 always gets there; a skater with no speed at all stays.
-  if (isNone(profile) || profile.durationS === 0) return { ...standing(from), backward, off };
+  if (isNone(profile) || profile.durationS === 0) return { ...standingWay(from, backward), off };
   return {
     durationS: profile.durationS,
     stepM: curve.stepM,
@@ -73,9 +74,6 @@ const wayOf = (asked: RouteAsked): RouteWay => {
     timeS: profile.timeS,
   };
 };
-
-/** A hair more than the room, so that the cubic between two places on it stays outside it. */
-const ROUTE_ROOM_M = BOARDS_ROOM_M.value + 0.01;
 
 /** A line drawn on the boards is not yet off the ice. */
 const OFF_FROM_M = 0.05;
@@ -93,12 +91,3 @@ const facingBefore = (
   const alongY = moving ? moving.yMps : Math.sin(headingRad);
   return alongX * asked.facingX + alongY * asked.facingY >= 0 ? 'forward' : 'backward';
 };
-
-const standing = (from: Body): Omit<RouteWay, 'backward' | 'off'> => ({
-  durationS: 0,
-  stepM: 0,
-  xM: Float64Array.of(from.xM),
-  yM: Float64Array.of(from.yM),
-  speedMps: Float64Array.of(0),
-  timeS: Float64Array.of(0),
-});

@@ -8,7 +8,7 @@ const LOOK_AFTER_S = 2;
 
 /**
  * Whether anything of the rep is still to come: a scripted act under way or due, a chase that has not caught, a puck on
- * its way, or a motion that somebody's cue waits for. A gap alone keeps no rep alive.
+ * its way, or a motion that somebody's cue waits for. A gap or a screen alone keeps no rep alive.
  */
 export const isRepAlive = (run: RunState): boolean =>
   run.actors.some(isAtWork) ||
@@ -17,7 +17,7 @@ export const isRepAlive = (run: RunState): boolean =>
 
 const isAtWork = (actor: Actor): boolean =>
   actor.dueS < Number.POSITIVE_INFINITY ||
-  (actor.actIndex >= 0 && actor.motion !== 'gap') ||
+  (actor.actIndex >= 0 && actor.motion !== 'gap' && actor.motion !== 'screen') ||
   actor.motion === 'cutOff';
 
 const isUnderWay = (run: RunState, { flight }: PuckPlay): boolean => {
@@ -32,6 +32,7 @@ const mayStillBeCued = (run: RunState, actor: Actor): boolean => {
   switch (cue.on) {
     case 'receive':
       return run.pucks.some(({ flight }) => flight?.to?.spot.id === cue.spot);
+    case 'reaches':
     case 'spotCrosses':
       return run.actors.some(other => other.spot.id === cue.spot && isMoving(other));
     case 'puckCrosses':

@@ -9,6 +9,7 @@ import { dueOf } from './cue-due.ts';
 import { REP_LIMIT_S } from './drill-rows.ts';
 import { findingsOfTracks } from './findings-of-tracks.ts';
 import { pushInside } from './in-boards.ts';
+import { nearWatchesOf } from './near-watch.ts';
 import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
 import type { Playable } from './playable.ts';
@@ -119,6 +120,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     events: [],
     findings: [],
     fires: [],
+    nearWatches: nearWatchesOf(playable, actors),
     lackedPuck: [],
     nowS: 0,
     knownS: Number.NaN,

@@ -4,6 +4,7 @@ import type { Rink } from '../rink/rink.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { Actor } from './actor.ts';
 import type { Cue } from './drill.ts';
+import type { Near, NearWatch } from './near-watch.ts';
 import type { Playable } from './playable.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import type { PuckPlay } from './puck-play.ts';
@@ -15,6 +16,8 @@ export interface Fire {
   readonly on: Exclude<Cue['on'], 'whistle' | 'after'>;
   readonly spot?: SpotId;
   readonly line?: LineId;
+  /** Of a `reaches`: the place that was come near to. */
+  readonly near?: Near;
   readonly timeS: number;
 }
 
@@ -33,6 +36,8 @@ export interface RunState {
   readonly events: RunEvent[];
   readonly findings: Finding[];
   readonly fires: Fire[];
+  /** Places that cues wait for somebody to come near to. */
+  readonly nearWatches: readonly NearWatch[];
   /** Carries that ended without the puck ever on the stick. */
   readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
   nowS: number;

@@ -83,7 +83,7 @@ const expectedRatio = (whom: Carrier): number => {
  * moves and across it are closed each for itself, and for who is ahead of the goal along comes first: who is up to its speed too
  * late is passed, who is on the line too late is still in front.
  */
-const steerToGoal = (keeper: Keeper, expected: number): void => {
+export const steerToGoal = (keeper: Omit<Keeper, 'gapM' | 'netM'>, expected: number): void => {
   const { goal, push, power, responseKeeps } = keeper;
   const x = goal.xM - keeper.xM;
   const y = goal.yM - keeper.yM;

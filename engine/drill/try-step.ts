@@ -1,6 +1,5 @@
 import type { Boards } from '../rink/boards.ts';
 import { type Actor, isFacingFrom } from './actor.ts';
-import { TURN_RATE_RADPS } from './drill-rows.ts';
 import { mindBoards } from './in-boards.ts';
 import { placeOnRoute } from './planned-route.ts';
 import { moveUnderPush } from './reactive-step.ts';
@@ -41,7 +40,10 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   actor.nextFacingY = actor.facingY;
   let wantX: number;
   let wantY: number;
-  if (actor.motion === 'gap' && whom) {
+  if (actor.motion === 'face' && actor.look) {
+    wantX = actor.look.xM - next.xM;
+    wantY = actor.look.yM - next.yM;
+  } else if ((actor.motion === 'gap' || actor.motion === 'screen') && whom) {
     wantX = whom.xM - next.xM;
     wantY = whom.yM - next.yM;
   } else {
@@ -54,7 +56,7 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   if (size === 0) return;
   wantX /= size;
   wantY /= size;
-  const mostRad = TURN_RATE_RADPS.value * stretch.lengthS;
+  const mostRad = actor.turnRadps * stretch.lengthS;
   // cos x ≥ 1 − x²/2 lies on the safe side: at most the last hundredth of a turn is taken at once.
   if (actor.facingX * wantX + actor.facingY * wantY >= 1 - (mostRad * mostRad) / 2) {
     actor.nextFacingX = wantX;
