@@ -1,3 +1,4 @@
+import * as bodyRows from '../drill/body-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
@@ -32,7 +33,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   },
   {
     name: 'Playing a drill and its findings',
-    rows: [...rowsIn(drillRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
+    rows: [...rowsIn(drillRows), ...rowsIn(bodyRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
   },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },

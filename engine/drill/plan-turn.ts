@@ -41,7 +41,7 @@ export const turnWayOf = (asked: BodyAsked, deed: TurnDeed): RouteWay => {
 
 /** How many slower turns are tried before the tightest is taken. */
 const SLOWER_TRIES = 8;
-const PLACES_APART_M = 0.1;
+const PLACES_APART_M = 0.05;
 const FEWEST_ON_ARC = 8;
 
 interface TurnShape {

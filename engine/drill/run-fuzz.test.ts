@@ -75,6 +75,12 @@ const randomAct = (name: SpotId, names: readonly SpotId[]): fc.Arbitrary<Act> =>
       speedMps: number(1, 45),
     }),
     fc.record({ kind: fc.constant('hold'), seconds: number(0, 6) }),
+    fc.record({ kind: fc.constantFrom('stop', 'pivot', 'face') }),
+    fc.record({
+      kind: fc.constant('turn'),
+      angleRad: number(-2 * Math.PI, 2 * Math.PI),
+      effortRatio: number(0, 1),
+    }),
   ];
   if (others.length > 0) {
     const other = fc.constantFrom(...others);
@@ -87,6 +93,11 @@ const randomAct = (name: SpotId, names: readonly SpotId[]): fc.Arbitrary<Act> =>
       }),
       fc.record({ kind: fc.constant('chase'), whom: other, effortRatio: number(0, 1) }),
       fc.record({ kind: fc.constant('gap'), whom: other, distanceM: number(0, 30) }),
+      fc.record({ kind: fc.constant('face'), whom: other }),
+      fc.record(
+        { kind: fc.constant('screen'), from: other, to: other, alongRatio: number(0, 1) },
+        { requiredKeys: ['kind', 'from', 'alongRatio'] },
+      ),
     );
   }
   return fc
@@ -100,7 +111,8 @@ const randomCue = (names: readonly SpotId[]): fc.Arbitrary<Cue> => {
   return fc.oneof(
     fc.record({ on: fc.constant('whistle') }),
     fc.record({ on: fc.constant('after'), seconds: number(0, 8) }),
-    fc.record({ on: fc.constantFrom('receive', 'shot'), spot }),
+    fc.record({ on: fc.constantFrom('receive', 'shot', 'caught'), spot }),
+    fc.record({ on: fc.constant('reaches'), spot, atM: point, withinM: number(0.1, 30) }),
     fc.record({ on: fc.constant('spotCrosses'), spot, line }),
     fc.record({ on: fc.constant('puckCrosses'), line }),
   );

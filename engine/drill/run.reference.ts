@@ -1,6 +1,6 @@
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
-import { CARRIES_ON_MPS, CHASE_LOOK_S, GAP_RESPONSE_S, STANDING_MPS } from './drill-rows.ts';
+import { BLADE_AHEAD_M, CARRIES_ON_MPS, CHASE_LOOK_S, GAP_RESPONSE_S, STANDING_MPS } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
 
 /**
@@ -59,7 +59,6 @@ export const referenceGap = (
   untilS: number,
   whomTopMps: number,
 ): ReferenceTrack => {
-  const { topSpeedMps, tauS } = skater.power;
   const pointOf = (whom: Body): IcePoint => {
     const toNetM = Math.hypot(netM.xM - whom.xM, netM.yM - whom.yM);
     const share = Math.min(1, distanceM / toNetM);
@@ -70,47 +69,86 @@ export const referenceGap = (
     whomAt,
     untilS,
     (body, whom) => {
-      const point = pointOf(whom);
-      // The point's velocity by a difference, not by its formula.
-      const later = pointOf({ ...whom, xM: whom.xM + 1e-4 * whom.xMps, yM: whom.yM + 1e-4 * whom.yMps });
-      const x = point.xM - body.xM;
-      const y = point.yM - body.yM;
-      const pointX = (later.xM - point.xM) / 1e-4;
-      const pointY = (later.yM - point.yM) / 1e-4;
-      // Axes along and across the way the point moves; towards it when it stands.
-      const pointMps = Math.hypot(pointX, pointY);
-      const stands = pointMps < STANDING_MPS.value;
-      const headingRad = stands ? Math.atan2(y, x) : Math.atan2(pointY, pointX);
-      const turned = (vx: number, vy: number, rad: number) => ({
-        x: vx * Math.cos(rad) + vy * Math.sin(rad),
-        y: vy * Math.cos(rad) - vx * Math.sin(rad),
-      });
-      const lack = turned(x, y, headingRad);
-      const speed = turned(body.xMps, body.yMps, headingRad);
       // Under way, whom a gap is held to is expected to come to what can be carried.
       const whomMps = Math.hypot(whom.xMps, whom.yMps);
       const times = whomMps < CARRIES_ON_MPS.value ? 1 : Math.max(1, whomTopMps / whomMps);
-      const isAhead = lack.x < 0;
-      const spareMps = isAhead ? Math.max(0, topSpeedMps - times * pointMps) : topSpeedMps + pointMps;
-      const close = (lackM: number, spare: number): number =>
-        Math.sign(lackM) *
-        Math.min(
-          Math.abs(lackM) / (4 * GAP_RESPONSE_S.value),
-          referenceBrakeable(Math.abs(lackM), spare, tauS),
-        );
-      const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
-      const full = (1 - keeps) * topSpeedMps;
-      let along = (pointMps + close(lack.x, spareMps) - keeps * speed.x) / full;
-      let across = (close(lack.y, topSpeedMps) - keeps * speed.y) / full;
-      if (isAhead) {
-        along = clamp(along, 1);
-        across = clamp(across, Math.sqrt(1 - along ** 2));
-      }
-      const size = Math.max(1, Math.hypot(along, across));
-      return turned(along / size, across / size, -headingRad);
+      return pushToPoint(skater.power, body, pointOf(whom), pointOf(moved(whom)), times);
     },
     0,
   );
+};
+
+/** The blade kept part of the way along the lane from one skater to another, the body a blade's length behind it. */
+export const referenceScreen = (
+  skater: ReferenceSkater,
+  fromAt: (timeS: number) => Body,
+  toAt: (timeS: number) => Body,
+  alongRatio: number,
+  untilS: number,
+): ReferenceTrack => {
+  const pointOf = (from: Body, to: Body): IcePoint => {
+    const lengthM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
+    const share = Math.min(1, alongRatio + BLADE_AHEAD_M.value / lengthM);
+    return { xM: from.xM + share * (to.xM - from.xM), yM: from.yM + share * (to.yM - from.yM) };
+  };
+  return walk(
+    skater,
+    fromAt,
+    untilS,
+    (body, from, timeS) => {
+      const to = toAt(timeS);
+      return pushToPoint(skater.power, body, pointOf(from, to), pointOf(moved(from), moved(to)), 1);
+    },
+    0,
+  );
+};
+
+const A_LITTLE_S = 1e-4;
+
+const moved = (body: Body): Body => ({
+  ...body,
+  xM: body.xM + A_LITTLE_S * body.xMps,
+  yM: body.yM + A_LITTLE_S * body.yMps,
+});
+
+/** The push towards a moving point, its velocity by a difference and not by its formula. */
+const pushToPoint = (
+  power: SprintPower,
+  body: Body,
+  point: IcePoint,
+  later: IcePoint,
+  times: number,
+): { x: number; y: number } => {
+  const { topSpeedMps, tauS } = power;
+  const x = point.xM - body.xM;
+  const y = point.yM - body.yM;
+  const pointX = (later.xM - point.xM) / A_LITTLE_S;
+  const pointY = (later.yM - point.yM) / A_LITTLE_S;
+  // Axes along and across the way the point moves; towards it when it stands.
+  const pointMps = Math.hypot(pointX, pointY);
+  const stands = pointMps < STANDING_MPS.value;
+  const headingRad = stands ? Math.atan2(y, x) : Math.atan2(pointY, pointX);
+  const turned = (vx: number, vy: number, rad: number) => ({
+    x: vx * Math.cos(rad) + vy * Math.sin(rad),
+    y: vy * Math.cos(rad) - vx * Math.sin(rad),
+  });
+  const lack = turned(x, y, headingRad);
+  const speed = turned(body.xMps, body.yMps, headingRad);
+  const isAhead = lack.x < 0;
+  const spareMps = isAhead ? Math.max(0, topSpeedMps - times * pointMps) : topSpeedMps + pointMps;
+  const close = (lackM: number, spare: number): number =>
+    Math.sign(lackM) *
+    Math.min(Math.abs(lackM) / (4 * GAP_RESPONSE_S.value), referenceBrakeable(Math.abs(lackM), spare, tauS));
+  const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
+  const full = (1 - keeps) * topSpeedMps;
+  let along = (pointMps + close(lack.x, spareMps) - keeps * speed.x) / full;
+  let across = (close(lack.y, topSpeedMps) - keeps * speed.y) / full;
+  if (isAhead) {
+    along = clamp(along, 1);
+    across = clamp(across, Math.sqrt(1 - along ** 2));
+  }
+  const size = Math.max(1, Math.hypot(along, across));
+  return turned(along / size, across / size, -headingRad);
 };
 
 /** Closing speed that can be taken off within `farM`, by halving on the way it needs, ∫ c dt of ċ = −(spare + c)/τ. */
@@ -133,7 +171,7 @@ const walk = (
   skater: ReferenceSkater,
   whomAt: (timeS: number) => Body,
   untilS: number,
-  steer: (body: Body, whom: Body) => { x: number; y: number },
+  steer: (body: Body, whom: Body, timeS: number) => { x: number; y: number },
   reachM: number,
 ): ReferenceTrack => {
   const body = { ...skater.start };
@@ -149,7 +187,7 @@ const walk = (
       caughtS = timeS;
       break;
     }
-    const push = steer(body, whom);
+    const push = steer(body, whom, timeS);
     body.xM += body.xMps * STEP_S;
     body.yM += body.yMps * STEP_S;
     body.xMps += ((topSpeedMps * push.x - body.xMps) / tauS) * STEP_S;
