@@ -71,6 +71,7 @@ export const LETTERINGS = letteringTable({
     ink: 'ink',
     casing: onIce(0.36),
   },
+  order: { voice: 'figures', size: 0.95, byK: true, weight: 640, ink: 'ink', casing: onIce(0.4) },
   second: { voice: 'figures', size: 0.7, byK: true, weight: 400, ink: 'ink-2', casing: onIce(0.3) },
   cueFull: { voice: 'figures', size: 0.8, byK: true, weight: 640, ink: 'on-ink' },
   cueOpen: { voice: 'figures', size: 0.8, byK: true, weight: 640, ink: 'ink' },

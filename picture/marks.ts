@@ -76,6 +76,7 @@ export const MARKS = markTable({
   // when
   cueFull: { fill: 'ink', stroke: 'ink', width: 0.12, byK: true },
   cueOpen: { fill: 'ice', stroke: 'ink', width: 0.12, byK: true },
+  place: { stroke: 'ink', width: 0.09, byK: true },
 
   // on a freeze
   fixUs: { fill: 'ink', stroke: 'ink', width: 0.13, byK: true },

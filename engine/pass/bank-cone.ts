@@ -41,7 +41,9 @@ export const bankCone = (
   boards: Boards,
   model: PuckModel,
   passerM: IcePoint,
-  pass: BankPass,
+  pass: Pick<BankPass, 'launchRad' | 'launchSpeedMps' | 'arrivalS'> & {
+    readonly bounces: readonly unknown[];
+  },
   spread: BankSpread,
 ): BankCone => {
   const end = (changed: PuckModel, aimRad: number): { xM: number; yM: number; rad: number } => {

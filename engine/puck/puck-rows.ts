@@ -76,4 +76,12 @@ export const PUCK_ROWS = {
     source: 'The puck lands flat with little bounce; the share of speed kept is our estimate',
     status: 'estimate',
   },
+  saucerHeightM: {
+    name: 'how high a saucer pass tops out',
+    value: 0.2,
+    unit: 'm',
+    range: [0.1, 0.35],
+    source: 'clears a blade of 5 to 8 cm, and a shaft half way along it barely; common practice, no source',
+    status: 'estimate',
+  },
 } as const satisfies Record<string, Row>;

@@ -1,6 +1,7 @@
 import type { ActId, Cue, DrillPlan, Run, SpotId } from '@icewright/engine';
 import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import { byRank } from './by-rank.ts';
+import { cueEventOf } from './cue-event.ts';
 import { spotPlacesOf } from './pass-places.ts';
 
 /** One lozenge of a drill: where it fires (full) or is waited for (open), about the place it belongs to. */
@@ -78,14 +79,10 @@ const firingPlace = (
   cue: Cue,
   run: Run | undefined,
 ): SheetPoint | null => {
-  const played = run?.events.find(event => {
-    if (cue.on === 'receive' || cue.on === 'shot') return event.kind === cue.on && event.spot === cue.spot;
-    if (cue.on === 'spotCrosses')
-      return event.kind === cue.on && event.spot === cue.spot && event.line === cue.line;
-    return cue.on === 'puckCrosses' && event.kind === cue.on && event.line === cue.line;
-  });
+  if (cue.on === 'reaches') return sheetPoint(cue.atM);
+  const played = run && cueEventOf(run, cue);
   if (played) return sheetPoint(played.atM);
-  if (cue.on !== 'receive' && cue.on !== 'shot' && cue.on !== 'spotCrosses') return null;
+  if (!('spot' in cue)) return null;
   const spot = plan.spots[cue.spot];
   if (!spot) return null;
   const wanted = cue.on === 'shot' ? 'shoot' : 'carry';

@@ -1,4 +1,6 @@
 import type { ActId, DrillPlan, Finding, Lengths, LevelId, Rink, Run, SpotId } from '@icewright/engine';
+import { cornerCentreOf } from '@icewright/engine';
+import { drawPlace } from '../ice/act-marks.ts';
 import { drawNet } from '../ice/net.ts';
 import { tracePoints } from '../ice/polyline.ts';
 import { drawRink, type RinkSetting } from '../ice/rink.ts';
@@ -8,9 +10,10 @@ import { drawPucks, drawPylon } from '../ice/things.ts';
 import { isSmall } from '../pen/is-small.ts';
 import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
+import { cueKey } from './cue-letters.ts';
 import { drawFlags } from './draw-flags.ts';
 import { drawLabels } from './draw-labels.ts';
-import { drawRoute, drawTicks } from './draw-lines.ts';
+import { drawLeftPuck, drawRoute, drawTicks } from './draw-lines.ts';
 import { drillLinesOf } from './drill-lines.ts';
 
 export interface DrillSetting extends RinkSetting {
@@ -38,10 +41,12 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   const lines = drillLinesOf(plan, rink, setting);
   for (const gear of Object.values(plan.gear)) drawGear(pen, gear, rink);
   for (const [, spot] of byRank(plan.spots)) drawWaiting(pen, spot);
+  drawCuePlaces(pen, plan);
   for (const line of lines) if (line.kind === 'pass' || line.kind === 'gap') drawRoute(pen, line, plan);
   for (const line of lines) if (line.kind !== 'pass' && line.kind !== 'gap') drawRoute(pen, line, plan);
   if (setting.ticks ?? !isSmall(pen))
     for (const line of lines) if (line.kind === 'route') drawTicks(pen, line);
+  for (const line of lines) drawLeftPuck(pen, line, plan);
   for (const puck of Object.values(plan.pucks)) drawPucks(pen, puck.atM, puck.count);
   for (const [id, spot] of byRank(plan.spots)) {
     pen.group('spot', { spot: id }, () =>
@@ -54,6 +59,18 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   drawHandles(pen, plan, setting);
   const labels = drawLabels(pen, plan, rink, lines, setting.run);
   drawFlags(pen, setting.findings ?? setting.run?.findings ?? [], plan, rink, labels);
+};
+
+/** Places that somebody must come to, each once, however many wait for it. */
+const drawCuePlaces = (pen: Pen, plan: DrillPlan): void => {
+  const seen = new Set<string>();
+  for (const { acts } of Object.values(plan.spots)) {
+    for (const { cue } of Object.values(acts)) {
+      if (cue?.on !== 'reaches' || seen.has(cueKey(cue))) continue;
+      seen.add(cueKey(cue));
+      drawPlace(pen, sheetPoint(cue.atM), cue.withinM);
+    }
+  }
 };
 
 const NET_DEPTH_M = 1.016;
@@ -74,7 +91,9 @@ const drawGear = (pen: Pen, gear: DrillPlan['gear'][string], rink: Rink): void =
 const drawDivider = (pen: Pen, gear: DrillPlan['gear'][string], rink: Rink): void => {
   const at = sheetPoint(gear.atM);
   const alongX = Math.abs(Math.sin(gear.facingRad)) > Math.SQRT1_2;
-  const half = (alongX ? rink.boards.lengthM : rink.boards.widthM) / 2;
+  const half = alongX
+    ? halfChord(rink, 'yM', Math.abs(at.y), rink.boards.lengthM / 2)
+    : halfChord(rink, 'xM', Math.abs(at.x), rink.boards.widthM / 2);
   pen.path('divider', sink =>
     tracePoints(
       sink,
@@ -89,6 +108,15 @@ const drawDivider = (pen: Pen, gear: DrillPlan['gear'][string], rink: Rink): voi
           ],
     ),
   );
+};
+
+/** Half the way from boards to boards at this distance from the middle: shorter where the corners are round. */
+const halfChord = (rink: Rink, across: 'xM' | 'yM', fromMiddleM: number, fullM: number): number => {
+  const centre = cornerCentreOf(rink.boards);
+  const intoM = fromMiddleM - centre[across];
+  const radiusM = rink.boards.cornerRadiusM;
+  if (intoM <= 0) return fullM;
+  return fullM - radiusM + Math.sqrt(Math.max(0, radiusM * radiusM - intoM * intoM));
 };
 
 /** Handles of the selected spot's routes, at the points the coach set. */

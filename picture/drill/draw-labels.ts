@@ -1,14 +1,16 @@
 import type { DrillPlan, Rink, Run } from '@icewright/engine';
+import { archTop } from '../ice/act-marks.ts';
 import { CUE_HALF_M, drawCue } from '../ice/cue.ts';
 import { pointAt, polylineOf } from '../ice/polyline.ts';
-import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import { along, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import { waitingLabelReachM } from '../ice/spot.ts';
 import { isSmall } from '../pen/is-small.ts';
 import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
 import { type CueSign, cueSignsOf } from './cue-letters.ts';
-import type { DrillLine } from './drill-line.ts';
+import type { DrillLine, PassLine, SignLine } from './drill-line.ts';
 import { findFreePlace, freePlace, type Obstacle } from './free-place.ts';
+import { orderFigures } from './order-figures.ts';
 
 /** How far from its line a word may stand, ice metres at k = 1. */
 const REACHES = [1.1, 1.7, 2.4, 3.2, 4.2, 5.4] as const;
@@ -26,6 +28,7 @@ export const drawLabels = (
   const obstacles = obstaclesOf(pen, plan, lines);
   const others = obstacles.length;
   drawCues(pen, plan, rink, run, obstacles);
+  drawOrder(pen, plan, lines, run, rink, obstacles);
   drawWords(pen, lines, rink, obstacles);
   return obstacles.slice(others);
 };
@@ -47,6 +50,26 @@ const drawCues = (
   }
 };
 
+/** Small figures beside the lines of the puck: what is played first, second, third. */
+const drawOrder = (
+  pen: Pen,
+  plan: DrillPlan,
+  lines: readonly DrillLine[],
+  run: Run | undefined,
+  rink: Rink,
+  obstacles: Obstacle[],
+): void => {
+  const radius = 0.42 * pen.k;
+  const isOnSheet = sheetTest(rink, radius);
+  for (const [line, figure] of orderFigures(plan, lines, run)) {
+    const way = polylineOf(pointsOf(line));
+    const { at } = pointAt(way, way.length * 0.4);
+    const { place } = findFreePlace(at, [0.85 * pen.k, 1.2 * pen.k], radius, obstacles, isOnSheet);
+    obstacles.push({ at: place, radius });
+    pen.text('order', `${figure}`, place.x, place.y, { anchor: 'middle', drop: 0.34 * pen.k });
+  }
+};
+
 /** Those who start on one whistle start together: a small drawing says it once. */
 const oneWhistle = (plan: DrillPlan, signs: readonly CueSign[]): readonly CueSign[] => {
   const isStart = (sign: CueSign): boolean => {
@@ -65,11 +88,11 @@ const drawWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles:
   const radius = 0.5 * pen.k;
   const isOnEnd = Math.abs(Math.sin(pen.turnRad)) > 0.5;
   for (const line of lines) {
-    const said = wordsOf(line, pen.k);
+    const said = wordsOf(line, pen);
     if (!said) continue;
     const half = pen.measure('labelWord', said.words) / 2;
     const extent = isOnEnd ? { x: 0, y: half } : { x: half, y: 0 };
-    const mayBeLeftOut = isSmall(pen) && line.kind !== 'pass';
+    const mayBeLeftOut = isSmall(pen) && !hasToBeSaid(line);
     const reaches = REACHES.slice(0, mayBeLeftOut ? SMALL_REACHES : REACHES.length).map(
       reach => reach * pen.k,
     );
@@ -85,15 +108,39 @@ const drawWords = (pen: Pen, lines: readonly DrillLine[], rink: Rink, obstacles:
 
 const wordsOf = (
   line: DrillLine,
-  k: number,
+  pen: Pen,
 ): { readonly words: string; readonly anchor: SheetPoint } | null => {
-  if (line.kind === 'pass') {
-    const bounce = line.way === 'bank' ? line.legs[1] : undefined;
-    return bounce ? { words: 'bank', anchor: bounce } : null;
-  }
   if (line.kind === 'shot' || line.words === '') return null;
-  const route = polylineOf(line.kind === 'route' ? line.points : [line.from, line.to]);
-  return { words: line.words, anchor: pointAt(route, Math.min(route.length / 2, 4 * k)).at };
+  if (line.kind === 'sign') return { words: line.words, anchor: line.at };
+  if (line.kind === 'pass') return { words: line.words, anchor: passWordAt(line, pen) };
+  const route = polylineOf(pointsOf(line));
+  const isAtEnd = line.kind === 'route' && line.laneRad !== undefined;
+  return {
+    words: line.words,
+    anchor: pointAt(route, isAtEnd ? route.length : Math.min(route.length / 2, 4 * pen.k)).at,
+  };
+};
+
+/** A word stands by what it names: the bounce, the part in the air, the puck that is left, the middle of the boards' part. */
+const passWordAt = (line: PassLine, pen: Pen): SheetPoint => {
+  const way = polylineOf(line.legs);
+  const bounce = line.legs[1];
+  if (line.way === 'bank' && bounce) return bounce;
+  if (line.way === 'drop') return pointAt(way, 0).at;
+  const airM = line.airM;
+  return airM === undefined
+    ? pointAt(way, way.length / 2).at
+    : archTop(pen, way, 0, Math.min(airM, way.length));
+};
+
+/** Marks that are not the same everywhere never go without their word. */
+const hasToBeSaid = (line: DrillLine): boolean =>
+  line.kind === 'pass' || line.kind === 'sign' || (line.kind === 'route' && line.laneRad !== undefined);
+
+const pointsOf = (line: DrillLine): readonly SheetPoint[] => {
+  if (line.kind === 'route') return line.points;
+  if (line.kind === 'pass') return line.legs;
+  return line.kind === 'sign' ? [line.at] : [line.from, line.to];
 };
 
 const sheetTest =
@@ -103,6 +150,12 @@ const sheetTest =
     point.x < rink.area.maxXM - marginM - extent.x &&
     -point.y > rink.area.minYM + marginM + extent.y &&
     -point.y < rink.area.maxYM - marginM - extent.y;
+
+/** A facing stands before the disc. */
+const signObstacle = (line: SignLine, k: number): Obstacle => ({
+  at: line.sign === 'face' ? along(line.at, line.turnRad, 1.4 * k) : line.at,
+  radius: 0.6 * k,
+});
 
 const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Obstacle[] => {
   const k = pen.k;
@@ -130,8 +183,8 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
   }
   for (const puck of Object.values(plan.pucks)) obstacles.push({ at: sheetPoint(puck.atM), radius: 0.6 * k });
   for (const line of lines) {
-    const points =
-      line.kind === 'route' ? line.points : line.kind === 'pass' ? line.legs : [line.from, line.to];
+    if (line.kind === 'sign') obstacles.push(signObstacle(line, k));
+    const points = pointsOf(line);
     if (points.length === 0) continue;
     const route = polylineOf(points);
     for (let length = 0; length <= route.length; length += 0.6) {

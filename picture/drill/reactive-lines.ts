@@ -1,75 +1,120 @@
-import {
-  type Act,
-  type ActId,
-  type DrillPlan,
-  feetOf,
-  type IcePoint,
-  type Lengths,
-  type Run,
-  type SpotId,
-} from '@icewright/engine';
-import { type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
-import type { DrillLine } from './drill-line.ts';
-import type { SpotPlaces } from './pass-places.ts';
-import { type ActTimes, placeOnTrack, playedTicks, trackOf } from './run-reading.ts';
+import { type Act, feetOf, type IcePoint, type Lengths } from '@icewright/engine';
+import { directionRad, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
+import type { DrillLine, RouteLine } from './drill-line.ts';
+import type { ActStep, LineWalk } from './line-walk.ts';
+import { netOf } from './net-of.ts';
+import { placeOf, playedPath, playedTicks, trackOf } from './run-reading.ts';
 
-interface ReactiveKnown {
-  readonly plan: DrillPlan;
-  readonly run: Run | undefined;
-  readonly places: ReadonlyMap<SpotId, SpotPlaces>;
-  readonly lengths: Lengths;
-}
+type ReactiveAct = Extract<Act, { kind: 'chase' | 'gap' | 'steal' | 'screen' }>;
 
 const gapWords = (gapM: number, lengths: Lengths): string =>
   lengths === 'feet' ? `gap ${feetOf(gapM).toFixed(0)} ft` : `gap ${gapM.toFixed(1)} m`;
 
-const TRACK_EVERY_S = 0.1;
-
 /**
- * A chase or a gap: as it was played when there is a run; before that a sign of whom it goes to.
+ * A chase, a steal, a gap or a screen: as it was played when there is a run; before that a sign of whom it goes to.
  */
-export const reactiveLines = (
-  walk: ReactiveKnown,
-  of: { readonly spot: SpotId; readonly act: ActId },
-  at: IcePoint,
-  act: Extract<Act, { kind: 'chase' | 'gap' }>,
-  times: ActTimes | null,
+export const reactiveLines = (walk: LineWalk, step: ActStep, act: ReactiveAct): readonly DrillLine[] =>
+  playedReactive(walk, step, act) ??
+  (act.kind === 'screen' ? plannedScreen(walk, step, act) : plannedPursuit(walk, step, act));
+
+const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readonly DrillLine[] | null => {
+  const { of, times } = step;
+  const { run } = walk;
+  const track = trackOf(run, of.spot);
+  if (!run || !track || !times || times.endS <= times.startS) return null;
+  const middle = Math.round(((times.startS + times.endS) / 2) * run.stepHz);
+  const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
+  const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
+  const laneRad = act.kind === 'screen' ? laneDirection(walk, step, act, times.endS) : undefined;
+  const puckM = act.kind === 'steal' ? placeOf(run, act.whom, times.endS) : undefined;
+  return [
+    {
+      ...of,
+      kind: 'route',
+      style: 'chase',
+      backward: going + across < 0,
+      points: playedPath(run, track, times).map(sheetPoint),
+      end: laneRad === undefined ? 'head' : 'open',
+      pivot: false,
+      ticks: playedTicks(run, of.spot, times).map(sheetPoint),
+      words: wordsOf(walk, act),
+      ...(laneRad === undefined ? {} : { laneRad }),
+      ...(puckM ? { puckAtEnd: { way: 'stick', at: sheetPoint(puckM) } as const } : {}),
+    },
+  ];
+};
+
+const plannedPursuit = (
+  walk: LineWalk,
+  { of, at }: ActStep,
+  act: Exclude<ReactiveAct, { kind: 'screen' }>,
 ): readonly DrillLine[] => {
   const whom = walk.plan.spots[act.whom];
   if (!whom) return [];
-  const words =
-    act.kind === 'chase' ? `chases ${whom.role}` : `${gapWords(act.distanceM, walk.lengths)} to ${whom.role}`;
-  const track = trackOf(walk.run, of.spot);
-  if (walk.run && track && times && times.endS > times.startS) {
-    const run = walk.run;
-    const points: SheetPoint[] = [];
-    for (let timeS = times.startS; timeS < times.endS; timeS += TRACK_EVERY_S) {
-      points.push(sheetPoint(placeOnTrack(run, track, timeS)));
-    }
-    points.push(sheetPoint(placeOnTrack(run, track, times.endS)));
-    const middle = Math.round(((times.startS + times.endS) / 2) * run.stepHz);
-    const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
-    const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
-    return [
-      {
-        ...of,
-        kind: 'route',
-        style: 'chase',
-        backward: going + across < 0,
-        points,
-        end: 'head',
-        pivot: false,
-        ticks: playedTicks(run, of.spot, times).map(sheetPoint),
-        words,
-      },
-    ];
-  }
   const from = sheetPoint(at);
   if (act.kind === 'gap') {
-    const held = gapWords(act.distanceM, walk.lengths);
-    return [{ ...of, kind: 'gap', from, to: sheetPoint(whom.atM), words: held }];
+    return [
+      { ...of, kind: 'gap', from, to: sheetPoint(whom.atM), words: gapWords(act.distanceM, walk.lengths) },
+    ];
   }
-  const target = walk.places.get(act.whom);
-  const to = sheetPoint(target ? target.endM : whom.atM);
-  return [{ ...of, kind: 'chaseSign', from, to, words, side: whom.side }];
+  const to = sheetPoint(walk.places.get(act.whom)?.endM ?? whom.atM);
+  return [{ ...of, kind: 'chaseSign', from, to, words: wordsOf(walk, act), takes: act.kind === 'steal' }];
+};
+
+/** The way into the lane, broken since it is the skater's own, and the bar across it. */
+const plannedScreen = (
+  walk: LineWalk,
+  { of, at }: ActStep,
+  act: Extract<ReactiveAct, { kind: 'screen' }>,
+): readonly DrillLine[] => {
+  const ends = laneEnds(walk, of.spot, act, spot => walk.plan.spots[spot]?.atM);
+  if (!ends) return [];
+  const [from, to] = ends;
+  const place = {
+    x: from.x + (to.x - from.x) * act.alongRatio,
+    y: from.y + (to.y - from.y) * act.alongRatio,
+  };
+  const line: RouteLine = {
+    kind: 'route',
+    style: 'chase',
+    backward: false,
+    points: [sheetPoint(at), place],
+    end: 'open',
+    pivot: false,
+    ticks: [],
+    words: 'screen',
+    laneRad: directionRad(from, to),
+  };
+  return [{ ...of, ...line }];
+};
+
+const laneDirection = (
+  walk: LineWalk,
+  { of }: ActStep,
+  act: Extract<ReactiveAct, { kind: 'screen' }>,
+  timeS: number,
+): number | undefined => {
+  const ends = laneEnds(walk, of.spot, act, spot => walk.run && placeOf(walk.run, spot, timeS));
+  return ends ? directionRad(ends[0], ends[1]) : undefined;
+};
+
+/** Both ends of a lane on the page; it goes to the own net when nobody takes it. */
+const laneEnds = (
+  walk: LineWalk,
+  own: ActStep['of']['spot'],
+  act: Extract<ReactiveAct, { kind: 'screen' }>,
+  placeAt: (spot: ActStep['of']['spot']) => IcePoint | undefined,
+): readonly [SheetPoint, SheetPoint] | null => {
+  const from = placeAt(act.from);
+  if (!from) return null;
+  const ownEnd = walk.plan.spots[own]?.side === 'them' ? 'plusX' : 'minusX';
+  const to = act.to ? placeAt(act.to) : netOf(walk.rink, from, ownEnd);
+  return to ? [sheetPoint(from), sheetPoint(to)] : null;
+};
+
+const wordsOf = (walk: LineWalk, act: ReactiveAct): string => {
+  if (act.kind === 'screen') return 'screen';
+  const whom = walk.plan.spots[act.whom]?.role ?? '';
+  if (act.kind === 'gap') return `${gapWords(act.distanceM, walk.lengths)} to ${whom}`;
+  return act.kind === 'steal' ? `steal, ${whom}` : `chases ${whom}`;
 };

@@ -1,11 +1,34 @@
-import type { ActId, IcePoint, Run, RunEvent, SpotId, Track } from '@icewright/engine';
+import type { ActId, IcePoint, PuckTrack, Run, RunEvent, SpotId, Track } from '@icewright/engine';
+import type { RouteBefore } from './route.ts';
 
 export const trackOf = (run: Run | undefined, spot: SpotId): Track | undefined =>
   run?.tracks.find(track => track.spot === spot);
 
-export const placeOnTrack = (run: Run, track: Track, timeS: number): IcePoint => {
-  const index = Math.max(0, Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz)));
+export const placeOnTrack = (
+  run: Run,
+  track: { xM: Float64Array; yM: Float64Array },
+  timeS: number,
+): IcePoint => {
+  const index = sampleAt(run, timeS);
   return { xM: track.xM[index] ?? 0, yM: track.yM[index] ?? 0 };
+};
+
+/** Where a skater is at that time; the puck when nobody is named. */
+export const placeOf = (run: Run, spot: SpotId | undefined, timeS: number): IcePoint | undefined => {
+  const track = spot === undefined ? pucksOf(run)[0] : trackOf(run, spot);
+  return track && placeOnTrack(run, track, timeS);
+};
+
+/** Slower than one step a second she leaves in any direction, and no line has to go on along her way. */
+const MOVES_FROM_MPS = 0.5;
+
+/** Direction and speed at that time, for a line that goes on from there. */
+export const movingAt = (run: Run, track: Track, timeS: number): RouteBefore => {
+  const index = sampleAt(run, timeS);
+  const xMps = track.xMps[index] ?? 0;
+  const yMps = track.yMps[index] ?? 0;
+  const speedMps = Math.hypot(xMps, yMps);
+  return speedMps > MOVES_FROM_MPS ? { speedMps, headingRad: Math.atan2(yMps, xMps) } : { speedMps: 0 };
 };
 
 export interface ActTimes {
@@ -23,6 +46,18 @@ export const actTimes = (run: Run | undefined, spot: SpotId, act: ActId): ActTim
   return { startS: starts.timeS, endS: of('actEnds')?.timeS ?? run.durationS };
 };
 
+const PATH_EVERY_S = 0.1;
+
+/** The way she went during an act, a point every tenth of a second. */
+export const playedPath = (run: Run, track: Track, times: ActTimes): readonly IcePoint[] => {
+  const points: IcePoint[] = [];
+  for (let timeS = times.startS; timeS < times.endS; timeS += PATH_EVERY_S) {
+    points.push(placeOnTrack(run, track, timeS));
+  }
+  points.push(placeOnTrack(run, track, times.endS));
+  return points;
+};
+
 /** Where the skater is after each whole second of the act. */
 export const playedTicks = (run: Run, spot: SpotId, times: ActTimes): readonly IcePoint[] => {
   const track = trackOf(run, spot);
@@ -34,22 +69,57 @@ export const playedTicks = (run: Run, spot: SpotId, times: ActTimes): readonly I
   return ticks;
 };
 
-/** The puck's way of one pass: from the stick over the boards to the stick that stops it. Null when it was not played. */
-export const passWay = (run: Run, spot: SpotId, act: ActId): readonly IcePoint[] | null => {
+/** The pucks of a rep, as they were played. */
+export const pucksOf = (run: Run): readonly PuckTrack[] => [run.puck];
+
+/** Whether she has a puck half way through these times. */
+export const hadPuckAt = (run: Run, spot: SpotId, times: ActTimes): boolean => {
+  const index = sampleAt(run, (times.startS + times.endS) / 2);
+  const own = run.tracks.findIndex(track => track.spot === spot);
+  return pucksOf(run).some(puck => puck.owner[index] === own);
+};
+
+/** One pass as it was played: the event, the puck that was passed, when it was taken, and its way over the boards. */
+export interface PlayedPass {
+  readonly event: Extract<RunEvent, { kind: 'pass' }>;
+  readonly takenS: number;
+  readonly wayM: readonly IcePoint[];
+}
+
+/** Null when it was not played, or nobody took it and it never touched the boards. */
+export const playedPass = (run: Run, spot: SpotId, act: ActId): PlayedPass | null => {
   const index = run.events.findIndex(
     event => event.kind === 'pass' && event.spot === spot && event.act === act,
   );
-  const pass = run.events[index];
-  if (!pass) return null;
-  const way: IcePoint[] = [pass.atM];
-  for (const event of run.events.slice(index + 1)) {
-    if (event.kind === 'bounce') way.push(event.atM);
-    if (endsPass(event)) {
-      way.push(event.atM);
-      return way;
-    }
+  const event = run.events[index];
+  if (event?.kind !== 'pass') return null;
+  const wayM: IcePoint[] = [event.atM];
+  for (const later of run.events.slice(index + 1)) {
+    if (later.kind === 'bounce') wayM.push(later.atM);
+    if (endsPass(later)) return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
   }
-  return way.length > 1 ? way : null;
+  return wayM.length > 1 ? { event, takenS: run.durationS, wayM } : null;
+};
+
+/** Where the puck that she passed went until it was taken: a rim follows the boards and not straight legs. */
+export const puckWay = (run: Run, pass: PlayedPass): readonly IcePoint[] => {
+  const own = run.tracks.findIndex(track => track.spot === pass.event.spot);
+  const from = sampleAt(run, pass.event.timeS);
+  const to = sampleAt(run, pass.takenS);
+  const puck =
+    pucksOf(run).find(each => each.owner[Math.max(0, from - 1)] === own && each.owner[from + 1] !== own) ??
+    pucksOf(run)[0];
+  if (!puck) return pass.wayM;
+  const step = Math.max(1, Math.round(PATH_EVERY_S * run.stepHz));
+  const points: IcePoint[] = [];
+  for (let sample = from; sample < to; sample += step) {
+    points.push({ xM: puck.xM[sample] ?? 0, yM: puck.yM[sample] ?? 0 });
+  }
+  points.push({ xM: puck.xM[to] ?? 0, yM: puck.yM[to] ?? 0 });
+  return points;
 };
 
 const endsPass = (event: RunEvent): boolean => event.kind === 'receive' || event.kind === 'intercept';
+
+const sampleAt = (run: Run, timeS: number): number =>
+  Math.max(0, Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz)));

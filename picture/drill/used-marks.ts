@@ -1,4 +1,5 @@
 import type { Act, DrillPlan, Rink, Run } from '@icewright/engine';
+import type { RouteLine } from './drill-line.ts';
 import { drillLinesOf } from './drill-lines.ts';
 
 /** The entries a key can have, in its order. */
@@ -6,17 +7,28 @@ export const KEY_ENTRIES = [
   'skating',
   'withPuck',
   'backward',
+  'backwardPuck',
   'pivot',
   'stop',
+  'turn',
+  'face',
   'pass',
   'bank',
+  'saucer',
+  'rim',
+  'drop',
   'shot',
+  'pickUp',
+  'left',
   'chase',
+  'steal',
   'gap',
+  'screen',
   'fires',
   'waits',
   'whistle',
   'seconds',
+  'place',
   'us',
   'them',
   'goalie',
@@ -45,17 +57,23 @@ export const drawnMarks = (
     ),
   );
 
-/** The mark of each gap that was played, by its spot and act. */
+/** The mark of each gap, chase, steal and screen that was played, by its spot and act. */
 type PlayedGaps = ReadonlyMap<string, KeyEntry>;
 
 const playedGaps = (plan: DrillPlan, run: Run, rink: Rink): PlayedGaps =>
   new Map(
     drillLinesOf(plan, rink, { run }).flatMap(line =>
       line.kind === 'route' && line.style === 'chase'
-        ? [[`${line.spot} ${line.act}`, line.backward ? 'backward' : 'chase'] as const]
+        ? [[`${line.spot} ${line.act}`, pursuitMark(line)] as const]
         : [],
     ),
   );
+
+const pursuitMark = (line: RouteLine): KeyEntry => {
+  if (line.laneRad !== undefined) return 'screen';
+  if (line.puckAtEnd) return 'steal';
+  return line.backward ? 'backward' : 'chase';
+};
 
 const marksOf = (
   drawn: readonly { readonly plan: DrillPlan; readonly played: PlayedGaps }[],
@@ -83,15 +101,28 @@ const addSpot = (
   );
   for (const [actId, act] of acts) {
     if (act.kind === 'skate' || act.kind === 'carry') {
-      used.add(act.facing === 'backward' ? 'backward' : act.kind === 'carry' ? 'withPuck' : 'skating');
       if (act.stops) used.add('stop');
       if (facing !== null && facing !== act.facing) used.add('pivot');
       facing = act.facing;
-    } else if (act.kind === 'pass') used.add(act.way === 'bank' ? 'bank' : 'pass');
-    else if (act.kind === 'shoot') used.add('shot');
-    else if (act.kind === 'chase' || act.kind === 'gap') used.add(played.get(`${id} ${actId}`) ?? act.kind);
+    }
+    const mark = played.get(`${id} ${actId}`) ?? markOf(act);
+    if (mark) used.add(mark);
     addCue(used, act.cue);
   }
+};
+
+const routeMark = (act: Extract<Act, { kind: 'skate' | 'carry' }>): KeyEntry => {
+  if (act.facing === 'backward') return act.kind === 'carry' ? 'backwardPuck' : 'backward';
+  return act.kind === 'carry' ? 'withPuck' : 'skating';
+};
+
+/** The mark of an act; nothing is drawn for a hold. */
+const markOf = (act: Act): KeyEntry | null => {
+  if (act.kind === 'skate' || act.kind === 'carry') return routeMark(act);
+  if (act.kind === 'pass') return act.way === 'direct' ? 'pass' : act.way;
+  if (act.kind === 'shoot') return 'shot';
+  if (act.kind === 'leave') return 'left';
+  return act.kind === 'hold' ? null : act.kind;
 };
 
 const addCue = (
@@ -105,5 +136,6 @@ const addCue = (
   } else {
     used.add('waits');
     used.add('fires');
+    if (cue.on === 'reaches') used.add('place');
   }
 };

@@ -2,7 +2,15 @@ import type { BankCone, BankPass, IcePoint } from '@icewright/engine';
 import type { Pen } from '../pen/pen.ts';
 import { drawPassLine } from './line-marks.ts';
 import { tracePoints } from './polyline.ts';
-import { along, beside, directionRad, distanceOf, sheetPoint, sheetPoints } from './sheet-point.ts';
+import {
+  along,
+  beside,
+  directionRad,
+  distanceOf,
+  type SheetPoint,
+  sheetPoint,
+  sheetPoints,
+} from './sheet-point.ts';
 
 /** Two-sided 95 % of a normal spread, in standard deviations. */
 const SURELY_SDS = 1.96;
@@ -19,16 +27,8 @@ export const drawBankPass = (
   const first = bounces[0];
   const last = bounces[bounces.length - 1];
   if (!first || !last) return;
-  const outRad = directionRad(last, meet);
   pen.group('bank', {}, () => {
-    if (bank.cone) {
-      const half = SURELY_SDS * bank.cone.atMeetSdM;
-      const edge = [last, beside(meet, outRad, half), beside(meet, outRad, -half)];
-      pen.path('wedge', sink => {
-        tracePoints(sink, edge);
-        sink.closePath();
-      });
-    }
+    if (bank.cone) drawBankWedge(pen, last, meet, SURELY_SDS * bank.cone.atMeetSdM);
     const start = along(
       from,
       directionRad(from, first),
@@ -40,5 +40,14 @@ export const drawBankPass = (
       anchor: 'middle',
       drop: (below > 0 ? 1.9 : -1.2) * pen.k,
     });
+  });
+};
+
+/** The wedge of a pass's ± from where it leaves the boards to where it is taken, `halfM` to each side there. */
+export const drawBankWedge = (pen: Pen, from: SheetPoint, to: SheetPoint, halfM: number): void => {
+  const outRad = directionRad(from, to);
+  pen.path('wedge', sink => {
+    tracePoints(sink, [from, beside(to, outRad, halfM), beside(to, outRad, -halfM)]);
+    sink.closePath();
   });
 };

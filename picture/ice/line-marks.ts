@@ -1,11 +1,12 @@
 import type { Pen } from '../pen/pen.ts';
 import { drawPassHead, drawShotHead, drawSkateHead, SHOT_HEAD_M, SKATE_HEAD_COVERS_M } from './heads.ts';
 import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from './polyline.ts';
-import { beside, directionRad, type SheetPoint } from './sheet-point.ts';
+import { beside, directionRad, distanceOf, type SheetPoint } from './sheet-point.ts';
 
 const WAVE_LENGTH_M = 1.7;
 const WAVE_HALF_HEIGHT_M = 0.36;
 const WAVE_POINTS = 16;
+const WAVE_SMOOTH_M = 0.3;
 /** The wave dies out over the last stride, so that the head points where the route ends. */
 const WAVE_STRAIGHT_END_M = 1.9;
 const BACK_RADIUS_M = 0.47;
@@ -33,7 +34,7 @@ export const drawForward = (
 
 /** Forward with the puck: a wave about the line, straight for the last stride. */
 export const drawCarry = (pen: Pen, line: Polyline, end: LineEnd): void => {
-  drawCased(pen, 'skate', waveOf(line, pen.k, line.length - coveredAtEnd(pen, end)));
+  drawCased(pen, 'skate', waveOf(line, pen.k, line.length - coveredAtEnd(pen, end), end));
   drawEnd(pen, line, end);
 };
 
@@ -88,13 +89,18 @@ export const drawStop = (pen: Pen, at: SheetPoint, turnRad: number): void => {
 
 /** A pass along straight legs: dashed with an open head; at a board it bends and leaves a small half disc. */
 export const drawPassLine = (pen: Pen, legs: readonly SheetPoint[]): void => {
-  drawCased(pen, 'pass', legs);
-  const line = polylineOf(legs);
-  const end = pointAt(line, line.length);
-  drawPassHead(pen, end.at, end.turnRad);
+  drawPassAlong(pen, legs);
   legs.slice(1, -1).forEach((at, index) => {
     drawBounce(pen, legs[index]!, at, legs[index + 2]!);
   });
+};
+
+/** A pass whose way bends without a bounce: it follows the boards, or the stick that carries it. */
+export const drawPassAlong = (pen: Pen, points: readonly SheetPoint[]): void => {
+  drawCased(pen, 'pass', points);
+  const line = polylineOf(points);
+  const end = pointAt(line, line.length);
+  drawPassHead(pen, end.at, end.turnRad);
 };
 
 /** A half disc with its flat side on the boards, which lie across the middle between coming and leaving. */
@@ -144,20 +150,30 @@ const drawEnd = (pen: Pen, line: Polyline, end: LineEnd): void => {
   else drawStop(pen, at, turnRad);
 };
 
-const waveOf = (line: Polyline, k: number, reach: number): readonly SheetPoint[] => {
+const waveOf = (line: Polyline, k: number, reach: number, end: LineEnd): readonly SheetPoint[] => {
   const waveLength = WAVE_LENGTH_M * Math.sqrt(k);
   const height = WAVE_HALF_HEIGHT_M * Math.sqrt(k) * Math.min(1, line.length / (2 * waveLength));
-  const fadeAt = Math.max(0, line.length - WAVE_STRAIGHT_END_M * k);
+  // A line that goes on has no head to lead to: it stays a wave to where the next begins.
+  const fadeAt = end === 'open' ? line.length : Math.max(0, line.length - WAVE_STRAIGHT_END_M * k);
+  const fadeOver = (end === 'open' ? 0.35 : 0.6) * waveLength;
   const step = waveLength / WAVE_POINTS;
   const points: SheetPoint[] = [];
   const count = Math.max(2, Math.ceil(reach / step));
   for (let index = 0; index <= count; index++) {
     const length = (reach * index) / count;
-    const { at, turnRad } = pointAt(line, length);
+    const { at } = pointAt(line, length);
+    const turnRad = smoothTurn(line, length);
     const grow = Math.min(1, length / (0.35 * waveLength));
-    const fade = fadeAt > 0 ? Math.max(0, Math.min(1, (fadeAt - length) / (0.6 * waveLength))) : 0;
+    const fade = fadeAt > 0 ? Math.max(0, Math.min(1, (fadeAt - length) / fadeOver)) : 0;
     const swing = Math.sin((2 * Math.PI * length) / waveLength) * height * Math.min(grow, fade);
     points.push(beside(at, turnRad, swing));
   }
   return points;
+};
+
+/** Direction over a short way about the place: a wave about a line of short straight pieces must not break at their ends. */
+const smoothTurn = (line: Polyline, length: number): number => {
+  const from = pointAt(line, length - WAVE_SMOOTH_M);
+  const to = pointAt(line, length + WAVE_SMOOTH_M);
+  return distanceOf(from.at, to.at) > 0 ? directionRad(from.at, to.at) : from.turnRad;
 };

@@ -8,7 +8,7 @@ const KEY = { x: 12, width: 1000, lettering: 'caption', scale: 9 } as const;
 export default {
   title: 'The key: every entry, and the entries that Middle first uses',
   viewBox: [0, 0, 1024, 170],
-  digits: 1,
+  digits: 2,
   draw: pen => {
     pen.path('ice', sink => sink.rect(0, 0, 1024, 170));
     const height = drawKey(pen, KEY_ENTRIES, { ...KEY, y: 24 });

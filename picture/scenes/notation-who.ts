@@ -41,11 +41,12 @@ export default markSheet('Who and what', [
     },
   },
   {
-    name: 'Net, moved net',
+    name: 'Net, moved net, small net',
     says: 'pale by the rules, dark where it was carried',
     draw: pen => {
       drawNet(pen, { ...NET, atM: { xM: -4, yM: 0 } }, 'net');
-      drawNet(pen, { ...NET, atM: { xM: 2, yM: 0 } }, 'netMoved');
+      drawNet(pen, { ...NET, atM: { xM: 0, yM: 0 } }, 'netMoved');
+      drawNet(pen, { facingRad: Math.PI, openingM: 1.22, depthM: 0.68, atM: { xM: 4.4, yM: 0 } }, 'netMoved');
     },
   },
   {
@@ -57,5 +58,14 @@ export default markSheet('Who and what', [
       drawWaiting(pen, { ...LINE_OF_THEM, role: 'X1', atM: { xM: 2.2, yM: 0 } });
       someone(pen, 'X1', 2.2, 0, LINE_OF_THEM);
     },
+  },
+  {
+    name: 'Divider',
+    says: 'across or along the ice',
+    draw: pen =>
+      pen.path('divider', sink => {
+        sink.moveTo(-6, 0);
+        sink.lineTo(6, 0);
+      }),
   },
 ]);

@@ -1,4 +1,5 @@
 import type { DrillPlan, Run, SpotId } from '@icewright/engine';
+import { cueEventOf } from '../drill/cue-event.ts';
 import { cueSignsOf } from '../drill/cue-letters.ts';
 import { actTimes } from '../drill/run-reading.ts';
 import { drawCue } from '../ice/cue.ts';
@@ -19,7 +20,7 @@ export const drawScoreCues = (pen: Pen, run: Run, plan: DrillPlan, layout: Score
   const placed: PlacedCue[] = [];
   for (const sign of cueSignsOf(plan, run)) {
     const isOwn = sign.way === 'waits' || sign.cue.on === 'whistle' || sign.cue.on === 'after';
-    const timeS = isOwn ? actTimes(run, sign.spot, sign.act)?.startS : firedAtS(run, sign.cue);
+    const timeS = isOwn ? actTimes(run, sign.spot, sign.act)?.startS : cueEventOf(run, sign.cue)?.timeS;
     const spot = isOwn || !('spot' in sign.cue) ? sign.spot : sign.cue.spot;
     const y = zeroOf(layout, spot);
     if (timeS === undefined || y === undefined) continue;
@@ -39,14 +40,6 @@ export const drawScoreCues = (pen: Pen, run: Run, plan: DrillPlan, layout: Score
     );
   }
 };
-
-const firedAtS = (run: Run, cue: ReturnType<typeof cueSignsOf>[number]['cue']): number | undefined =>
-  run.events.find(event => {
-    if (cue.on === 'receive' || cue.on === 'shot') return event.kind === cue.on && event.spot === cue.spot;
-    if (cue.on === 'spotCrosses')
-      return event.kind === cue.on && event.spot === cue.spot && event.line === cue.line;
-    return cue.on === 'puckCrosses' && event.kind === cue.on && event.line === cue.line;
-  })?.timeS;
 
 const zeroOf = (layout: ScoreLayout, spot: SpotId): number | undefined =>
   layout.staves.find(stave => stave.spot === spot)?.zeroY;
