@@ -1,4 +1,4 @@
-import type { ActId, IcePoint, PuckTrack, Run, RunEvent, SpotId, Track } from '@icewright/engine';
+import type { ActId, IcePoint, Run, RunEvent, SpotId, Track } from '@icewright/engine';
 import type { RouteBefore } from './route.ts';
 
 export const trackOf = (run: Run | undefined, spot: SpotId): Track | undefined =>
@@ -15,7 +15,7 @@ export const placeOnTrack = (
 
 /** Where a skater is at that time; the puck when nobody is named. */
 export const placeOf = (run: Run, spot: SpotId | undefined, timeS: number): IcePoint | undefined => {
-  const track = spot === undefined ? pucksOf(run)[0] : trackOf(run, spot);
+  const track = spot === undefined ? run.pucks[0] : trackOf(run, spot);
   return track && placeOnTrack(run, track, timeS);
 };
 
@@ -69,14 +69,11 @@ export const playedTicks = (run: Run, spot: SpotId, times: ActTimes): readonly I
   return ticks;
 };
 
-/** The pucks of a rep, as they were played. */
-export const pucksOf = (run: Run): readonly PuckTrack[] => [run.puck];
-
 /** Whether she has a puck half way through these times. */
 export const hadPuckAt = (run: Run, spot: SpotId, times: ActTimes): boolean => {
   const index = sampleAt(run, (times.startS + times.endS) / 2);
   const own = run.tracks.findIndex(track => track.spot === spot);
-  return pucksOf(run).some(puck => puck.owner[index] === own);
+  return run.pucks.some(puck => puck.owner[index] === own);
 };
 
 /** One pass as it was played: the event, the puck that was passed, when it was taken, and its way over the boards. */
@@ -94,21 +91,29 @@ export const playedPass = (run: Run, spot: SpotId, act: ActId): PlayedPass | nul
   const event = run.events[index];
   if (event?.kind !== 'pass') return null;
   const wayM: IcePoint[] = [event.atM];
+  const puck = run.pucks[event.puck];
   for (const later of run.events.slice(index + 1)) {
-    if (later.kind === 'bounce') wayM.push(later.atM);
-    if (endsPass(later)) return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
+    if (later.kind === 'bounce' && puck && isAt(placeOnTrack(run, puck, later.timeS), later.atM)) {
+      wayM.push(later.atM);
+    }
+    if (endsPass(later) && later.from === spot) {
+      return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
+    }
   }
   return wayM.length > 1 ? { event, takenS: run.durationS, wayM } : null;
 };
 
+/** A bounce does not say whose puck it is: its place does. Between two samples a hard pass goes this far. */
+const SAME_PLACE_M = 0.5;
+
+const isAt = (one: IcePoint, other: IcePoint): boolean =>
+  Math.hypot(one.xM - other.xM, one.yM - other.yM) < SAME_PLACE_M;
+
 /** Where the puck that she passed went until it was taken: a rim follows the boards and not straight legs. */
 export const puckWay = (run: Run, pass: PlayedPass): readonly IcePoint[] => {
-  const own = run.tracks.findIndex(track => track.spot === pass.event.spot);
+  const puck = run.pucks[pass.event.puck];
   const from = sampleAt(run, pass.event.timeS);
   const to = sampleAt(run, pass.takenS);
-  const puck =
-    pucksOf(run).find(each => each.owner[Math.max(0, from - 1)] === own && each.owner[from + 1] !== own) ??
-    pucksOf(run)[0];
   if (!puck) return pass.wayM;
   const step = Math.max(1, Math.round(PATH_EVERY_S * run.stepHz));
   const points: IcePoint[] = [];
@@ -119,7 +124,8 @@ export const puckWay = (run: Run, pass: PlayedPass): readonly IcePoint[] => {
   return points;
 };
 
-const endsPass = (event: RunEvent): boolean => event.kind === 'receive' || event.kind === 'intercept';
+const endsPass = (event: RunEvent): event is Extract<RunEvent, { kind: 'receive' | 'intercept' }> =>
+  event.kind === 'receive' || event.kind === 'intercept';
 
 const sampleAt = (run: Run, timeS: number): number =>
   Math.max(0, Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz)));
