@@ -5,6 +5,7 @@ import * as filmRows from '../film/film-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
 import { CHANGE_TO_SEE, LEAST_KAPPA } from '../habit/habit-change.ts';
 import { HALF_TIME } from '../habit/habit-need.ts';
+import * as manyRows from '../many/many-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import type { Rink } from '../rink/rink.ts';
@@ -35,6 +36,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
     name: 'Playing a drill and its findings',
     rows: [...rowsIn(drillRows), ...rowsIn(bodyRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
   },
+  { name: 'Many reps: how people differ', rows: rowsIn(manyRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },

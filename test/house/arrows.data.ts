@@ -20,9 +20,10 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   pass: ['puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   control: ['puck', 'skater', 'rink', 'statistics', 'units'],
   drill: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  many: ['drill', 'statistics', 'random', 'skater', 'rink', 'pass', 'puck', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
-  defaults: ['habit', 'film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'units'],
+  defaults: ['habit', 'film', 'many', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'units'],
   practice: ['habit', 'film', 'drill', 'statistics', 'units'],
 };
 

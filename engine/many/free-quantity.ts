@@ -1,0 +1,123 @@
+import type { Act, DrillPlan, Spot } from '../drill/drill.ts';
+import type { ActId, SpotId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
+
+/** What may move so that the wanted comes out, and between which values. SI units: metres, seconds, m/s; an effort is a ratio. */
+export type FreeQuantity = {
+  readonly spot: SpotId;
+  readonly low: number;
+  readonly high: number;
+  /** As the plan has it. */
+  readonly now: number;
+} & (
+  | {
+      readonly kind: 'spotAlong';
+      /** The value is metres from here, in this direction. */
+      readonly fromM: IcePoint;
+      readonly direction: { readonly x: number; readonly y: number };
+      readonly way: 'lengthwise' | 'crosswise';
+    }
+  | { readonly kind: 'delay' | 'gap' | 'passSpeed' | 'effort'; readonly act: ActId }
+);
+
+/** One value of a plan to be set, by its path: as documents are written. */
+export interface PlanChange {
+  readonly path: readonly string[];
+  readonly value: unknown;
+}
+
+/** How far a spot may be moved for a tuned answer, metres each way: beyond it is another drill. */
+const MOVES_M = 8;
+const MOST_DELAY_S = 5;
+const MOST_GAP_M = 8;
+const PASS_MPS = [5, 25] as const;
+const LEAST_EFFORT = 0.4;
+
+/**
+ * What may move of this spot: where it starts, lengthwise and crosswise; delays of its cues, its gaps, the speed of its passes, its
+ * efforts. In the order in which a coach would try. Empty for a spot that the plan does not have.
+ */
+export const freeQuantitiesOf = (plan: DrillPlan, spotId: SpotId): readonly FreeQuantity[] => {
+  const spot = plan.spots[spotId];
+  if (!spot) return [];
+  const acts = (Object.entries(spot.acts) as [ActId, Act][]).sort(([, a], [, b]) => a.rank - b.rank);
+  return [...startsOf(spotId, spot), ...acts.flatMap(([id, act]) => ofAct(spotId, id, act))];
+};
+
+const startsOf = (spotId: SpotId, { atM }: Spot): readonly FreeQuantity[] => [
+  {
+    kind: 'spotAlong',
+    way: 'lengthwise',
+    spot: spotId,
+    fromM: { xM: 0, yM: atM.yM },
+    direction: { x: 1, y: 0 },
+    low: atM.xM - MOVES_M,
+    high: atM.xM + MOVES_M,
+    now: atM.xM,
+  },
+  {
+    kind: 'spotAlong',
+    way: 'crosswise',
+    spot: spotId,
+    fromM: { xM: atM.xM, yM: 0 },
+    direction: { x: 0, y: 1 },
+    low: atM.yM - MOVES_M,
+    high: atM.yM + MOVES_M,
+    now: atM.yM,
+  },
+];
+
+const ofAct = (spot: SpotId, id: ActId, act: Act): readonly FreeQuantity[] => {
+  const found: FreeQuantity[] = [];
+  const add = (kind: 'delay' | 'gap' | 'passSpeed' | 'effort', low: number, high: number, now: number) =>
+    found.push({ kind, spot, act: id, low, high, now });
+  if (act.cue?.on === 'after') add('delay', 0, Math.max(MOST_DELAY_S, act.cue.seconds), act.cue.seconds);
+  if (act.kind === 'gap') add('gap', 1, MOST_GAP_M, act.distanceM);
+  if (act.kind === 'pass') add('passSpeed', ...PASS_MPS, act.speedMps);
+  if ('effortRatio' in act) add('effort', LEAST_EFFORT, 1, act.effortRatio);
+  return found;
+};
+
+/** What has to be set in the plan for this value. A puck that starts on the spot's stick comes along. */
+export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): readonly PlanChange[] => {
+  const spot = plan.spots[free.spot];
+  if (!spot) return [];
+  if (free.kind === 'spotAlong') {
+    const atM = {
+      xM: free.fromM.xM + free.direction.x * value,
+      yM: free.fromM.yM + free.direction.y * value,
+    };
+    const along = Object.entries(plan.pucks).filter(([, puck]) => puck.ownerSpot === free.spot);
+    return [
+      { path: ['spots', free.spot, 'atM'], value: atM },
+      ...along.map(([id, puck]) => ({
+        path: ['pucks', id, 'atM'],
+        value: {
+          xM: puck.atM.xM + atM.xM - spot.atM.xM,
+          yM: puck.atM.yM + atM.yM - spot.atM.yM,
+        },
+      })),
+    ];
+  }
+  const field = {
+    delay: ['cue', 'seconds'],
+    gap: ['distanceM'],
+    passSpeed: ['speedMps'],
+    effort: ['effortRatio'],
+  }[free.kind];
+  return [{ path: ['spots', free.spot, 'acts', free.act, ...field], value }];
+};
+
+/** The plan with this value; the plan itself is not changed, and every part that stays is the same object. */
+export const planWith = (plan: DrillPlan, free: FreeQuantity, value: number): DrillPlan =>
+  changesFor(plan, free, value).reduce<DrillPlan>(
+    (so, change) => withValue(so, change.path, change.value) as DrillPlan,
+    plan,
+  );
+
+const withValue = (node: unknown, path: readonly string[], value: unknown): unknown => {
+  const [key, ...rest] = path;
+  if (key === undefined) return value;
+  const before = node as Record<string, unknown>;
+  return { ...before, [key]: withValue(before[key], rest, value) };
+};

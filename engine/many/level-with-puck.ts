@@ -1,0 +1,27 @@
+import type { PuckTrack, Run, RunEvent, Track } from '../drill/run-result.ts';
+import type { LineId } from '../rink/lines.ts';
+
+/** When the puck first crosses a line in a rep: the sample after it, that puck, and the way it goes along x. */
+export interface PuckOver {
+  readonly event: RunEvent;
+  readonly sample: number;
+  readonly puck: PuckTrack;
+  readonly way: 1 | -1;
+}
+
+/** The first crossing of the line by a puck; undefined when none crosses. */
+export const findPuckOver = (run: Run, line: LineId): PuckOver | undefined => {
+  const event = run.events.find(one => one.kind === 'puckCrosses' && one.line === line);
+  if (!event) return undefined;
+  const sample = Math.min(run.sampleCount - 1, Math.ceil(event.timeS * run.stepHz));
+  const puck = run.puck;
+  return { event, sample, puck, way: puck.xM[sample]! >= puck.xM[Math.max(0, sample - 1)]! ? 1 : -1 };
+};
+
+/**
+ * Whether the skater is level with the puck in that sample: as far along the way the puck goes, or further, or behind by no
+ * more than `withinM` metres. One word for both sides of the puck: who comes back must not be further from the net it goes to, and
+ * who joins the rush must not hang behind it.
+ */
+export const isLevel = (track: Track, over: PuckOver, sample: number, withinM: number): boolean =>
+  (track.xM[sample]! - over.puck.xM[sample]!) * over.way >= -withinM;

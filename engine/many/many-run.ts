@@ -1,0 +1,44 @@
+import type { Playable } from '../drill/playable.ts';
+import type { RunMemory } from '../drill/recorder.ts';
+import { runDrill } from '../drill/run-drill.ts';
+import { counterOrderOf } from '../random/counter-random.ts';
+import { humanDraw, type OwnModels } from './human-draw.ts';
+import type { ManyTally } from './many-tally.ts';
+import type { Outcome } from './outcome.ts';
+import { addRep, tallyBookOf, tallyOf } from './tally-book.ts';
+
+export interface ManyRunOptions {
+  /** Any finite number. */
+  readonly seed: number;
+  /** The first rep of this part, whole, ≥ 0; 0 when left out. */
+  readonly fromRep?: number;
+  readonly repCount: number;
+  /** The team's own timed skaters, by the spot they stand on. */
+  readonly models?: OwnModels;
+  /** What is wanted, judged in every rep. */
+  readonly outcomes?: readonly Outcome[];
+  /** Memory the reps are played in, one after the other; owned by the caller. */
+  readonly memory?: RunMemory;
+  /** Only count the outcomes: no places, no passes, no findings. For tuning. */
+  readonly onlyOutcomes?: boolean;
+}
+
+/**
+ * Plays the reps `fromRep … fromRep + repCount − 1` of a drill, each with people and luck of its own, and counts what comes of
+ * them. Metres, seconds. The same playable, seed and reps give the same bytes; parts merge (`mergeTallies`) to the tally
+ * of the whole, whichever way the reps were parted. Without reps every count is 0.
+ */
+export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally => {
+  const { seed, repCount, fromRep = 0, outcomes = [], memory, models } = options;
+  const book = tallyBookOf(playable, outcomes, options.onlyOutcomes ?? false);
+  for (let rep = fromRep; rep < fromRep + repCount; rep++) {
+    const draw = humanDraw(playable, seed, rep, models);
+    const run = runDrill(playable, {
+      models: draw.models,
+      chance: draw.chance,
+      ...(memory && { memory }),
+    });
+    addRep(book, run, counterOrderOf(seed, rep), rep);
+  }
+  return tallyOf(book, seed);
+};

@@ -1,0 +1,165 @@
+import type { FindingKind } from '../drill/run-result.ts';
+import type { LineId } from '../rink/lines.ts';
+import type { ActId, SpotId } from '../units/ids.ts';
+import type { Outcome } from './outcome.ts';
+import { MOST_SAMPLES, mergeWhereWhen, type WhereWhen } from './where-when.ts';
+
+/**
+ * What came of many reps: counts, and where and when. Plain values of whole numbers, so that it can be sent between threads,
+ * and parts merge in any order to the same bytes.
+ */
+export interface ManyTally {
+  readonly seed: number;
+  readonly repCount: number;
+  /** Sum of the reps' durations, and of their squares, in milliseconds. */
+  readonly sumMs: number;
+  readonly sumMsMs2: number;
+  /** Every pass act of the drill, in the order of the spots. */
+  readonly passes: readonly PassTally[];
+  /** Every chase and steal of the drill. */
+  readonly contests: readonly ContestTally[];
+  readonly shots: readonly ShotTally[];
+  /** By kind, spots and act; only those that came. */
+  readonly findings: readonly FindingTally[];
+  /** Every line across the sheet: when the puck first crossed it, and who was level with it then. */
+  readonly lines: readonly LineTally[];
+  /** As they were asked for. */
+  readonly outcomes: readonly OutcomeTally[];
+}
+
+export interface PassTally {
+  readonly spot: SpotId;
+  readonly act: ActId;
+  readonly to: SpotId;
+  readonly madeCount: number;
+  readonly cutOffBy: Readonly<Record<SpotId, number>>;
+  readonly received: WhereWhen;
+  readonly cutOff: WhereWhen;
+  /** Those that went by, where it is known how near; the others of `madeCount` went by too. */
+  readonly missed: WhereWhen;
+}
+
+export interface ContestTally {
+  readonly spot: SpotId;
+  readonly act: ActId;
+  readonly whom: SpotId;
+  readonly kind: 'chase' | 'steal';
+  readonly startedCount: number;
+  /** Caught, or for a steal won. */
+  readonly won: WhereWhen;
+}
+
+export interface ShotTally {
+  readonly spot: SpotId;
+  readonly act: ActId;
+  readonly taken: WhereWhen;
+}
+
+export interface FindingTally {
+  readonly kind: FindingKind;
+  readonly weight: 'look' | 'know';
+  readonly spots: readonly SpotId[];
+  readonly act?: ActId;
+  /** Its first coming in each rep that has it: the count is that of reps. */
+  readonly where: WhereWhen;
+}
+
+export interface LineTally {
+  readonly line: LineId;
+  readonly crossed: WhereWhen;
+  /** Reps in which the skater was level with the puck when it crossed. */
+  readonly levelCount: Readonly<Record<SpotId, number>>;
+}
+
+export interface OutcomeTally {
+  readonly outcome: Outcome;
+  /** Every other rep of the many-run is a no. */
+  readonly yes: WhereWhen;
+  readonly other: WhereWhen;
+}
+
+/** Two parts of one many-run: the same drill, seed and outcomes, other reps. Throws when they cannot be parts of one. */
+export const mergeTallies = (a: ManyTally, b: ManyTally): ManyTally => {
+  if (a.seed !== b.seed) throw new Error(`tallies of seeds ${a.seed} and ${b.seed} are not of one many-run`);
+  return {
+    seed: a.seed,
+    repCount: a.repCount + b.repCount,
+    sumMs: a.sumMs + b.sumMs,
+    sumMsMs2: a.sumMsMs2 + b.sumMsMs2,
+    passes: pairs('passes', a.passes, b.passes, (one, other) => ({
+      ...one,
+      madeCount: one.madeCount + other.madeCount,
+      cutOffBy: mergeCounts(one.cutOffBy, other.cutOffBy),
+      received: mergeWhereWhen(one.received, other.received),
+      cutOff: mergeWhereWhen(one.cutOff, other.cutOff),
+      missed: mergeWhereWhen(one.missed, other.missed),
+    })),
+    contests: pairs('contests', a.contests, b.contests, (one, other) => ({
+      ...one,
+      startedCount: one.startedCount + other.startedCount,
+      won: mergeWhereWhen(one.won, other.won),
+    })),
+    shots: pairs('shots', a.shots, b.shots, (one, other) => ({
+      ...one,
+      taken: mergeWhereWhen(one.taken, other.taken),
+    })),
+    findings: mergeFindings(a.findings, b.findings),
+    lines: pairs('lines', a.lines, b.lines, (one, other) => ({
+      ...one,
+      crossed: mergeWhereWhen(one.crossed, other.crossed),
+      levelCount: mergeCounts(one.levelCount, other.levelCount),
+    })),
+    outcomes: pairs('outcomes', a.outcomes, b.outcomes, (one, other) => ({
+      ...one,
+      yes: mergeWhereWhen(one.yes, other.yes, MOST_SAMPLES),
+      other: mergeWhereWhen(one.other, other.other, MOST_SAMPLES),
+    })),
+  };
+};
+
+/** The name under which findings of one kind, of the same people at the same act, are counted together. */
+export const findingKeyOf = (finding: Pick<FindingTally, 'kind' | 'spots' | 'act'>): string =>
+  [finding.kind, ...finding.spots, finding.act ?? ''].join(' ');
+
+const pairs = <Part>(
+  name: string,
+  a: readonly Part[],
+  b: readonly Part[],
+  merge: (one: Part, other: Part) => Part,
+): readonly Part[] => {
+  if (a.length !== b.length) throw new Error(`${a.length} and ${b.length} ${name} are not of one many-run`);
+  return a.map((one, i) => merge(one, b[i]!));
+};
+
+/** Keys in the order of the alphabet, so that the order of merging does not show. */
+const mergeCounts = (
+  a: Readonly<Record<SpotId, number>>,
+  b: Readonly<Record<SpotId, number>>,
+): Readonly<Record<SpotId, number>> =>
+  Object.fromEntries(
+    ([...new Set([...Object.keys(a), ...Object.keys(b)])] as SpotId[])
+      .sort()
+      .map(spot => [spot, (a[spot] ?? 0) + (b[spot] ?? 0)]),
+  );
+
+const mergeFindings = (a: readonly FindingTally[], b: readonly FindingTally[]): readonly FindingTally[] => {
+  const merged = new Map(a.map(one => [findingKeyOf(one), one]));
+  for (const other of b) {
+    const key = findingKeyOf(other);
+    const one = merged.get(key);
+    merged.set(
+      key,
+      one === undefined
+        ? other
+        : {
+            ...one,
+            weight: one.weight === 'look' ? 'look' : other.weight,
+            where: mergeWhereWhen(one.where, other.where),
+          },
+    );
+  }
+  return [...merged.values()].sort(byKey);
+};
+
+export const byKey = (a: FindingTally, b: FindingTally): number =>
+  findingKeyOf(a) < findingKeyOf(b) ? -1 : 1;

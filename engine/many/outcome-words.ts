@@ -1,0 +1,106 @@
+import type { Cue, DrillPlan } from '../drill/drill.ts';
+import type { LineId } from '../rink/lines.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { Outcome } from './outcome.ts';
+
+/** A wanted outcome in words: a sentence without its line, the words before the line, and the three ways it can come out. */
+export interface OutcomeWords {
+  readonly want: string;
+  /** Empty when the outcome has no line. */
+  readonly beforeLine: string;
+  readonly yes: string;
+  readonly other: string;
+  readonly no: string;
+  /** Over the strip that shows where; undefined where a place says nothing. */
+  readonly where?: string;
+}
+
+export const LINE_WORDS: Readonly<Record<LineId, string>> = {
+  goalLineMinusX: 'our goal line',
+  blueLineMinusX: 'our blue line',
+  centreLine: 'the red line',
+  blueLinePlusX: 'their blue line',
+  goalLinePlusX: 'their goal line',
+};
+
+/** The words of an outcome; a spot or act that is not in the plan is called "?". */
+export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords => {
+  switch (outcome.kind) {
+    case 'caughtBefore': {
+      const by = outcome.by === undefined ? 'somebody' : roleOf(plan, outcome.by);
+      return {
+        want: `${by} catches ${roleOf(plan, outcome.spot)}`,
+        beforeLine: 'before',
+        yes: 'in time',
+        other: 'later',
+        no: 'not',
+        where: `Where ${roleOf(plan, outcome.spot)} was caught`,
+      };
+    }
+    case 'levelWithPuck': {
+      const who = roleOf(plan, outcome.spot);
+      return {
+        want: `${who} is level with the puck`,
+        beforeLine: 'when it crosses',
+        yes: 'in time',
+        other: 'later, before a shot',
+        no: 'not',
+        where: `Where ${who} got level with the puck`,
+      };
+    }
+    case 'puckRegained':
+      return {
+        want: outcome.side === 'us' ? 'we win the puck' : 'they win the puck',
+        beforeLine: 'before it is over',
+        yes: 'in time',
+        other: 'later',
+        no: 'not',
+        where: 'Where the puck was won',
+      };
+    case 'passArrives': {
+      const act = plan.spots[outcome.spot]?.acts[outcome.act];
+      const to = act?.kind === 'pass' ? roleOf(plan, act.toSpot) : '?';
+      return {
+        want: `the pass from ${roleOf(plan, outcome.spot)} arrives at ${to}`,
+        beforeLine: '',
+        yes: 'arrives',
+        other: 'cut off',
+        no: 'goes by',
+        where: 'Where the pass ended',
+      };
+    }
+    case 'cueInTime': {
+      const cue = plan.spots[outcome.spot]?.acts[outcome.act]?.cue;
+      return {
+        want: `${roleOf(plan, outcome.spot)} is ready when ${cueWords(cue, plan)}`,
+        beforeLine: '',
+        yes: 'ready',
+        other: 'the cue comes first',
+        no: 'no cue',
+      };
+    }
+  }
+};
+
+const roleOf = (plan: DrillPlan, spot: SpotId): string => plan.spots[spot]?.role ?? '?';
+
+const cueWords = (cue: Cue | undefined, plan: DrillPlan): string => {
+  switch (cue?.on) {
+    case 'receive':
+      return `${roleOf(plan, cue.spot)} has the puck`;
+    case 'shot':
+      return `${roleOf(plan, cue.spot)} shoots`;
+    case 'losesPuck':
+      return `${roleOf(plan, cue.spot)} loses the puck`;
+    case 'caught':
+      return `${roleOf(plan, cue.spot)} is caught`;
+    case 'spotCrosses':
+      return `${roleOf(plan, cue.spot)} crosses ${LINE_WORDS[cue.line]}`;
+    case 'reaches':
+      return `${roleOf(plan, cue.spot)} is there`;
+    case 'puckCrosses':
+      return `the puck crosses ${LINE_WORDS[cue.line]}`;
+    default:
+      return 'the act is due';
+  }
+};

@@ -1,0 +1,65 @@
+import type { DrillPlan } from '../drill/drill.ts';
+import { playableOf } from '../drill/playable.ts';
+import { type RunMemory, runMemory } from '../drill/recorder.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { Level } from '../skater/level.ts';
+import { type FreeQuantity, planWith } from './free-quantity.ts';
+import type { OwnModels } from './human-draw.ts';
+import { manyRun } from './many-run.ts';
+import type { Outcome } from './outcome.ts';
+import { type TuneAnswer, type TuneSetting, tuneSteps } from './tune-steps.ts';
+
+/** What is tuned: a drill on its sheet, what may move, and what is wanted. */
+export interface Tunable {
+  readonly plan: DrillPlan;
+  readonly rink: Rink;
+  readonly level: Level;
+  readonly free: FreeQuantity;
+  readonly outcome: Outcome;
+  readonly seed: number;
+  readonly models?: OwnModels;
+}
+
+/**
+ * The value of the free quantity (its unit, within its range) at which the outcome comes in the wanted share of reps, by many-runs with
+ * the same people and luck for every value. Not reachable, or leapt over, is an answer too. Throws for a plan that cannot be run.
+ */
+export const tune = (
+  tunable: Tunable,
+  wantedRatio: number,
+  more: Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount'> = {},
+): TuneAnswer => {
+  const { low, high, now } = tunable.free;
+  const memory = runMemory();
+  const steps = tuneSteps({ low, high, now, wantedRatio, ...more });
+  let step = steps.next();
+  while (!step.done) {
+    const { values, repCount } = step.value;
+    step = steps.next(values.map(value => successesAt(tunable, value, 0, repCount, memory)));
+  }
+  return step.value;
+};
+
+/** In how many of these reps the outcome comes when the free quantity has this value. */
+export const successesAt = (
+  tunable: Tunable,
+  value: number,
+  fromRep: number,
+  repCount: number,
+  memory: RunMemory,
+): number => {
+  const { plan, rink, level, free, outcome, seed, models } = tunable;
+  const playable = playableOf(planWith(plan, free, value), rink, level);
+  if (playable.kind === 'unplayable')
+    throw new Error(`${free.kind} ${value} gives a plan with ${playable.issues.length} issues`);
+  const tally = manyRun(playable, {
+    seed,
+    fromRep,
+    repCount,
+    outcomes: [outcome],
+    onlyOutcomes: true,
+    memory,
+    ...(models && { models }),
+  });
+  return tally.outcomes[0]!.yes.count;
+};
