@@ -78,7 +78,10 @@ const ofAct = (spot: SpotId, id: ActId, act: Act): readonly FreeQuantity[] => {
   return found;
 };
 
-/** What has to be set in the plan for this value. A puck that starts on the spot's stick comes along. */
+/**
+ * What has to be set in the plan for this value: any finite number in the quantity's unit, for a good plan between its `low` and
+ * `high`. A puck that starts on the spot's stick comes along. Empty when the plan does not have the spot.
+ */
 export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): readonly PlanChange[] => {
   const spot = plan.spots[free.spot];
   if (!spot) return [];
@@ -108,7 +111,10 @@ export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): 
   return [{ path: ['spots', free.spot, 'acts', free.act, ...field], value }];
 };
 
-/** The plan with this value; the plan itself is not changed, and every part that stays is the same object. */
+/**
+ * The plan with this value (any finite number in the quantity's unit, as in `changesFor`). The plan itself is not changed, and every
+ * part that stays is the same object.
+ */
 export const planWith = (plan: DrillPlan, free: FreeQuantity, value: number): DrillPlan =>
   changesFor(plan, free, value).reduce<DrillPlan>(
     (so, change) => withValue(so, change.path, change.value) as DrillPlan,

@@ -80,8 +80,9 @@ const judgeRegained = (
   playable: Playable,
 ): Judged => {
   const sides = new Map<SpotId, Side>(playable.spots.map(spot => [spot.id, spot.side]));
-  const start = playable.puck?.ownerSpot ?? null;
-  let hadByOthers = start !== null && sides.get(start) !== outcome.side;
+  let hadByOthers = playable.pucks.some(
+    ({ ownerSpot }) => ownerSpot !== null && sides.get(ownerSpot) !== outcome.side,
+  );
   let overS = Number.POSITIVE_INFINITY;
   for (const event of run.events) {
     if (event.kind === 'puckCrosses' && event.line === outcome.beforeLine && hadByOthers)

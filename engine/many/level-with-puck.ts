@@ -1,5 +1,6 @@
 import type { PuckTrack, Run, RunEvent, Track } from '../drill/run-result.ts';
 import type { LineId } from '../rink/lines.ts';
+import type { IcePoint } from '../units/points.ts';
 
 /** When the puck first crosses a line in a rep: the sample after it, that puck, and the way it goes along x. */
 export interface PuckOver {
@@ -14,8 +15,23 @@ export const findPuckOver = (run: Run, line: LineId): PuckOver | undefined => {
   const event = run.events.find(one => one.kind === 'puckCrosses' && one.line === line);
   if (!event) return undefined;
   const sample = Math.min(run.sampleCount - 1, Math.ceil(event.timeS * run.stepHz));
-  const puck = run.puck;
+  const puck = nearestPuck(run, event.atM, sample);
+  if (!puck) return undefined;
   return { event, sample, puck, way: puck.xM[sample]! >= puck.xM[Math.max(0, sample - 1)]! ? 1 : -1 };
+};
+
+/** The one that has just crossed there. */
+const nearestPuck = (run: Run, atM: IcePoint, sample: number): PuckTrack | undefined => {
+  let nearest: PuckTrack | undefined;
+  let nearestSqM2 = Number.POSITIVE_INFINITY;
+  for (const puck of run.pucks) {
+    const x = puck.xM[sample]! - atM.xM;
+    const y = puck.yM[sample]! - atM.yM;
+    if (x * x + y * y >= nearestSqM2) continue;
+    nearest = puck;
+    nearestSqM2 = x * x + y * y;
+  }
+  return nearest;
 };
 
 /**

@@ -158,8 +158,9 @@ const mergeFindings = (a: readonly FindingTally[], b: readonly FindingTally[]): 
           },
     );
   }
-  return [...merged.values()].sort(byKey);
+  return inOrderOfKeys([...merged.values()]);
 };
 
-export const byKey = (a: FindingTally, b: FindingTally): number =>
-  findingKeyOf(a) < findingKeyOf(b) ? -1 : 1;
+/** Findings by their keys, so that the order in which they came does not show. */
+export const inOrderOfKeys = (findings: readonly FindingTally[]): readonly FindingTally[] =>
+  [...findings].sort((a, b) => (findingKeyOf(a) < findingKeyOf(b) ? -1 : 1));

@@ -25,7 +25,7 @@ export type Outcome =
  */
 export type Verdict = 'yes' | 'other' | 'no';
 
-/** The line of an outcome that has one. */
+/** The line of an outcome that has one, else undefined. */
 export const findLineOf = (outcome: Outcome): LineId | undefined => {
   switch (outcome.kind) {
     case 'caughtBefore':

@@ -8,10 +8,10 @@ import { judgeRep } from './judge-rep.ts';
 import { findPuckOver, isLevel } from './level-with-puck.ts';
 import { LEVEL_WITHIN_M } from './many-rows.ts';
 import {
-  byKey,
   type ContestTally,
   type FindingTally,
   findingKeyOf,
+  inOrderOfKeys,
   type LineTally,
   type ManyTally,
   type OutcomeTally,
@@ -146,7 +146,7 @@ const addContestsAndShots = (book: TallyBook, run: Run, sampleAt: SampleAt): voi
       const chase = under.get(event.by);
       if (chase?.kind === 'chase') chase.won.push(sampleAt(event.atM, event.timeS));
     } else if (event.kind === 'shot') {
-      const shot = book.shots.find(one => one.spot === event.spot);
+      const shot = book.shots.find(one => one.spot === event.spot && one.act === event.act);
       shot?.taken.push(sampleAt(event.atM, event.timeS));
     }
   }
@@ -204,7 +204,7 @@ export const tallyOf = (book: TallyBook, seed: number): ManyTally => {
     })),
     contests: book.contests.map(one => ({ ...one, won: whole(one.won) })),
     shots: book.shots.map(one => ({ ...one, taken: whole(one.taken) })),
-    findings: [...book.findings.values()].map(one => ({ ...one, where: whole(one.where) })).sort(byKey),
+    findings: inOrderOfKeys([...book.findings.values()].map(one => ({ ...one, where: whole(one.where) }))),
     lines: book.lines.map(one => ({
       ...one,
       crossed: whole(one.crossed),

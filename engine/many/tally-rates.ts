@@ -2,7 +2,7 @@ import { type RateInterval, wilsonInterval } from '../statistics/rates.ts';
 import type { ContestTally, OutcomeTally, PassTally } from './many-tally.ts';
 import type { WhereWhen } from './where-when.ts';
 
-/** How often a wanted outcome came, with its 95 % interval (Wilson); undefined without reps. */
+/** How often a wanted outcome came in `repCount` ≥ 0 reps, with its 95 % interval (Wilson); undefined without reps. */
 export const outcomeRate = (tally: OutcomeTally, repCount: number): RateInterval | undefined =>
   rateOf(tally.yes, repCount);
 

@@ -21,7 +21,7 @@ export interface Tunable {
 }
 
 /**
- * The value of the free quantity (its unit, within its range) at which the outcome comes in the wanted share of reps, by many-runs with
+ * The value of the free quantity (its unit, within its range) at which the outcome comes in the wanted share of reps (0 to 1), by many-runs with
  * the same people and luck for every value. Not reachable, or leapt over, is an answer too. Throws for a plan that cannot be run.
  */
 export const tune = (
@@ -40,7 +40,10 @@ export const tune = (
   return step.value;
 };
 
-/** In how many of these reps the outcome comes when the free quantity has this value. */
+/**
+ * In how many of the reps `fromRep` ≥ 0 and on, `repCount` ≥ 0 of them, the outcome comes when the free quantity has this value, between its
+ * `low` and `high`. Throws when that gives a plan that cannot be run.
+ */
 export const successesAt = (
   tunable: Tunable,
   value: number,

@@ -34,7 +34,7 @@ export const NOWHERE: WhereWhen = {
 export const FEWER_SAMPLES = 250;
 export const MOST_SAMPLES = 1000;
 
-/** Whole millimetres or milliseconds of metres or seconds. */
+/** Whole millimetres or milliseconds of any finite metres or seconds. */
 export const thousandths = (value: number): number => Math.round(value * 1000) + 0;
 
 /** All samples of one chunk together; in any order. Keeps at most `most` of them. */
