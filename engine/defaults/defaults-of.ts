@@ -2,6 +2,7 @@ import * as bodyRows from '../drill/body-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
+import * as flowRows from '../flow/flow-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
 import { CHANGE_TO_SEE, LEAST_KAPPA } from '../habit/habit-change.ts';
 import { HALF_TIME } from '../habit/habit-need.ts';
@@ -37,6 +38,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
     rows: [...rowsIn(drillRows), ...rowsIn(bodyRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
   },
   { name: 'Many reps: how people differ', rows: rowsIn(manyRows) },
+  { name: 'Blocks of many reps, and small games', rows: rowsIn(flowRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },

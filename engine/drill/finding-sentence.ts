@@ -50,6 +50,8 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
         ? `A puck lies ${length(finding.value)} from ${who}, who waits for one: nobody fetches it.`
         : `The puck that ${who} had last stays behind, ${length(finding.value)} from the nearest skater.`;
     case 'tooFewPucks':
+      if (finding.spots.length === 0)
+        return `Too few pucks for this flow: ${finding.value} are out at once, ${finding.threshold} ${finding.threshold === 1 ? 'lies' : 'lie'} ready.`;
       return `${finding.value} pucks are needed, ${finding.threshold} ${finding.threshold === 1 ? 'is' : 'are'} there: none for ${listed(finding.spots.map(spot => roleOf(plan, spot)))}.`;
     case 'shotAcrossGroup':
       return `The puck of ${other} goes ${length(finding.value)} past those at ${who} at ${speed(finding.speedMps ?? 0)}: ${length(finding.threshold)} is the room another group needs.`;
@@ -57,6 +59,16 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
       return finding.value > 0
         ? `${who} and ${other} come together at ${speed(finding.value)}: mind that body checking is not for this level. Your federation's rules decide.`
         : `${who} pins ${other} at the boards: mind that body checking is not for this level. Your federation's rules decide.`;
+    case 'lineStandsTooLong':
+      return finding.unit === 's'
+        ? `The ${who} line stands too long: ${seconds(finding.value)} between two goes, ${seconds(finding.threshold)} at most after one so short.`
+        : `Only ${finding.value.toFixed(1)} skaters move at once, ${finding.threshold.toFixed(1)} in an ordinary practice; the ${who} line stands longest.`;
+    case 'tooFewSkaters':
+      return `Too few skaters for this flow at ${who}: ${finding.value} here, it takes ${finding.threshold}.`;
+    case 'goalieHasNoTime':
+      return `The goalie has no time: ${seconds(finding.value)} between two shots, ${seconds(finding.threshold)} to be ready again.`;
+    case 'lineInTheWay':
+      return `The ${who} line waits in the way of ${other}: ${length(finding.value)} from it, ${length(finding.threshold)} is the least.`;
     case 'offTheIce':
       return finding.act
         ? `The route of ${who} leaves the ice by ${length(finding.value)}.`

@@ -82,7 +82,11 @@ export type FindingKind =
   | 'puckLeftBehind'
   | 'tooFewPucks'
   | 'shotAcrossGroup'
-  | 'contactBelowAge';
+  | 'contactBelowAge'
+  | 'lineStandsTooLong'
+  | 'tooFewSkaters'
+  | 'goalieHasNoTime'
+  | 'lineInTheWay';
 
 /** Something the coach must know before the whistle: where, when, how much against what. */
 export interface Finding {

@@ -21,10 +21,11 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   control: ['puck', 'skater', 'rink', 'statistics', 'units'],
   drill: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   many: ['drill', 'statistics', 'random', 'skater', 'rink', 'pass', 'puck', 'units'],
+  flow: ['drill', 'statistics', 'skater', 'rink', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
-  defaults: ['habit', 'film', 'many', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'units'],
-  practice: ['habit', 'film', 'drill', 'statistics', 'units'],
+  defaults: ['flow', 'habit', 'film', 'many', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'units'],
+  practice: ['flow', 'habit', 'film', 'drill', 'statistics', 'units'],
 };
 
 /** Libraries a room may lean on when it runs. A room that is not listed may use what its package.json names. */
