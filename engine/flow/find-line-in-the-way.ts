@@ -74,7 +74,8 @@ const skatersNear = (
         turn * track.xM[i]!,
         turn * track.yM[i]!,
         i / run.stepHz,
-        track.spot);
+        track.spot,
+      );
     }
     return nearest ? [nearest] : [];
   });

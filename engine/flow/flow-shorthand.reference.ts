@@ -18,7 +18,10 @@ export interface Busy {
 export const planWith = (busy: readonly Busy[], flow: Partial<Flow> = {}): DrillPlan => {
   const plan = planOf(busy.map((_, i) => ({ role: `F${i}`, atM: placeOf(i) })));
   const spots = Object.fromEntries(
-    Object.entries(plan.spots).map(([id, spot], i) => [id, { ...spot, waitingCount: busy[i]!.waiting ?? 0, acts: { shoot: SHOOT } }]),
+    Object.entries(plan.spots).map(([id, spot], i) => [
+      id,
+      { ...spot, waitingCount: busy[i]!.waiting ?? 0, acts: { shoot: SHOOT } },
+    ]),
   );
   return { ...plan, spots, flow: { next: { on: 'end' }, ends: 'one', pauseS: 0, goesTo: {}, ...flow } };
 };
