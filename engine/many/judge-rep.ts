@@ -6,6 +6,7 @@ import type { IcePoint } from '../units/points.ts';
 import { findPuckOver, isLevel } from './level-with-puck.ts';
 import type { Outcome, Verdict } from './outcome.ts';
 import { passesIn } from './passes-in.ts';
+import { standardHeldIn } from './standard-held.ts';
 
 /**
  * How a rep came out. A wanted thing that came, in time or not, has its place (metres) and time (seconds after the whistle).
@@ -33,7 +34,19 @@ export const judgeRep = (outcome: Outcome, run: Run, playable: Playable): Judged
       return judgeLevel(outcome, run);
     case 'cueInTime':
       return judgeCue(outcome, run);
+    case 'standardHeld':
+      return judgeHeld(outcome, run, playable);
   }
+};
+
+const judgeHeld = (
+  outcome: Extract<Outcome, { kind: 'standardHeld' }>,
+  run: Run,
+  playable: Playable,
+): Judged => {
+  const held = standardHeldIn(outcome.standard, run, playable);
+  if (held.kind === 'none') return NO;
+  return { verdict: held.kind === 'held' ? 'yes' : 'other', atM: held.atM, timeS: held.timeS };
 };
 
 const judgePass = (outcome: Extract<Outcome, { kind: 'passArrives' }>, run: Run): Judged => {

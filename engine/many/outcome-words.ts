@@ -69,6 +69,15 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         where: 'Where the pass ended',
       };
     }
+    case 'standardHeld':
+      return {
+        want: 'the habit is held',
+        beforeLine: '',
+        yes: 'held',
+        other: 'not held',
+        no: 'its moment does not come',
+        where: 'Where who decides it was',
+      };
     case 'cueInTime': {
       const cue = plan.spots[outcome.spot]?.acts[outcome.act]?.cue;
       return {

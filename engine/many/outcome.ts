@@ -1,3 +1,4 @@
+import type { Standard } from '../habit/standard.ts';
 import type { LineId } from '../rink/lines.ts';
 import type { Side } from '../units/ends.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
@@ -17,6 +18,8 @@ export type Outcome =
       readonly atLine: LineId;
       readonly withinM: number;
     }
+  /** The standard of a habit holds in the picture that is frozen at its trigger. */
+  | { readonly kind: 'standardHeld'; readonly standard: Standard }
   /** The act starts, and its cue does not come while the one before is still under way. */
   | { readonly kind: 'cueInTime'; readonly spot: SpotId; readonly act: ActId };
 
@@ -65,6 +68,8 @@ export const wantKeyOf = (outcome: Outcome): string => {
       return `${outcome.kind} ${outcome.side}`;
     case 'levelWithPuck':
       return `${outcome.kind} ${outcome.spot}`;
+    case 'standardHeld':
+      return `${outcome.kind} ${JSON.stringify(outcome.standard)}`;
     default:
       return `${outcome.kind} ${outcome.spot} ${outcome.act}`;
   }
