@@ -1,6 +1,7 @@
 import * as bodyRows from '../drill/body-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
+import * as mendRows from '../drill/mend-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
 import * as flowRows from '../flow/flow-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
@@ -35,7 +36,13 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   },
   {
     name: 'Playing a drill and its findings',
-    rows: [...rowsIn(drillRows), ...rowsIn(bodyRows), ...rowsIn(findingRows), ...Object.values(ROUTE_ROWS)],
+    rows: [
+      ...rowsIn(drillRows),
+      ...rowsIn(bodyRows),
+      ...rowsIn(findingRows),
+      ...rowsIn(mendRows),
+      ...Object.values(ROUTE_ROWS),
+    ],
   },
   { name: 'Many reps: how people differ', rows: rowsIn(manyRows) },
   { name: 'Blocks of many reps, and small games', rows: rowsIn(flowRows) },

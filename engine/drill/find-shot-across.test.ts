@@ -40,7 +40,7 @@ describe('a shot across another group', () => {
     expect(more).toEqual([]);
     expect(finding).toMatchObject({ weight: 'look', spots: ['F2', 'F1'], threshold: 2, unit: 'm' });
     expect(finding!.value).toBeCloseTo(1, 1);
-    expect(finding!.atM.xM).toBeCloseTo(-16.8, 0);
+    expect(finding!.atM.xM).toBeCloseTo(-18, 0);
     expect(finding!.speedMps).toBeGreaterThan(24);
     expect(finding!.source).not.toBe('');
     expect(findingSentence(finding!, plan)).toContain('The puck of F1 goes 1.0 m past those at F2');
@@ -100,6 +100,20 @@ describe('a shot across another group', () => {
       expect.closeTo(one!.value, 6),
       expect.closeTo(one!.value, 6),
     ]);
+  });
+
+  it('is not said of a pass past opponents, nor of those who only oppose the shooter', () => {
+    const shot = { kind: 'shoot', atEnd: 'minusX', speedMps: 26, cue: { on: 'whistle' } } as const;
+    const pass = { ...shot, kind: 'pass', toSpot: named('F2'), way: 'direct', speedMps: 18 } as const;
+    const past = (deed: typeof shot | typeof pass, side: 'us' | 'them'): DrillPlan =>
+      planOf([
+        { role: 'F1', atM: at(-8, 0), facingRad: Math.PI, puck: true, acts: [deed] },
+        { role: 'X1', side, atM: at(-16, 1.5), acts: [{ kind: 'hold', seconds: 2 }] },
+        { role: 'F2', atM: at(-22, 0), facingRad: 0 },
+      ]);
+    expect(across(past(pass, 'us'))).toEqual([]);
+    expect(across(past(shot, 'them'))).toEqual([]);
+    expect(across(past(shot, 'us'))).toHaveLength(1);
   });
 
   it('counts the lane of another group, when they are there within a second, and not one of the own', () => {

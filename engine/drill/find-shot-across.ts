@@ -1,3 +1,4 @@
+import type { SpotId } from '../units/ids.ts';
 import { groupsOf } from './drill-groups.ts';
 import { type FastFlight, fastFlightsOf } from './fast-flights.ts';
 import { PUCK_ROOM_M, PUCK_ROOM_S } from './finding-rows.ts';
@@ -9,10 +10,11 @@ import { waitingPlacesOf } from './waiting-places.ts';
 
 /**
  * Each time a free puck faster than `PUCK_HURTS_MPS` goes within `PUCK_ROOM_M` of somebody who has no part in it: somebody who
- * waits in a line (not behind who made the pass or who is to have it), or a skater of another group, as `groupsOf` has it, who is there
- * within `PUCK_ROOM_S` before or after. A puck that only goes away from them is no finding, and goalies are never asked. One finding a
+ * waits in a line (not behind who made the pass or who is to have it), or, for a shot, a skater of another group who is there
+ * within `PUCK_ROOM_S` before or after. Groups are those of `groupsOf`; one that has nobody of the shooter's side opposes
+ * the shooter and is no other group, nor is somebody who has nothing to do. A puck that only goes away from them is no finding, and goalies are never asked. One finding a
  * flight and spot, at the nearest. Value: metres from the puck to the middle of the body; threshold: room; speed: of the
- * puck there; place and time: of the puck; `spots`: whose line or lane, then who sent the puck.
+ * puck there; place and time: of the puck; `spots`: whose line or lane, then who sent the puck. Empty when there is none. Our own rule on `finding-rows.ts`.
  */
 export const findShotAcross = (
   run: Pick<RunState, 'playable' | 'rink'>,
@@ -29,15 +31,25 @@ export const findShotAcross = (
         if (spot.kind === 'goalie') return;
         const nearest = nearer(
           nearestToLine(puck, flight, spot, run),
-          groups.get(spot.id) === groups.get(flight.release.spot)
-            ? undefined
-            : nearestToLane(puck, flight, tracks[index]!),
+          isOfOthers(spot, flight, spots, groups) ? nearestToLane(puck, flight, tracks[index]!) : undefined,
         );
         if (nearest) findings.push(findingAt(puck, flight, spot, nearest));
       });
     }
   });
   return findings;
+};
+
+const isOfOthers = (
+  spot: PlayableSpot,
+  { release }: FastFlight,
+  spots: readonly PlayableSpot[],
+  groups: ReadonlyMap<SpotId, number>,
+): boolean => {
+  const group = groups.get(spot.id);
+  if (release.kind === 'pass' || spot.acts.length === 0 || group === groups.get(release.spot)) return false;
+  const side = spots.find(({ id }) => id === release.spot)?.side;
+  return spots.some(one => groups.get(one.id) === group && one.side === side);
 };
 
 interface Nearest {

@@ -1,0 +1,45 @@
+import type { Row } from '../units/provenance.ts';
+
+/** How great the changes of a mend are against each other. All are judgements: a coach would rather move a pylon than change the idea. */
+
+const size = (name: string, value: number, low: number, high: number, why: string): Row => ({
+  name: `size of a mend: ${name}`,
+  value,
+  unit: 'm',
+  range: [low, high],
+  source: `our choice: ${why}`,
+  status: 'estimate',
+});
+
+export const SECOND_OF_DELAY = size(
+  'a second later',
+  2,
+  1,
+  5,
+  'half a second is as easily coached as a metre',
+);
+export const TENTH_OF_EFFORT = size(
+  'a tenth less effort',
+  1.5,
+  1,
+  3,
+  'slower than full is harder to keep to than a place',
+);
+export const MPS_OF_PASS = size('1 m/s of a pass', 0.8, 0.5, 2, 'passers do not feel less than this');
+export const STOP_ADDED = size('a stop', 1, 0.5, 3, 'it changes the end only');
+export const OTHER_WAY = size('another way to pass', 4, 2, 8, 'another skill');
+export const OTHER_CUE = size('another cue', 3, 1, 6, 'another thing to read');
+export const PUCK_ADDED = size('a puck', 2, 1, 5, 'they lie in a bucket');
+export const ACT_ADDED = size('one more act', 4, 2, 8, 'one more thing to remember');
+export const OTHER_DEED = size('another act in its place', 8, 5, 12, 'another drill, almost');
+export const QUARTER_TURN = size('a line turned a quarter', 1.5, 0.5, 3, 'the line stands elsewhere');
+
+/** No more runs than this are tried for one finding. */
+export const MOST_TRIES: Row = {
+  name: 'runs tried for one mend, at most',
+  value: 40,
+  unit: 'runs',
+  range: [20, 100],
+  source: 'our choice: a tenth of a second of computing',
+  status: 'estimate',
+};

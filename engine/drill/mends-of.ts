@@ -1,0 +1,92 @@
+import type { Rink } from '../rink/rink.ts';
+import type { Level } from '../skater/level.ts';
+import type { ActId } from '../units/ids.ts';
+import type { DrillPlan } from './drill.ts';
+import type { Mend, NoMend } from './mend.ts';
+import { mendCandidatesOf } from './mend-candidates.ts';
+import { planAfter } from './plan-after.ts';
+import { playableOf } from './playable.ts';
+import { runDrill } from './run-drill.ts';
+import type { Finding, Run } from './run-result.ts';
+
+export interface MendAsked {
+  readonly plan: DrillPlan;
+  readonly rink: Rink;
+  readonly level: Level;
+  /** One of the findings of the plan's own run. */
+  readonly finding: Finding;
+  /** Ids for an act and a puck that a mend may add; not in the plan yet. */
+  readonly newAct: ActId;
+  readonly newPuck: string;
+}
+
+/**
+ * One suggested mend for a finding: the smallest of the changes thought of (metres, seconds, m/s; sizes in `mend-rows.ts`) after which, in a run
+ * of its own, the finding is gone, nothing new is to be looked at, and whoever got a pass, shot or caught somebody
+ * still does. `noMend` when none of at most 40 does, or when the plan cannot be run. Nothing is changed: the caller applies the writes.
+ */
+export const mendOf = (asked: MendAsked): Mend | NoMend => {
+  const search = mendSearch(asked);
+  let step = search.next();
+  while (!step.done) step = search.next();
+  return step.value;
+};
+
+/** As `mendOf`, one run a step, so that a screen stays quick and can stop in between. Yields how many have been tried, from 0. */
+export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, void> {
+  const { plan, rink, level, finding } = asked;
+  const playable = playableOf(plan, rink, level);
+  if (playable.kind !== 'playable') return { kind: 'noMend', reason: 'nothingToTry', triedCount: 0 };
+  const run = runDrill(playable);
+  const before = outcomeOf(run);
+  const candidates = mendCandidatesOf({ ...asked, playable, run });
+  let triedCount = 0;
+  for (const { says, writes } of candidates) {
+    yield triedCount;
+    triedCount++;
+    const tried = playableOf(planAfter(plan, writes), rink, level);
+    if (tried.kind !== 'playable') continue;
+    if (isMended(finding, before, outcomeOf(runDrill(tried)))) return { kind: 'mend', finding, says, writes };
+  }
+  return { kind: 'noMend', reason: triedCount > 0 ? 'noneHelps' : 'nothingToTry', triedCount };
+}
+
+/** How often each finding and each thing that is to happen is in a run, by what it is and whom it is about. */
+interface Outcome {
+  readonly findings: ReadonlyMap<string, number>;
+  readonly looks: ReadonlyMap<string, number>;
+  readonly happened: ReadonlyMap<string, number>;
+}
+
+const outcomeOf = ({ findings, events }: Run): Outcome => ({
+  findings: counted(findings.map(keyOf)),
+  looks: counted(findings.filter(({ weight }) => weight === 'look').map(keyOf)),
+  happened: counted(
+    events.flatMap(event => (isToHappen(event.kind) && 'spot' in event ? `${event.kind} ${event.spot}` : [])),
+  ),
+});
+
+const isToHappen = (kind: string): boolean => kind === 'receive' || kind === 'shot' || kind === 'caught';
+
+/** The same finding in another run: of the same kind, of the same people, in the same act. */
+const keyOf = ({ kind, spots, act }: Finding): string => [kind, ...[...spots].sort(), act ?? ''].join(' ');
+
+const counted = (keys: readonly string[]): ReadonlyMap<string, number> => {
+  const counts = new Map<string, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return counts;
+};
+
+const isMended = (finding: Finding, before: Outcome, after: Outcome): boolean => {
+  const key = keyOf(finding);
+  const less = (after.findings.get(key) ?? 0) < (before.findings.get(key) ?? 0);
+  const isNoneNew = [...after.looks].every(([look, count]) => count <= (before.looks.get(look) ?? 0));
+  const isKept = [...before.happened].every(
+    ([what, count]) => (after.happened.get(what) ?? 0) >= count || isWhatIsMended(what, finding),
+  );
+  return less && isNoneNew && isKept;
+};
+
+/** The catch is what a mend of contact takes away. */
+const isWhatIsMended = (what: string, { kind, spots }: Finding): boolean =>
+  kind === 'contactBelowAge' && what === `caught ${spots[1]}`;
