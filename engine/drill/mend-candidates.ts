@@ -1,5 +1,6 @@
 import type { MendCandidate, MendCase } from './mend.ts';
 import { cuesChanged, holdsLess } from './mend-cues.ts';
+import { goesLater, goesSooner, heapsGreater } from './mend-flows.ts';
 import { gapsInstead, gapsOther, linesTurned } from './mend-keepers.ts';
 import { passOf, passSpeeds, passWays } from './mend-passes.ts';
 import { isRouteAct, spotOf, startsMoved } from './mend-places.ts';
@@ -37,8 +38,9 @@ const candidatesOf = (of: MendCase): readonly MendCandidate[] => {
       return [...cuesChanged(of), ...holdsLess(of), ...routeBeforeEnded(of)];
     case 'noPuckToPlay':
     case 'puckLeftBehind':
-    case 'tooFewPucks':
       return pucksBrought(of, who);
+    case 'tooFewPucks':
+      return who === undefined ? heapsGreater(of) : pucksBrought(of, who);
     case 'pathsCrossTooFast':
     case 'bodiesTouch':
       return [who, other].flatMap(spot => [
@@ -68,6 +70,14 @@ const candidatesOf = (of: MendCase): readonly MendCandidate[] => {
       ];
     case 'contactBelowAge':
       return [...startsMoved(of, who), ...effortsLess(of, who), ...gapsInstead(of, who)];
+    case 'lineStandsTooLong':
+      return goesSooner(of);
+    case 'tooFewSkaters':
+      return goesLater(of);
+    case 'goalieHasNoTime':
+      return [...goesLater(of), ...actLater(of, who)];
+    case 'lineInTheWay':
+      return [...linesTurned(of, who), ...startsMoved(of, who), ...routesBent(of, other)];
   }
 };
 

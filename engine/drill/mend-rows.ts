@@ -34,6 +34,15 @@ export const ACT_ADDED = size('one more act', 4, 2, 8, 'one more thing to rememb
 export const OTHER_DEED = size('another act in its place', 8, 5, 12, 'another drill, almost');
 export const QUARTER_TURN = size('a line turned a quarter', 1.5, 0.5, 3, 'the line stands elsewhere');
 
+export const SECOND_OF_FLOW = size('a second between goes', 0.3, 0.1, 1, 'the coach whistles');
+export const BOTH_ENDS = size(
+  'both ends, one end or by turns',
+  5,
+  2,
+  8,
+  'nets, goalies and lines have to be there',
+);
+
 /** No more runs than this are tried for one finding. */
 export const MOST_TRIES: Row = {
   name: 'runs tried for one mend, at most',

@@ -1,7 +1,7 @@
 import type { LineId } from '../rink/lines.ts';
 import { feetOf } from '../units/feet.ts';
 import type { SpotId } from '../units/ids.ts';
-import type { ActKind, DrillPlan, PassWay } from './drill.ts';
+import type { ActKind, DrillPlan, Flow, PassWay } from './drill.ts';
 import type { Lengths } from './finding-sentence.ts';
 import type { Mend, MendWhere } from './mend.ts';
 
@@ -61,6 +61,14 @@ export const mendSentence = (
       return `Ask ${who} for a gap of ${length}.`;
     case 'gapInstead':
       return `Let ${who} keep a gap of ${length} instead of closing in.`;
+    case 'goEvery':
+      return `Start a go every ${seconds}${says.ends ? `, ${ENDS_WORDS[says.ends]}` : ''}.`;
+    case 'pauseFor':
+      return `Leave ${seconds} between two goes.`;
+    case 'ends':
+      return `Run it ${ENDS_WORDS[says.ends ?? 'one']}.`;
+    case 'morePucks':
+      return `Lay out ${number} more ${number === 1 ? 'puck' : 'pucks'}.`;
     case 'turnLine':
       return `Turn the line of ${who} ${number === 180 ? 'half' : 'a quarter'} round.`;
   }
@@ -71,6 +79,12 @@ const WHERE_WORDS: Readonly<Record<MendWhere, string>> = {
   theirEnd: 'their end',
   middle: 'the middle',
   boards: 'the boards',
+};
+
+const ENDS_WORDS: Readonly<Record<Flow['ends'], string>> = {
+  one: 'at one end',
+  both: 'at both ends at once',
+  byTurns: 'at the two ends by turns',
 };
 
 const WAY_WORDS: Readonly<Record<PassWay, string>> = {

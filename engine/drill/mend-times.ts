@@ -5,7 +5,7 @@ import { actThen, rounded, spotOf } from './mend-places.ts';
 import { ACT_ADDED, SECOND_OF_DELAY } from './mend-rows.ts';
 import type { PlayableAct, PlayableSpot } from './playable-parts.ts';
 
-const LATER_S = [0.25, 0.5, 0.75, 1, 1.5, 2, 3];
+const LATER_S = [0.25, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6];
 
 /** The act under way then, or the first of the spot, starts later; or sooner where it counts from another. Empty for a spot without acts. */
 export const startsShifted = (of: MendCase, id: SpotId | undefined): readonly MendCandidate[] => {

@@ -2,7 +2,7 @@ import type { LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
-import type { ActKind, DrillPlan, PassWay } from './drill.ts';
+import type { ActKind, DrillPlan, Flow, PassWay } from './drill.ts';
 import type { Playable } from './playable.ts';
 import type { Finding, Run } from './run-result.ts';
 
@@ -38,7 +38,11 @@ export type MendVerb =
   | 'fetch'
   | 'gapOf'
   | 'gapInstead'
-  | 'turnLine';
+  | 'turnLine'
+  | 'goEvery'
+  | 'pauseFor'
+  | 'ends'
+  | 'morePucks';
 
 /** What a mend does, for a sentence: to whom, how much, and what else the verb needs. */
 export interface MendSays {
@@ -53,6 +57,7 @@ export interface MendSays {
   readonly line?: LineId;
   /** What is done later or sooner, when it is not the spot's first act. */
   readonly deed?: ActKind;
+  readonly ends?: Flow['ends'];
 }
 
 /** One change that makes a finding go, tried: with it, and nothing else, the finding is gone and nothing new is to be looked at. */

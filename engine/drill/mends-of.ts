@@ -18,6 +18,8 @@ export interface MendAsked {
   /** Ids for an act and a puck that a mend may add; not in the plan yet. */
   readonly newAct: ActId;
   readonly newPuck: string;
+  /** What else is found in a plan besides its run: of its flow. A mend brings nothing new to look at there either. */
+  readonly more?: (plan: DrillPlan, run: Run) => readonly Finding[];
 }
 
 /**
@@ -38,15 +40,20 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
   const playable = playableOf(plan, rink, level);
   if (playable.kind !== 'playable') return { kind: 'noMend', reason: 'nothingToTry', triedCount: 0 };
   const run = runDrill(playable);
-  const before = outcomeOf(run);
+  const more = asked.more ?? (() => []);
+  const before = outcomeOf(run, more(plan, run));
   const candidates = mendCandidatesOf({ ...asked, playable, run });
   let triedCount = 0;
   for (const { says, writes } of candidates) {
     yield triedCount;
     triedCount++;
-    const tried = playableOf(planAfter(plan, writes), rink, level);
+    const after = planAfter(plan, writes);
+    const tried = playableOf(after, rink, level);
     if (tried.kind !== 'playable') continue;
-    if (isMended(finding, before, outcomeOf(runDrill(tried)))) return { kind: 'mend', finding, says, writes };
+    const again = runDrill(tried);
+    if (isMended(finding, before, outcomeOf(again, more(after, again)))) {
+      return { kind: 'mend', finding, says, writes };
+    }
   }
   return { kind: 'noMend', reason: triedCount > 0 ? 'noneHelps' : 'nothingToTry', triedCount };
 }
@@ -58,18 +65,24 @@ interface Outcome {
   readonly happened: ReadonlyMap<string, number>;
 }
 
-const outcomeOf = ({ findings, events }: Run): Outcome => ({
-  findings: counted(findings.map(keyOf)),
-  looks: counted(findings.filter(({ weight }) => weight === 'look').map(keyOf)),
-  happened: counted(
-    events.flatMap(event => (isToHappen(event.kind) && 'spot' in event ? `${event.kind} ${event.spot}` : [])),
-  ),
-});
+const outcomeOf = (run: Run, more: readonly Finding[]): Outcome => {
+  const findings = [...run.findings, ...more];
+  return {
+    findings: counted(findings.map(keyOf)),
+    looks: counted(findings.filter(({ weight }) => weight === 'look').map(keyOf)),
+    happened: counted(
+      run.events.flatMap(event =>
+        isToHappen(event.kind) && 'spot' in event ? `${event.kind} ${event.spot}` : [],
+      ),
+    ),
+  };
+};
 
 const isToHappen = (kind: string): boolean => kind === 'receive' || kind === 'shot' || kind === 'caught';
 
-/** The same finding in another run: of the same kind, of the same people, in the same act. */
-const keyOf = ({ kind, spots, act }: Finding): string => [kind, ...[...spots].sort(), act ?? ''].join(' ');
+/** The same finding in another run: of the same kind, of the same people, in the same act. Whichever line stands longest, it is the one that stands too long. */
+const keyOf = ({ kind, spots, act }: Finding): string =>
+  kind === 'lineStandsTooLong' ? kind : [kind, ...[...spots].sort(), act ?? ''].join(' ');
 
 const counted = (keys: readonly string[]): ReadonlyMap<string, number> => {
   const counts = new Map<string, number>();

@@ -1,5 +1,6 @@
 import type { DrillPlan, Flow } from '../drill/drill.ts';
 import type { Run } from '../drill/run-result.ts';
+import { USUAL_FLOW } from '../drill/usual-flow.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import { findingsOfFlow } from './findings-of-flow.ts';
 import type { FlowResult, FlowSetting, LineFlow, SkaterFlow } from './flow-result.ts';
@@ -7,7 +8,7 @@ import { goaliesOf, netsOf } from './goalies-of.ts';
 import { meanOf } from './mean-of.ts';
 import { type Block, playBlock } from './play-block.ts';
 import { clearsAtS, type RepFacts, repFactsOf } from './rep-facts.ts';
-import { lineCountsOf, USUAL_FLOW } from './waiting-lines.ts';
+import { lineCountsOf } from './waiting-lines.ts';
 
 export type NoFlow = 'noSkaterDrawn' | 'nobodyHere' | 'nothingHappens' | 'repLongerThanBlock';
 

@@ -1,8 +1,5 @@
-import type { DrillPlan, Flow } from '../drill/drill.ts';
+import type { DrillPlan } from '../drill/drill.ts';
 import type { FlowSetting } from './flow-result.ts';
-
-/** Without a flow of its own a drill runs so: the next rep when the one before has ended, at one end, each back to the own line. */
-export const USUAL_FLOW: Flow = { next: { on: 'end' }, ends: 'one', pauseS: 0, goesTo: {} };
 
 /**
  * How many stand in each line at the first whistle, by rank of the spots, first those at the end drawn and then those at the

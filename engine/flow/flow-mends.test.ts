@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { DrillPlan } from '../drill/drill.ts';
+import { at, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
+import { mendSentence } from '../drill/mend-sentence.ts';
+import { mendOf } from '../drill/mends-of.ts';
+import { planAfter } from '../drill/plan-after.ts';
+import { runDrill } from '../drill/run-drill.ts';
+import type { Finding, FindingKind, Run } from '../drill/run-result.ts';
+import { rinkOf } from '../rink/rink-of.ts';
+import { levelOf } from '../skater/level.ts';
+import type { ActId, SpotId } from '../units/ids.ts';
+import { isNone } from '../units/none.ts';
+import { flowOf } from './flow-of.ts';
+import type { FlowSetting } from './flow-result.ts';
+
+const setting = (skaters: number, goalies = 1): FlowSetting => ({
+  roster: { skaters, goalies },
+  minutes: 10,
+  beyondLines: 'join',
+});
+
+const flowFindings =
+  (of: FlowSetting) =>
+  (plan: DrillPlan, run: Run): readonly Finding[] => {
+    const flow = flowOf(plan, run, of);
+    return isNone(flow) ? [] : flow.findings;
+  };
+
+const shooter = (role: string, yM: number, waitS = 0) => ({
+  role,
+  atM: at(0, yM),
+  facingRad: Math.PI,
+  puck: true,
+  acts: [
+    skate([at(-14, yM)], {
+      kind: 'carry',
+      stops: true,
+      ...(waitS > 0 ? { cue: { on: 'after', seconds: waitS } } : {}),
+    }),
+    { kind: 'shoot', atEnd: 'minusX', speedMps: 14 } as const,
+  ],
+});
+
+const waiting = (plan: DrillPlan, count: number): DrillPlan => ({
+  ...plan,
+  spots: Object.fromEntries(
+    Object.entries(plan.spots).map(([id, spot]) => [id, { ...spot, waitingCount: count }]),
+  ),
+});
+
+const cases: readonly {
+  readonly kind: FindingKind;
+  readonly plan: DrillPlan;
+  readonly of: FlowSetting;
+  readonly mends: RegExp;
+}[] = [
+  {
+    kind: 'lineStandsTooLong',
+    plan: {
+      ...waiting(
+        planOf([{ role: 'F1', atM: at(-14, 4), acts: [skate([at(14, 4), at(14, -4), at(-12, -2)])] }]),
+        3,
+      ),
+      flow: { next: { on: 'every', seconds: 30 }, ends: 'one', pauseS: 0, goesTo: {} },
+    },
+    of: setting(4),
+    mends: /^Start a go every \d+ s|^Run it at/,
+  },
+  {
+    kind: 'tooFewSkaters',
+    plan: {
+      ...planOf([{ role: 'F1', atM: at(-14, 4), acts: [skate([at(14, 4)])] }]),
+      flow: { next: { on: 'every', seconds: 4 }, ends: 'one', pauseS: 0, goesTo: {} },
+    },
+    of: setting(2),
+    mends: /^Start a go every \d+ s/,
+  },
+  {
+    kind: 'goalieHasNoTime',
+    plan: waiting(planOf([shooter('F1', 5), shooter('F2', -5, 0.4)]), 3),
+    of: setting(8),
+    mends: /F2|F1|Leave|go every/,
+  },
+  {
+    kind: 'lineInTheWay',
+    plan: waiting(
+      planOf([
+        { role: 'F1', atM: at(0, 0), facingRad: Math.PI / 2, acts: [skate([at(0, 9)], { stops: true })] },
+        { role: 'F2', atM: at(-12, -1.5), acts: [skate([at(12, -1.5)])] },
+      ]),
+      2,
+    ),
+    of: setting(6),
+    mends: /F1|F2/,
+  },
+];
+
+describe.each(cases)('a mend of $kind', ({ kind, plan, of, mends }) => {
+  it('makes it go when it is applied, and the flow has nothing new to look at', () => {
+    const more = flowFindings(of);
+    const allOf = (one: DrillPlan): readonly Finding[] => {
+      const run = runDrill(playableFrom(one));
+      return [...run.findings, ...more(one, run)];
+    };
+    const before = allOf(plan);
+    const finding = before.find(one => one.kind === kind)!;
+    expect(finding).toBeDefined();
+    const mend = mendOf({
+      plan,
+      rink: rinkOf({ preset: '200x85ft' }),
+      level: levelOf('collegeWomen'),
+      finding,
+      newAct: 'added act' as ActId,
+      newPuck: 'added puck',
+      more,
+    });
+    if (mend.kind !== 'mend') throw new Error(`${kind}: ${mend.reason} after ${mend.triedCount}`);
+    expect(mendSentence(mend, plan)).toMatch(mends);
+    const after = allOf(planAfter(plan, mend.writes));
+    const alike = (one: Finding) => one.kind === kind && key(one.spots) === key(finding.spots);
+    expect(after.filter(alike).length).toBeLessThan(before.filter(alike).length);
+    const looks = (all: readonly Finding[]) =>
+      all.filter(({ weight }) => weight === 'look').map(one => `${one.kind} ${key(one.spots)}`);
+    expect(looks(after).filter(look => !looks(before).includes(look))).toEqual([]);
+  });
+});
+
+const key = (spots: readonly SpotId[]): string => [...spots].sort().join(' ');
