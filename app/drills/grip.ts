@@ -1,7 +1,8 @@
-import type { ActId, SpotId } from '@icewright/engine';
+import type { ActId, IcePoint, SpotId } from '@icewright/engine';
+import type { Picked, Selection } from './edit/selection.ts';
 import { newActId } from './route-writes.ts';
 
-/** What is chosen: a spot, and one of its acts. */
+/** What leads of what is selected: a spot, and one of its acts. */
 export interface Chosen {
   readonly spotId: SpotId | null;
   readonly actId: ActId | null;
@@ -9,11 +10,17 @@ export interface Chosen {
 
 /** What the pointer has taken hold of. */
 export type Grip =
-  | { readonly kind: 'spot'; readonly spotId: SpotId }
+  /** One thing that stands on the ice, and all that is selected with it. */
+  | {
+      readonly kind: 'things';
+      readonly picked: Picked;
+      readonly selection: Selection;
+      readonly fromM: IcePoint;
+    }
   | { readonly kind: 'through'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
   | { readonly kind: 'bend'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
   | { readonly kind: 'pull'; readonly spotId: SpotId; readonly newAct: ActId }
-  | { readonly kind: 'puck'; readonly puckId: string }
-  | { readonly kind: 'gear'; readonly gearId: string };
+  /** The lozenge of an act, on its way to what fires it. */
+  | { readonly kind: 'cue'; readonly spotId: SpotId; readonly actId: ActId };
 
 export const newPull = (spotId: SpotId): Grip => ({ kind: 'pull', spotId, newAct: newActId() });

@@ -8,13 +8,14 @@ import { type Selection, spotsPicked } from './selection.ts';
 export const removed = (drill: Drill, selection: Selection): Write[] => {
   const gone = spotsPicked(selection);
   const gear = new Set(selection.flatMap(one => (one.kind === 'gear' ? [one.gear] : [])));
+  const games = new Set<string>(selection.flatMap(one => (one.kind === 'game' ? [one.game] : [])));
   return [
     ...selection.map(one => ({ path: pathOf(one), value: undefined })),
     ...(gone.size === 0
       ? []
       : [...pucksLeft(drill, gone, selection), ...actsLeft(drill, gone), ...linesLeft(drill, gone)]),
     ...Object.entries(drill.games)
-      .filter(([, game]) => game.nets.some(net => gear.has(net)))
+      .filter(([id, game]) => !games.has(id) && game.nets.some(net => gear.has(net)))
       .map(([id, game]) => ({ path: ['games', id, 'nets'], value: game.nets.filter(net => !gear.has(net)) })),
   ];
 };
