@@ -22,7 +22,10 @@ it('a finger moves a skater, pulls a route and bends it, and the page does not s
       const slidTo = () => page.evaluate(() => window.scrollY);
       const before = await centreOf(skater);
       await drag(page, context, before, { x: before.x - 40, y: before.y + 10 });
-      await expect.poll(async () => Math.round((await centreOf(skater)).x - before.x)).toBe(-40);
+      // Up to ten pixels nearer to a marking or to a line of the others, which draw a finger.
+      await expect
+        .poll(async () => Math.abs((await centreOf(skater)).x - before.x + 40))
+        .toBeLessThanOrEqual(10);
 
       const points = page.getByRole('button', { name: /^F3, point \d+ of the route/ });
       const pointCount = await points.count();

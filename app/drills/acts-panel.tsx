@@ -1,13 +1,13 @@
-import type { Drill, DrillAct } from '@icewright/book';
-import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
+import type { ActId, SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import type { Lengths } from '../parts/figures.ts';
 import { ActFields } from './act-fields.tsx';
 import { actSaid, cueSaid } from './act-words.ts';
 import { CueFields } from './cue-fields.tsx';
-import { spotRemoved } from './new-things.ts';
-import { actsOf, endOfRoutes, newActId, spotsOf } from './route-writes.ts';
+import { removed } from './edit/removed.ts';
+import { pickedSpot } from './edit/selection.ts';
+import { actsOf } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
 
 /** Everything the chosen spot does, one row an act; what the board shows by hand can all be done here by key. */
@@ -24,15 +24,6 @@ export function ActsPanel(props: {
   const spot = drill.spots[spotId];
   if (spot === undefined) return null;
   const acts = actsOf(spot);
-  const add = (kind: DrillAct['kind']) => {
-    const id = newActId();
-    const act = newAct(drill, spotId, kind);
-    if (act === undefined) return;
-    hand.keep([{ path: ['spots', spotId, 'acts', id], value: act }]);
-    onChooseAct(id);
-  };
-  const hasOthers = spotsOf(drill).length > 1;
-  const notAlone = hasOthers ? undefined : 'there is nobody else on the ice';
   return (
     <section className="sec chosen-spot">
       <h2>
@@ -101,27 +92,11 @@ export function ActsPanel(props: {
           </li>
         ))}
       </ol>
-      <fieldset className="add-acts">
-        <legend>then {spot.role}</legend>
-        <Act onPress={() => add('skate')}>skates</Act>
-        <Act onPress={() => add('carry')}>carries</Act>
-        <Act notNow={notAlone} onPress={() => add('pass')}>
-          passes
-        </Act>
-        <Act onPress={() => add('shoot')}>shoots</Act>
-        <Act onPress={() => add('hold')}>holds</Act>
-        <Act notNow={notAlone} onPress={() => add('chase')}>
-          chases
-        </Act>
-        <Act notNow={notAlone} onPress={() => add('gap')}>
-          keeps a gap
-        </Act>
-      </fieldset>
       <p>
         <Act
           bare
           onPress={() => {
-            hand.keep(spotRemoved(drill, spotId));
+            hand.keep(removed(drill, [pickedSpot(spotId)]));
             props.onGone();
           }}
         >
@@ -131,69 +106,3 @@ export function ActsPanel(props: {
     </section>
   );
 }
-
-const FIRST_STEP_M = 8;
-const FURTHEST_M = 24;
-
-/** An act as it starts: speeds and gap are those of the drill's level, for the coach to change. */
-function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): DrillAct | undefined {
-  const spot = drill.spots[spotId];
-  if (spot === undefined) return undefined;
-  const rank = Math.max(-1, ...Object.values(spot.acts).map(act => act.rank)) + 1;
-  const start: Pick<DrillAct, 'rank' | 'cue'> = {
-    rank,
-    ...(rank === 0 ? { cue: { on: 'whistle' } as const } : {}),
-  };
-  const somebody = spotsOf(drill).find(([id, other]) => id !== spotId && other.side !== spot.side)?.[0];
-  const mate = spotsOf(drill).find(
-    ([id, other]) => id !== spotId && other.side === spot.side && other.kind !== 'goalie',
-  )?.[0];
-  const anybody = spotsOf(drill).find(([id]) => id !== spotId)?.[0];
-  const end = spot.side === 'us' ? 'plusX' : 'minusX';
-  const { model } = levelOf(drill.level);
-  switch (kind) {
-    case 'skate':
-    case 'carry':
-      return {
-        ...start,
-        kind,
-        throughM: [ahead(endOfRoutes(spot), end)],
-        facing: 'forward',
-        effortRatio: 1,
-        stops: false,
-      };
-    case 'pass':
-      return (
-        (mate ?? anybody) && {
-          ...start,
-          kind,
-          toSpot: (mate ?? anybody)!,
-          way: 'direct',
-          speedMps: model.typicalPassMps,
-        }
-      );
-    case 'shoot':
-      return { ...start, kind, atEnd: end, speedMps: model.wristShotMps };
-    case 'hold':
-      return { ...start, kind, seconds: 1 };
-    case 'chase':
-      return (somebody ?? anybody) && { ...start, kind, whom: (somebody ?? anybody)!, effortRatio: 1 };
-    case 'gap':
-      return (
-        (somebody ?? anybody) && {
-          ...start,
-          kind,
-          whom: (somebody ?? anybody)!,
-          distanceM: model.blueLineGapM,
-        }
-      );
-  }
-}
-
-const ahead = (fromM: IcePoint, end: 'minusX' | 'plusX'): IcePoint => ({
-  xM: Math.max(
-    -FURTHEST_M,
-    Math.min(FURTHEST_M, fromM.xM + (end === 'plusX' ? FIRST_STEP_M : -FIRST_STEP_M)),
-  ),
-  yM: fromM.yM,
-});

@@ -30,3 +30,9 @@ export const plus = (a: IcePoint, b: IcePoint): IcePoint => ({
   xM: rounded(a.xM + b.xM),
   yM: rounded(a.yM + b.yM),
 });
+
+/** How many pixels of the screen a metre of ice is now. */
+export function pxPerM(sheet: SVGGraphicsElement | null): number {
+  const toScreen = sheet?.getScreenCTM();
+  return toScreen === null || toScreen === undefined ? 1 : Math.hypot(toScreen.a, toScreen.b);
+}

@@ -7,31 +7,38 @@ import { BoardHandles } from './board-handles.tsx';
 import { icePointUnder } from './board-pointer.ts';
 import { BoardSkaters } from './board-skaters.tsx';
 import { drillMarkup } from './drill-markup.ts';
-import type { Chosen, Grip } from './grip.ts';
+import { BoardMarks } from './edit/board-marks.tsx';
+import { doublePressed } from './edit/double-press.ts';
+import { pickedAct, pressed, type Selection } from './edit/selection.ts';
+import { useGrips } from './edit/use-grips.ts';
+import { usePickedDrawn } from './edit/use-picked-drawn.ts';
+import type { Grip } from './grip.ts';
 import { type Thing, thingAdded } from './new-things.ts';
 import { onIce } from './on-ice.ts';
-import { routePulled, spotMoved, throughAdded, throughMoved } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
-import type { Write } from './write.ts';
 
-/** The ice with the drill on it, worked by hand: places dragged, routes pulled and bent. */
+/** The ice with the drill on it, worked by hand: places dragged, routes pulled and bent, many things at once. */
 export function Board(props: {
   readonly hand: Hand;
   readonly rink: Rink;
   readonly run: Run | null;
   readonly lengths: Lengths;
   readonly timeS: number;
-  readonly chosen: Chosen;
-  readonly onChoose: (chosen: Chosen) => void;
+  readonly selection: Selection;
+  readonly onSelect: (selection: Selection) => void;
   readonly placing: Thing | null;
   readonly onPlaced: (spotId: SpotId | null) => void;
   readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
+  /** A sentence about what was done, or why not. */
+  readonly onSaid: (said: string) => void;
+  /** What lies under the drawing: the freeze it was made from. */
+  readonly under?: React.ReactNode;
 }) {
-  const { hand, rink, run, lengths, chosen, onChoose, placing } = props;
+  const { hand, rink, run, lengths, placing, selection, onSelect, ownsPuckAtEnd, onSaid } = props;
   const { drill } = hand;
   const isUpright = useIsNarrow(701);
   const sheet = useRef<SVGGElement>(null);
-  const grip = useRef<{ readonly grip: Grip; readonly offset: IcePoint } | null>(null);
+  const drawing = useRef<SVGGElement>(null);
 
   const rinkDrawing = useMemo(
     () =>
@@ -45,83 +52,74 @@ export function Board(props: {
     () => drillMarkup({ drill, rink, run, isUpright, lengths }),
     [drill, rink, run, isUpright, lengths],
   );
+  usePickedDrawn(drawing, drillDrawing, selection);
   const [x, y, width, height] = rinkViewBox(rink, isUpright);
 
-  const take = (taken: Grip, event: PointerEvent, placeM: IcePoint) => {
-    const at = icePointUnder(sheet.current, event);
-    if (at === null || placing !== null) return;
-    event.preventDefault();
-    event.stopPropagation();
-    (event.currentTarget as Element).ownerDocument.defaultView?.getSelection()?.removeAllRanges();
-    sheet.current?.ownerSVGElement?.setPointerCapture(event.pointerId);
-    grip.current = { grip: taken, offset: { xM: placeM.xM - at.xM, yM: placeM.yM - at.yM } };
+  const grips = useGrips({
+    hand,
+    rink,
+    run,
+    sheet,
+    selection,
+    onSelect,
+    ownsPuckAtEnd,
+    onDoublePress: (grip, atM) => doublePressed({ hand, grip, atM, onSelect, onSaid }),
+    onWentBack: said => onSaid(`It went back: ${said}.`),
+  });
+  const take = (grip: Grip, event: PointerEvent, placeM: IcePoint) => {
+    if (placing === null) grips.take(grip, event, placeM);
   };
-  const moved = (event: PointerEvent) => {
-    const at = icePointUnder(sheet.current, event);
-    if (grip.current === null || at === null) return;
-    const toM = { xM: at.xM + grip.current.offset.xM, yM: at.yM + grip.current.offset.yM };
-    hand.hold(writesOf(hand, grip.current.grip, onIce(rink, toM), props.ownsPuckAtEnd));
-  };
-  const dropped = () => {
-    if (grip.current === null) return;
-    grip.current = null;
-    hand.letGo();
-  };
-  const pressed = (event: PointerEvent) => {
+  const down = (event: PointerEvent) => {
+    if (placing === null) return onDrawing(event) || grips.onPointerDown(event);
     const at = icePointUnder(sheet.current, event);
     if (at === null) return;
-    if (placing === null) return onChoose({ spotId: null, actId: null });
     const { writes, spotId } = thingAdded(hand.drill, placing, onIce(rink, at));
     hand.keep(writes);
     props.onPlaced(spotId ?? null);
+  };
+  /** A line of the drawing is pressed: its act is picked. A lozenge is taken. */
+  const onDrawing = (event: PointerEvent): boolean => {
+    const drawn = (event.target as Element).closest<SVGGElement>('.drill-drawing [data-act]');
+    const { spot, act } = drawn?.dataset ?? {};
+    if (spot === undefined || act === undefined) return false;
+    const picked = pickedAct(spot as never, act as never);
+    onSelect(pressed(selection, picked, event.shiftKey));
+    const at = icePointUnder(sheet.current, event);
+    if (drawn?.classList.contains('cue-of') && at !== null)
+      take({ kind: 'cue', spotId: picked.spot, actId: picked.act } as Grip, event, at);
+    return true;
   };
 
   return (
     <svg
       className={placing === null ? 'board ice-svg' : 'board ice-svg is-placing'}
       viewBox={`${x} ${y} ${width} ${height}`}
-      onPointerDown={pressed}
-      onPointerMove={moved}
-      onPointerUp={dropped}
-      onPointerCancel={() => {
-        grip.current = null;
-        hand.putBack();
-      }}
+      onPointerDown={down}
+      onPointerMove={grips.onPointerMove}
+      onPointerUp={grips.onPointerUp}
+      onPointerCancel={grips.onPointerCancel}
     >
       <title>The ice</title>
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: rinkDrawing }} />
+      {props.under !== undefined && <g transform={isUpright ? 'rotate(-90)' : undefined}>{props.under}</g>}
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above */}
-      <g className="drill-drawing" dangerouslySetInnerHTML={{ __html: drillDrawing }} />
+      <g ref={drawing} className="drill-drawing" dangerouslySetInnerHTML={{ __html: drillDrawing }} />
       <g ref={sheet} transform={isUpright ? 'rotate(-90)' : undefined}>
         {run !== null && <BoardSkaters run={run} drill={drill} timeS={props.timeS} />}
+        <BoardMarks shown={hand.shown} marquee={grips.marquee} rink={rink} isUpright={isUpright} />
         <BoardHandles
           hand={hand}
-          chosen={chosen}
+          rink={rink}
+          run={run}
+          selection={selection}
           isUpright={isUpright}
-          onChoose={onChoose}
+          onSelect={onSelect}
           onTake={take}
-          ownsPuckAtEnd={props.ownsPuckAtEnd}
+          ownsPuckAtEnd={ownsPuckAtEnd}
+          onSaid={onSaid}
         />
       </g>
     </svg>
   );
-}
-
-function writesOf(hand: Hand, grip: Grip, toM: IcePoint, ownsPuck: (spotId: SpotId) => boolean): Write[] {
-  const { kept } = hand;
-  switch (grip.kind) {
-    case 'spot':
-      return spotMoved(kept, grip.spotId, toM);
-    case 'through':
-      return throughMoved(kept, grip.spotId, grip.actId, grip.index, toM);
-    case 'bend':
-      return throughAdded(kept, grip.spotId, grip.actId, grip.index, toM);
-    case 'pull':
-      return routePulled(kept, grip.spotId, toM, grip.newAct, ownsPuck(grip.spotId));
-    case 'puck':
-      return [{ path: ['pucks', grip.puckId, 'atM'], value: toM }];
-    case 'gear':
-      return [{ path: ['gear', grip.gearId, 'atM'], value: toM }];
-  }
 }

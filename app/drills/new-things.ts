@@ -39,23 +39,6 @@ export function freePlaceNearCentre(drill: Drill): IcePoint {
   }
 }
 
-/** A spot goes with its puck, and with whatever others were to do because of it. */
-export function spotRemoved(drill: Drill, spotId: SpotId): Write[] {
-  const writes: Write[] = [{ path: ['spots', spotId], value: undefined }];
-  for (const [puckId, puck] of Object.entries(drill.pucks))
-    if (puck.ownerSpot === spotId) writes.push({ path: ['pucks', puckId, 'ownerSpot'], value: undefined });
-  for (const [otherId, other] of Object.entries(drill.spots)) {
-    if (otherId === spotId) continue;
-    for (const [actId, act] of Object.entries(other.acts)) {
-      const names = ('whom' in act && act.whom === spotId) || ('toSpot' in act && act.toSpot === spotId);
-      const waits = act.cue !== undefined && 'spot' in act.cue && act.cue.spot === spotId;
-      if (names) writes.push({ path: ['spots', otherId, 'acts', actId], value: undefined });
-      else if (waits) writes.push({ path: ['spots', otherId, 'acts', actId, 'cue'], value: undefined });
-    }
-  }
-  return writes;
-}
-
 const STICK_REACH_M = 1.6; // where a puck counts as set down on a stick: a rule-book shaft, facts of the rule codes
 
 function ownerNear(drill: Drill, atM: IcePoint): { ownerSpot?: SpotId } {

@@ -12,7 +12,10 @@ import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { DrillOrigin } from './drill-origin.tsx';
 import { DrillWords } from './drill-words.tsx';
+import { HandLine } from './edit/hand-line.tsx';
 import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit/selection.ts';
+import { useArrange } from './edit/use-arrange.ts';
+import { useEditKeys } from './edit/use-edit-keys.ts';
 import { EventsPanel } from './events-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
@@ -42,7 +45,13 @@ export function Studio({
   const [picked, select] = useState<Selection>(NOTHING);
   const selection = useMemo(() => stillThere(picked, drill), [picked, drill]);
   const chosen = leadOf(selection);
-  const choose = (one: typeof chosen) => select(selectionOf(one));
+  const [said, say] = useState('');
+  /** What was said belongs to what was selected then. */
+  const pick = (next: Selection) => {
+    say('');
+    select(next);
+  };
+  const choose = (one: typeof chosen) => pick(selectionOf(one));
   const [placing, setPlacing] = useState<Thing | null>(null);
   const [isPutting, setPutting] = useState(false);
   const lengths = team.lengths;
@@ -59,12 +68,15 @@ export function Studio({
       keys: 'Escape',
       says: 'let go of everything',
       act: () => {
+        const wasHolding = hand.isHolding;
         hand.putBack();
         setPlacing(null);
-        select(NOTHING);
+        if (!wasHolding) select(NOTHING);
       },
     },
   ]);
+  const arrange = useArrange({ hand, rink, selection, onSelect: select, onSaid: say });
+  useEditKeys(arrange, say);
   const ownsPuckAtEnd = (spotId: SpotId): boolean => hasPuckAtEnd(run, spotId);
   const choosePlaced = (spotId: SpotId | null) => {
     setPlacing(null);
@@ -144,12 +156,14 @@ export function Studio({
               run={run}
               lengths={lengths}
               timeS={playback.timeS}
-              chosen={chosen}
-              onChoose={choose}
+              selection={selection}
+              onSelect={pick}
               placing={placing}
               onPlaced={choosePlaced}
               ownsPuckAtEnd={ownsPuckAtEnd}
+              onSaid={say}
             />
+            <HandLine hand={hand} selection={selection} onSelect={pick} arrange={arrange} said={said} />
             {isBelow && panels}
             {run === null ? (
               <p className="q2 hint">Set somebody on the ice, then pull a route out of them.</p>

@@ -2,6 +2,7 @@ import type { Drill } from '@icewright/book';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { edit, endStep } from '../shell/book.ts';
+import type { Shown } from './edit/held.ts';
 import { afterWrites, type Write } from './write.ts';
 
 /** The drill with what the hand is doing to it: shown at once, kept when the hand lets go, one step of undo. */
@@ -11,40 +12,56 @@ export interface Hand {
   readonly kept: Drill;
   /** True while something is held: the document still has the old place. */
   readonly isHolding: boolean;
+  /** What is drawn beside the hand while it holds something. */
+  readonly shown: Shown | null;
   /** Shows the drill as these writes would leave it; nothing is kept yet. At most once a frame. */
-  readonly hold: (writes: readonly Write[]) => void;
-  /** Keeps what is held. */
-  readonly letGo: () => void;
+  readonly hold: (writes: readonly Write[], shown?: Shown) => void;
+  /** Keeps what is held, or puts it back where it may not stay. Says why it went back. */
+  readonly letGo: () => string | null;
   /** Puts it back where it was. */
   readonly putBack: () => void;
   /** Keeps a change at once. */
   readonly keep: (writes: readonly Write[]) => void;
 }
 
-export function useHand(id: string, kept: Drill): Hand {
-  const [held, setHeld] = useState<readonly Write[]>([]);
-  const latest = useRef<readonly Write[]>([]);
-  const frame = useRef(0);
-  const drill = useMemo(() => (held.length === 0 ? kept : afterWrites(kept, held)), [kept, held]);
+interface InHand {
+  readonly writes: readonly Write[];
+  readonly shown: Shown | null;
+}
 
-  const show = useCallback((writes: readonly Write[]) => {
-    latest.current = writes;
+const EMPTY: InHand = { writes: [], shown: null };
+
+export function useHand(id: string, kept: Drill): Hand {
+  const [held, setHeld] = useState(EMPTY);
+  const latest = useRef(EMPTY);
+  const frame = useRef(0);
+  const drill = useMemo(
+    () => (held.writes.length === 0 ? kept : afterWrites(kept, held.writes)),
+    [kept, held],
+  );
+
+  const hold = useCallback((writes: readonly Write[], shown: Shown | null = null) => {
+    latest.current = { writes, shown };
     cancelAnimationFrame(frame.current);
     // Within this very frame: left to its own schedule the page would show it one picture later.
     frame.current = requestAnimationFrame(() => flushSync(() => setHeld(latest.current)));
   }, []);
-  const clear = useCallback(() => {
+  const putBack = useCallback(() => {
     cancelAnimationFrame(frame.current);
-    latest.current = [];
-    setHeld([]);
+    latest.current = EMPTY;
+    setHeld(EMPTY);
   }, []);
   const keep = useCallback((writes: readonly Write[]) => keepWrites(id, writes), [id]);
   const letGo = useCallback(() => {
-    keepWrites(id, latest.current);
-    clear();
-  }, [id, clear]);
+    const { writes, shown } = latest.current;
+    const refusal = shown?.refusal ?? null;
+    if (refusal === null) keepWrites(id, writes);
+    putBack();
+    return refusal === null ? null : refusal.said;
+  }, [id, putBack]);
 
-  return { drill, kept, isHolding: held.length > 0, hold: show, letGo, putBack: clear, keep };
+  const isHolding = held !== EMPTY;
+  return { drill, kept, isHolding, shown: held.shown, hold, letGo, putBack, keep };
 }
 
 function keepWrites(id: string, writes: readonly Write[]): void {

@@ -1,5 +1,13 @@
 import type { Drill } from '@icewright/book';
-import { type ActId, type Cue, type IcePoint, LINE_IDS, type Rink, type Run, type SpotId } from '@icewright/engine';
+import {
+  type ActId,
+  type Cue,
+  type IcePoint,
+  LINE_IDS,
+  type Rink,
+  type Run,
+  type SpotId,
+} from '@icewright/engine';
 import { cueSaid } from '../act-words.ts';
 import { actsOf, endOfRoutes, isRoute, spotsOf } from '../route-writes.ts';
 
@@ -30,29 +38,33 @@ export const cueDropped = (of: {
   const spot = nearestSpot(drill, atM);
   if (spot !== null) {
     const cue = cuesOfSpot(drill, spot)[0] ?? null;
-    return made(drill, cue, drill.spots[spot]?.atM ?? atM, 'nothing of it can start an act');
+    const { role, atM: spotM } = drill.spots[spot]!;
+    return made(drill, cue, spotM, `${role} does nothing that could start it`);
   }
   const line = LINE_IDS.find(id => Math.abs(rink.lines[id].centreXM - atM.xM) <= AT_LINE_M);
-  if (line !== undefined) return made(drill, { on: 'puckCrosses', line }, { xM: rink.lines[line].centreXM, yM: atM.yM }, '');
+  if (line !== undefined)
+    return made(drill, { on: 'puckCrosses', line }, { xM: rink.lines[line].centreXM, yM: atM.yM }, '');
   const passer = nearestPasser(of);
   const cue: Cue | null = passer === null ? null : { on: 'reaches', spot: passer, atM, withinM: THERE_M };
   return made(drill, cue, atM, 'nobody comes here who could start it');
 };
 
-/** The cues that a spot can give, the likeliest first: what it does with the puck, else where its route ends. */
+/** The cues that a spot can give as the drill stands, the likeliest first: what it does with the puck, else where its route ends. */
 export const cuesOfSpot = (drill: Drill, spotId: SpotId): readonly Cue[] => {
   const spot = drill.spots[spotId];
   if (spot === undefined) return [];
   const acts = actsOf(spot).map(([, act]) => act);
-  const others = spotsOf(drill).flatMap(([id, each]) => (id === spotId ? [] : actsOf(each).map(([, act]) => act)));
+  const others = spotsOf(drill).flatMap(([id, each]) =>
+    id === spotId ? [] : actsOf(each).map(([, act]) => act),
+  );
   const receives = others.some(act => act.kind === 'pass' && act.toSpot === spotId);
   const chased = others.some(act => (act.kind === 'chase' || act.kind === 'steal') && act.whom === spotId);
   const cues: Cue[] = [];
   if (receives) cues.push({ on: 'receive', spot: spotId });
   if (acts.some(act => act.kind === 'shoot')) cues.push({ on: 'shot', spot: spotId });
-  if (acts.some(isRoute)) cues.push({ on: 'reaches', spot: spotId, atM: endOfRoutes(spot), withinM: THERE_M });
+  if (acts.some(isRoute))
+    cues.push({ on: 'reaches', spot: spotId, atM: endOfRoutes(spot), withinM: THERE_M });
   if (chased) cues.push({ on: 'caught', spot: spotId }, { on: 'losesPuck', spot: spotId });
-  if (!receives) cues.push({ on: 'receive', spot: spotId });
   return cues;
 };
 

@@ -7,10 +7,10 @@ import { afterWrites, type Write } from '../write.ts';
 import { cueDropped } from './cue-dropped.ts';
 import { moved } from './laid-elsewhere.ts';
 import { type Refusal, refusalOf } from './refusal.ts';
+import { type Selection, spotsPicked } from './selection.ts';
 import { type Snap, type SnapTo, snapOf } from './snap.ts';
 import { othersSnaps } from './snap-to-others.ts';
 import { rinkSnaps } from './snap-to-rink.ts';
-import { type Selection, spotsPicked } from './selection.ts';
 
 /** What a hand holds just now: the drill as it would be left, and what is drawn beside the hand to say so. */
 export interface Held {
@@ -63,7 +63,9 @@ export const heldAt = (holding: Holding, toM: IcePoint): Held => {
   const atM = snap === null ? inside : onIce(rink, rounded(snap.atM));
   const writes = writesAt(holding, atM);
   const refusal =
-    grip.kind === 'things' ? refusalOf(afterWrites(drill, writes), rink, spotsPicked(grip.selection), toM) : null;
+    grip.kind === 'things'
+      ? refusalOf(afterWrites(drill, writes), rink, spotsPicked(grip.selection), toM)
+      : null;
   return {
     writes,
     shown: {
@@ -110,7 +112,10 @@ const cueHeld = (holding: Holding, grip: Extract<Grip, { kind: 'cue' }>, toM: Ic
 };
 
 /** Where a skater is when an act begins, by the routes as they are drawn. */
-export const placeBefore = (drill: Drill, { spotId, actId }: { readonly spotId: SpotId; readonly actId: string }): IcePoint | null => {
+export const placeBefore = (
+  drill: Drill,
+  { spotId, actId }: { readonly spotId: SpotId; readonly actId: string },
+): IcePoint | null => {
   const spot = drill.spots[spotId];
   const act = spot?.acts[actId as never];
   if (spot === undefined || act === undefined) return null;
@@ -133,4 +138,7 @@ const placesOf = (drill: Drill, selection: Selection): IcePoint[] =>
     return one.kind === 'gear' ? (drill.gear[one.gear]?.atM ?? []) : [];
   });
 
-const rounded = ({ xM, yM }: IcePoint): IcePoint => ({ xM: Math.round(xM * 100) / 100, yM: Math.round(yM * 100) / 100 });
+const rounded = ({ xM, yM }: IcePoint): IcePoint => ({
+  xM: Math.round(xM * 100) / 100,
+  yM: Math.round(yM * 100) / 100,
+});

@@ -16,13 +16,23 @@ const HAIR_M = 0.02;
  * Whether the spots that were moved can stand where they are now. `handM` is where the hand itself is: far over the boards it
  * sets nobody down. Null when all can.
  */
-export const refusalOf = (drill: Drill, rink: Rink, movedSpots: ReadonlySet<SpotId>, handM: IcePoint): Refusal | null => {
-  const spots = [...movedSpots].flatMap(id => (drill.spots[id] === undefined ? [] : [{ id, ...drill.spots[id] }]));
+export const refusalOf = (
+  drill: Drill,
+  rink: Rink,
+  movedSpots: ReadonlySet<SpotId>,
+  handM: IcePoint,
+): Refusal | null => {
+  const spots = [...movedSpots].flatMap(id =>
+    drill.spots[id] === undefined ? [] : [{ id, ...drill.spots[id] }],
+  );
   if (spots.length === 0) return null;
   const isAway = !isOnIce(rink, handM, -SLIP_M);
   const off = spots.filter(spot => isAway || !isOnIce(rink, spot.atM, -HAIR_M));
   if (off.length > 0)
-    return { said: `${off.map(spot => spot.role).join(', ')} would be off the ice`, atM: off.map(spot => spot.atM) };
+    return {
+      said: `${off.map(spot => spot.role).join(', ')} would be off the ice`,
+      atM: off.map(spot => spot.atM),
+    };
   for (const spot of spots)
     for (const [otherId, other] of Object.entries(drill.spots)) {
       if (movedSpots.has(otherId as SpotId)) continue;

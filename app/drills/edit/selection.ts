@@ -19,7 +19,11 @@ export type Selection = readonly Picked[];
 export const NOTHING: Selection = [];
 
 export const pickedSpot = (spot: SpotId): Picked => ({ kind: 'spot', spot });
-export const pickedAct = (spot: SpotId, act: ActId): Picked => ({ kind: 'act', spot, act });
+export const pickedAct = (spot: SpotId, act: ActId): Extract<Picked, { kind: 'act' }> => ({
+  kind: 'act',
+  spot,
+  act,
+});
 
 export const isSame = (one: Picked, other: Picked): boolean => keyOf(one) === keyOf(other);
 

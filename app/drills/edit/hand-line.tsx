@@ -1,0 +1,84 @@
+import type { Drill } from '@icewright/book';
+import { Act } from '../../parts/act.tsx';
+import { countSaid } from '../../parts/figures.ts';
+import { newActId, spotsOf } from '../route-writes.ts';
+import type { Hand } from '../use-hand.ts';
+import { CueLine } from './cue-line.tsx';
+import { NEXT_ACTS, newAct, newActWrite } from './new-act.ts';
+import { leadOf, pickedAct, type Selection } from './selection.ts';
+import type { Arrange } from './use-arrange.ts';
+import './hand.css';
+
+/** Below the board: what was done and why not, what comes next for who is selected, and what can be done with all that is. */
+export function HandLine(props: {
+  readonly hand: Hand;
+  readonly selection: Selection;
+  readonly onSelect: (selection: Selection) => void;
+  readonly arrange: Arrange;
+  readonly said: string;
+}) {
+  const { hand, selection, arrange } = props;
+  const { drill } = hand;
+  const { spotId, actId } = leadOf(selection);
+  const isOne = selection.length === 1;
+  const spot = spotId === null ? undefined : drill.spots[spotId];
+  return (
+    <div className="hand-line">
+      <p className="q3 hand-said" aria-live="polite">
+        {hand.shown === null ? props.said || helpFor(drill, selection) : ''}
+      </p>
+      {isOne && spot !== undefined && spotId !== null && (
+        <fieldset className="add-acts">
+          <legend>then {spot.role}</legend>
+          {NEXT_ACTS.map(({ kind, said, needsOther }) => (
+            <Act
+              key={kind}
+              notNow={needsOther && spotsOf(drill).length < 2 ? 'there is nobody else on the ice' : undefined}
+              onPress={() => {
+                const act = newAct(drill, spotId, kind);
+                const id = newActId();
+                if (act === null) return;
+                hand.keep([newActWrite(spotId, id, act)]);
+                props.onSelect([pickedAct(spotId, id)]);
+              }}
+            >
+              {said}
+            </Act>
+          ))}
+        </fieldset>
+      )}
+      {isOne && spotId !== null && actId !== null && (
+        <CueLine hand={hand} spotId={spotId} actId={actId} arrange={arrange} />
+      )}
+      {selection.length > 0 && actId === null && (
+        <fieldset className="add-acts">
+          <legend>{selectedSaid(drill, selection)}</legend>
+          <Act onPress={() => arrange.mirror('along')}>Mirror</Act>
+          <Act onPress={() => arrange.mirror('across')}>Mirror over the red line</Act>
+          <Act onPress={arrange.halfTurn}>Half turn</Act>
+          <Act onPress={arrange.toOtherEnd}>Copy to the other end</Act>
+          <Act onPress={arrange.copy}>Copy</Act>
+          <Act onPress={arrange.paste}>Paste</Act>
+          <Act bare onPress={arrange.takeOff}>
+            Take off the ice
+          </Act>
+        </fieldset>
+      )}
+    </div>
+  );
+}
+
+function selectedSaid(drill: Drill, selection: Selection): string {
+  const [only] = selection;
+  if (selection.length === 1 && only?.kind === 'spot') return drill.spots[only.spot]?.role ?? '';
+  return `${countSaid(selection.length, 'thing')} selected:`;
+}
+
+function helpFor(drill: Drill, selection: Selection): string {
+  if (Object.keys(drill.spots).length === 0) return '';
+  if (selection.length === 0)
+    return 'Press a skater, or drag over the ice for several. By key: n goes to the next, ? lists all keys.';
+  if (leadOf(selection).actId !== null)
+    return 'Drag the lozenge to what starts this act. A double press on a route splits it, or s on a point.';
+  return 'Arrows move 0.1 m, with Shift 1 m. Shift and a press adds one more. Alt while dragging: nothing draws the hand.';
+}
