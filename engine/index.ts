@@ -34,6 +34,7 @@ export * from './film/picture-on-ice.ts';
 export * from './film/pins.ts';
 export * from './film/scene-from-freeze.ts';
 export * from './film/sheet-that-fits.ts';
+export * from './flow/everybody-goes-with.ts';
 export * from './flow/flow-of.ts';
 export * from './flow/flow-result.ts';
 export * from './flow/flow-rows.ts';

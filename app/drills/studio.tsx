@@ -18,6 +18,8 @@ import { useArrange } from './edit/use-arrange.ts';
 import { useEditKeys } from './edit/use-edit-keys.ts';
 import { EventsPanel } from './events-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
+import { FlowPanel } from './flow/flow-panel.tsx';
+import { useFlow } from './flow/use-flow.ts';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { PutInPractice } from './put-in-practice.tsx';
 import { ScoreSection } from './score-section.tsx';
@@ -39,7 +41,10 @@ export function Studio({
 }) {
   const hand = useHand(id, kept);
   const { drill } = hand;
-  const { rink, run, issues, isStale } = useRun(drill);
+  const { rink, run: rep, issues, isStale } = useRun(drill);
+  // One rep of it, with what is wrong with many of them after what is wrong with one.
+  const flowing = useFlow(drill, rep, team);
+  const { run } = flowing;
   const playback = usePlayback(run?.durationS ?? 0);
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);
@@ -192,6 +197,7 @@ export function Studio({
           </div>
           <div className="margin">
             {!isBelow && panels}
+            <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={hand.keep} />
             {run !== null && <EventsPanel drill={drill} run={run} onSeek={playback.seek} />}
             <DrillWords id={id} drill={drill} team={team} />
           </div>

@@ -4,6 +4,7 @@ import { at, named, planOf, playableFrom, skate } from '../drill/drill-shorthand
 import { runDrill } from '../drill/run-drill.ts';
 import type { SpotId } from '../units/ids.ts';
 import { isNone } from '../units/none.ts';
+import { everybodyGoesWith } from './everybody-goes-with.ts';
 import { flowOf, withMissing } from './flow-of.ts';
 import type { FlowResult, FlowSetting } from './flow-result.ts';
 import { type Busy, planWith, runWith, shotAt } from './flow-shorthand.reference.ts';
@@ -223,6 +224,16 @@ describe('who has no place', () => {
       { spot: 'F0', number: 7 },
       { spot: 'F0', number: 8 },
     ]);
+  });
+
+  it('says with how many nobody sits out and no spot stands empty', () => {
+    const plan = planWith(busy);
+    const sitting = { ...setting(8, 5), beyondLines: 'sitOut' } as const;
+    expect(everybodyGoesWith(plan, run, sitting)).toEqual({ least: 3, most: 6 });
+    // Five minutes of 5 s: 60 goes of three, so a hundred would all get one.
+    expect(everybodyGoesWith(plan, run, setting(8, 5))).toEqual({ least: 3, most: null });
+    // Half a minute: six goes of three.
+    expect(everybodyGoesWith(plan, run, setting(8, 0.5))).toEqual({ least: 3, most: 18 });
   });
 
   it('a line that everybody leaves and nobody joins runs dry', () => {

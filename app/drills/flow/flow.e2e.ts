@@ -1,0 +1,108 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const panel = (page: Page) => page.locator('.flow-panel');
+const slot = (page: Page, name: string) => panel(page).locator('.slot', { hasText: name });
+const option = (page: Page, name: string) => panel(page).getByRole('option', { name, exact: true });
+const figure = (page: Page, label: string) =>
+  panel(page).locator('dl > div', { hasText: label }).locator('button.why').textContent();
+
+/** "92 goes, one every 7.8 s" */
+async function head(page: Page): Promise<{ goes: number; everyS: number }> {
+  const [goes, everyS] = ((await panel(page).locator('h2 .q3').textContent())?.match(/[\d.]+/g) ?? []).map(
+    Number,
+  );
+  return { goes: goes ?? Number.NaN, everyS: everyS ?? Number.NaN };
+}
+
+describe('the block of a drill', () => {
+  it('by key: a go every ten seconds, fewer skaters, and who is left without a place', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await panel(page).waitFor();
+    const before = await head(page);
+    const rep = page.getByText(/^In this rep/);
+    const repS = Number((await rep.textContent())?.match(/[\d.]+/)?.[0]);
+    expect(before.everyS).toBeCloseTo(repS, 1);
+
+    await slot(page, 'when this one has ended').press('Enter');
+    await option(page, 'every … seconds').press('Enter');
+    await expect.poll(async () => (await head(page)).everyS).toBe(10);
+    // Twelve minutes: the last go that ends in time starts at a whole ten seconds.
+    const after = await head(page);
+    expect(after.goes).toBe(Math.floor((720 - repS) / 10) + 1);
+    // Four spots, eighteen skaters on the demo team.
+    expect(Number((await figure(page, 'goes each'))?.match(/[\d.]+/)?.[0])).toBeCloseTo(
+      (after.goes * 4) / 18,
+      1,
+    );
+
+    await slot(page, '18 skaters').press('Enter');
+    await option(page, '5').press('Enter');
+    await panel(page).getByText('With two missing nobody is left for F3.').waitFor();
+    await panel(page).getByRole('button', { name: 'Draw them so' }).press('Enter');
+    await panel(page).getByRole('button', { name: 'Draw them so' }).waitFor({ state: 'detached' });
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await slot(page, 'when this one has ended').waitFor();
+    await context.close();
+  });
+
+  it('by turns at two ends both goalies are shot at, half as often', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await panel(page).waitFor();
+    const one = await head(page);
+    await slot(page, 'at one end').click();
+    await option(page, 'at the two ends by turns').click();
+    await expect
+      .poll(() => figure(page, 'between shots'))
+      .toMatch(new RegExp(`^${Math.round(2 * one.everyS)} s`));
+    await panel(page).locator('button.why', { hasText: 'of 18' }).click();
+    await panel(page).getByText('On the mean of the block.').waitFor();
+    await context.close();
+  });
+
+  it('follows the hand: a longer way makes fewer goes, before the hand lets go', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await panel(page).waitFor();
+    const { goes } = await head(page);
+    await page.getByRole('button', { name: /^X2, one of/ }).press('Enter');
+    const end = page.getByRole('button', { name: 'X2, point 3 of the route' });
+    const box = await end.locator('.hit').boundingBox();
+    if (box === null) throw new Error('no end of the route');
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x - 70, box.y + 170, { steps: 8 });
+    await expect.poll(async () => (await head(page)).goes).toBeLessThan(goes);
+    await page.mouse.up();
+    await context.close();
+  });
+
+  for (const [width, height, touch] of [
+    [1440, 900, false],
+    [1024, 768, false],
+    [390, 844, true],
+  ] as const)
+    it(`is readable by everybody at ${width} × ${height}, with a choice and a why open`, async () => {
+      const { page, context } = await app.newPage({ width, height }, touch);
+      await page.goto(`${app.url}/drills/drill-gap-ladder`);
+      await panel(page).waitFor();
+      await slot(page, 'skaters').click();
+      await panel(page).locator('button.why').first().click();
+      expect(await seriousViolations(page)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(over).toBeLessThanOrEqual(0);
+      await context.close();
+    });
+});

@@ -1,0 +1,66 @@
+import type { Drill, Team } from '@icewright/book';
+import {
+  everybodyGoesWith,
+  type FlowResult,
+  type FlowSetting,
+  flowOf,
+  isNone,
+  type NoFlow,
+  type Run,
+  withMissing,
+} from '@icewright/engine';
+import { useMemo, useState } from 'react';
+
+/** What is asked of the block besides the drill itself. Not kept: the next practice has other people. */
+export interface WhoIsHere {
+  readonly skaters: number;
+  readonly goalies: number;
+  readonly beyondLines: FlowSetting['beyondLines'];
+}
+
+export interface Flowing {
+  readonly here: WhoIsHere;
+  readonly onHere: (here: WhoIsHere) => void;
+  /** The block, or why there is none; null while the drill has no run. */
+  readonly flow: FlowResult | NoFlow | null;
+  readonly missing: FlowResult | null;
+  readonly everybody: { readonly least: number; readonly most: number | null } | null;
+  /** The run with what is wrong with its flow after its own findings, so that list and flags have one numbering. */
+  readonly run: Run | null;
+}
+
+/** How many fewer the comparison has. */
+export const MISSING = 2;
+
+/** Plays the block of the drill as it stands, for the team's roster unless told otherwise; anew at every move of the hand. */
+export function useFlow(drill: Drill, run: Run | null, team: Team): Flowing {
+  const skaters = Object.values(team.skaters);
+  const goalies = skaters.filter(one => one.position === 'G').length;
+  const [told, setTold] = useState<WhoIsHere | null>(null);
+  const here: WhoIsHere = told ?? { skaters: skaters.length - goalies, goalies, beyondLines: 'join' };
+  const { spots, pucks, gear, games, minutes, flow: beat } = drill;
+  const asked = `${here.skaters} ${here.goalies} ${here.beyondLines} ${minutes}`;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `asked` stands for who is here and for how long
+  const played = useMemo(() => {
+    if (run === null) return NOT_YET;
+    const plan = { spots, pucks, gear, games, ...(beat === undefined ? {} : { flow: beat }) };
+    const setting: FlowSetting = {
+      roster: { skaters: here.skaters, goalies: here.goalies },
+      minutes,
+      beyondLines: here.beyondLines,
+    };
+    const flow = flowOf(plan, run, setting);
+    if (isNone(flow)) return { flow: flow.reason, missing: null, everybody: null, run };
+    const missing = withMissing(plan, run, setting, MISSING);
+    const everybody = everybodyGoesWith(plan, run, setting);
+    return {
+      flow,
+      missing: isNone(missing) ? null : missing,
+      everybody: everybody === null || isNone(everybody) ? null : everybody,
+      run: flow.findings.length === 0 ? run : { ...run, findings: [...run.findings, ...flow.findings] },
+    };
+  }, [spots, pucks, gear, games, beat, run, asked]);
+  return { here, onHere: setTold, ...played };
+}
+
+const NOT_YET = { flow: null, missing: null, everybody: null, run: null };
