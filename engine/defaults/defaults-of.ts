@@ -1,4 +1,5 @@
 import * as bodyRows from '../drill/body-rows.ts';
+import * as contestRows from '../drill/contest-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
 import * as mendRows from '../drill/mend-rows.ts';
@@ -46,6 +47,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   },
   { name: 'Many reps: how people differ', rows: rowsIn(manyRows) },
   { name: 'Blocks of many reps, and small games', rows: rowsIn(flowRows) },
+  { name: 'Contests for the puck', rows: rowsIn(contestRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },

@@ -58,4 +58,5 @@ export const ease = (actor: Actor): void => {
   actor.whom = null;
   actor.laneTo = null;
   actor.look = null;
+  actor.prey = null;
 };

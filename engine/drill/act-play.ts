@@ -1,11 +1,13 @@
+import type { SprintPower } from '../skater/sprint.ts';
 import { dueWhileReacting, ease, endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { aimPass } from './aim-pass.ts';
 import { LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { noteNoBankPass, noteTwoActs } from './note-acts.ts';
+import { withPassLuck } from './pass-luck.ts';
 import { playFace, playScreen, playWay } from './play-body.ts';
 import type { PlayableAct } from './playable-parts.ts';
-import { giveTo, type PuckPlay, takeOne } from './puck-play.ts';
+import { giveTo, letLie, type PuckPlay, takeOne } from './puck-play.ts';
 import { isPuckAct } from './puck-start.ts';
 import { releasePass, releaseShot } from './release-puck.ts';
 import { actorNamed, type RunState } from './run-state.ts';
@@ -62,11 +64,21 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       actor.whom = actorNamed(run, act.whom);
       actor.motion = 'chase';
       actor.isBackward = false;
-      actor.power = {
-        topSpeedMps: actor.model.topSpeedMps * Math.max(LEAST_EFFORT_RATIO.value, act.effortRatio),
-        tauS: actor.model.tauS,
-      };
+      actor.power = poweredBy(actor, act.effortRatio);
       actor.dueS = dueWhileReacting(run, actor);
+      return;
+    case 'steal':
+    case 'pickUp':
+      actor.whom = act.kind === 'steal' ? actorNamed(run, act.whom) : null;
+      actor.prey = null;
+      actor.motion = act.kind;
+      actor.isBackward = false;
+      actor.power = poweredBy(actor, act.effortRatio);
+      actor.dueS = dueWhileReacting(run, actor);
+      return;
+    case 'leave':
+      leavePuck(run, actor, act);
+      endAct(run, actor);
       return;
     case 'gap':
       actor.whom = actorNamed(run, act.whom);
@@ -79,7 +91,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
     case 'pass': {
       const receiver = actorNamed(run, act.toSpot);
       const aim = aimPass(run, actor, receiver, act);
-      if (aim) releasePass(run, actor, receiver, act, aim);
+      if (aim) releasePass(run, actor, receiver, act, withPassLuck(run, actor, aim, act.speedMps));
       else noteNoBankPass(run, actor, receiver, act);
       endAct(run, actor);
       return;
@@ -94,6 +106,23 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
   }
 };
 
+const poweredBy = ({ model }: Actor, effortRatio: number): SprintPower => ({
+  topSpeedMps: model.topSpeedMps * Math.max(LEAST_EFFORT_RATIO.value, effortRatio),
+  tauS: model.tauS,
+});
+
+/** Lets the puck lie where it is; who has none has nothing to leave. */
+const leavePuck = (run: RunState, actor: Actor, act: PlayableAct): void => {
+  const { puck } = actor;
+  if (!puck) {
+    run.lackedPuck.push({ actor, act, timeS: run.nowS });
+    return;
+  }
+  letLie(puck);
+  run.events.push({ kind: 'leave', timeS: run.nowS, atM: placeOf(puck), spot: actor.spot.id });
+  fireCue(run, { on: 'losesPuck', spot: actor.spot.id, timeS: run.nowS });
+};
+
 /** Who has none on the stick takes the nearest puck that lies within a lunge. */
 const pickUpNear = (run: RunState, actor: Actor): void => {
   if (actor.puck) return;
@@ -101,7 +130,8 @@ const pickUpNear = (run: RunState, actor: Actor): void => {
   let nearestM = actor.model.lungeReachM;
   for (const puck of run.pucks) {
     const apartM = Math.hypot(puck.xM - actor.xM, puck.yM - actor.yM);
-    if (puck.state !== 'lies' || apartM > nearestM || (nearest && apartM === nearestM)) continue;
+    if (puck.state !== 'lies' || puck.isDead || apartM > nearestM || (nearest && apartM === nearestM))
+      continue;
     nearest = puck;
     nearestM = apartM;
   }

@@ -5,7 +5,7 @@ import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S, TURN_RATE_RADPS } from 
 import type { Body } from './in-boards.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { PlayableSpot } from './playable-parts.ts';
-import type { PuckPlay } from './puck-play.ts';
+import type { Puck } from './puck-parts.ts';
 import type { Push } from './reactive-step.ts';
 import { type Sight, sightOf } from './steer-chase.ts';
 import { STEP_S } from './stretch.ts';
@@ -14,8 +14,19 @@ import { STEP_S } from './stretch.ts';
  * What moves the skater now. `ease`: nothing to do, the speed runs out. `shadow`: the chase has ended within reach and
  * goes on beside the one chased. `cutOff`: an opponent has left the script to take a pass. `face`: turned to `look` while the
  * speed runs out. `screen`: the stick in a lane.
+ * `steal`, `pickUp`: goes for a puck.
  */
-export type Motion = 'ease' | 'route' | 'chase' | 'gap' | 'shadow' | 'cutOff' | 'face' | 'screen';
+export type Motion =
+  | 'ease'
+  | 'route'
+  | 'chase'
+  | 'gap'
+  | 'shadow'
+  | 'cutOff'
+  | 'face'
+  | 'screen'
+  | 'steal'
+  | 'pickUp';
 
 /** One spot during a run. Changed in place; `next` is where it will be at the end of the step being tried. */
 export interface Actor extends Body {
@@ -42,7 +53,14 @@ export interface Actor extends Body {
   route: PlannedRoute | null;
   whom: Actor | null;
   /** The puck on the stick; only `giveTo` and `freePuck` change it. */
-  puck: PuckPlay | null;
+  puck: Puck<Actor> | null;
+  /** The puck a steal or a pick-up goes for. */
+  prey: Puck<Actor> | null;
+  /** How often a puck has come to this stick, and how often it has passed, shot, and been passed to: what chance is asked by. */
+  possessions: number;
+  passes: number;
+  shots: number;
+  receptions: number;
   gapM: number;
   /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */
   laneTo: Body | null;
@@ -98,6 +116,11 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   route: null,
   whom: null,
   puck: null,
+  prey: null,
+  possessions: 0,
+  passes: 0,
+  shots: 0,
+  receptions: 0,
   gapM: 0,
   laneTo: null,
   alongRatio: 0,

@@ -1,8 +1,10 @@
 import { endAct } from './act-flow.ts';
 import { startAct } from './act-play.ts';
 import type { Actor } from './actor.ts';
+import { isLostBy, takeContest } from './contest-play.ts';
 import { crossingIn, takeCrossing } from './crossings.ts';
 import { STANDING_MPS } from './drill-rows.ts';
+import { isQuestOver } from './free-puck.ts';
 import { keepApart } from './keep-apart.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
@@ -10,6 +12,7 @@ import type { RunState } from './run-state.ts';
 import { steerChase } from './steer-chase.ts';
 import { steerGap, steerShadow } from './steer-gap.ts';
 import { steerScreen } from './steer-screen.ts';
+import { steerPickUp, steerSteal } from './steer-steal.ts';
 import { setStretch } from './stretch.ts';
 import { takeStep, tryStep } from './try-step.ts';
 
@@ -25,8 +28,12 @@ export const advanceTo = (run: RunState, untilS: number): void => {
     for (const actor of run.actors) if (actor.motion !== 'route') steer(run, actor);
     moveOnTrial(run, toS);
     const crossing = crossingIn(run, toS);
-    if (crossing) moveOnTrial(run, crossing.timeS);
+    if (crossing) {
+      moveOnTrial(run, crossing.timeS);
+      for (const puck of run.pucks) if (puck.owner) isLostBy(run, puck);
+    }
     const reachedS = crossing ? crossing.timeS : toS;
+    for (const puck of run.pucks) if (puck.owner) takeContest(run, puck);
     for (const actor of run.actors) takeStep(actor);
     for (const puck of run.pucks) takePuck(puck, run.stretch);
     run.nowS = reachedS;
@@ -53,7 +60,7 @@ const playDue = (run: RunState): void => {
     let played = false;
     for (const puck of run.pucks) if (playFlight(run, puck)) played = true;
     for (const actor of run.actors) {
-      if (actor.endS <= run.nowS) {
+      if (actor.endS <= run.nowS || isQuestOver(actor)) {
         endAct(run, actor);
         played = true;
       }
@@ -106,6 +113,14 @@ const steer = (run: RunState, actor: Actor): void => {
       return;
     case 'chase':
       steerChase(actor, whom!);
+      keepApart(actor, run.actors);
+      return;
+    case 'steal':
+      steerSteal(run, actor, whom!);
+      keepApart(actor, run.actors);
+      return;
+    case 'pickUp':
+      steerPickUp(run, actor);
       keepApart(actor, run.actors);
       return;
     case 'gap':

@@ -1,5 +1,7 @@
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
+import { isLostBy, loseContest } from './contest-play.ts';
+import { takeFree, takesFree } from './free-puck.ts';
 import { comesNear, isNear, type NearWatch } from './near-watch.ts';
 import { receive } from './play-flight.ts';
 import { type PuckPlay, tryPuck } from './puck-play.ts';
@@ -14,7 +16,7 @@ export interface Crossing {
 }
 
 interface Watch {
-  readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late' | 'near' | 'faces';
+  readonly kind: 'spotLine' | 'puckLine' | 'caught' | 'late' | 'near' | 'faces' | 'take' | 'contest';
   readonly actor: Actor | null;
   readonly puck: PuckPlay | null;
   /** For lines: the zone on the other side. */
@@ -47,6 +49,10 @@ export const takeCrossing = (run: RunState, crossing: Crossing): void => {
     fireCue(run, { on: 'puckCrosses', line, timeS: run.nowS });
   } else if (what.kind === 'late' && puck) {
     receive(run, puck);
+  } else if (what.kind === 'contest' && puck) {
+    loseContest(run, puck);
+  } else if (what.kind === 'take' && puck && actor) {
+    takeFree(run, puck, actor);
   } else if (what.kind === 'spotLine' && actor) {
     const line = run.lineIds[Math.min(actor.zone, what.zone)]!;
     const spot = actor.spot.id;
@@ -100,6 +106,13 @@ const happeningNow = (run: RunState): readonly Watch[] => {
     if (puck.flight?.isLate && isInReach(puck)) {
       (found ??= []).push({ kind: 'late', actor: null, puck, zone: 0 });
     }
+    if (puck.owner) {
+      if (isLostBy(run, puck)) (found ??= []).push({ kind: 'contest', actor: null, puck, zone: 0 });
+      continue;
+    }
+    for (const actor of run.actors) {
+      if (takesFree(run, puck, actor)) (found ??= []).push({ kind: 'take', actor, puck, zone: 0 });
+    }
   }
   return found ?? NOTHING;
 };
@@ -124,6 +137,16 @@ const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
   const { boards } = run.rink;
   setStretch(stretch, run.nowS, timeS);
   const { actor, puck } = what;
+  if (what.kind === 'contest' && puck) {
+    for (const one of run.actors) tryStep(one, stretch, boards);
+    tryPuck(puck, stretch, boards);
+    return isLostBy(run, puck);
+  }
+  if (what.kind === 'take' && actor && puck) {
+    tryStep(actor, stretch, boards);
+    tryPuck(puck, stretch, boards);
+    return takesFree(run, puck, actor);
+  }
   if (actor) {
     tryStep(actor, stretch, boards);
     if (what.kind === 'spotLine') return zoneBeside(run.lineXM, actor.zone, actor.next.xM) === what.zone;

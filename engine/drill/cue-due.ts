@@ -15,7 +15,7 @@ const NEVER: Due = { dueS: Number.POSITIVE_INFINITY, cueS: Number.NEGATIVE_INFIN
 /**
  * When the next act may start, as far as is known now. An act without cue follows on at once; `after` counts from the end of
  * the act before (from the whistle for the first act). Any other cue is answered one reaction after it came: the
- * reaction to an expected event, or for the reactive acts chase, gap, steal and screen the time to read and choose. A cue counts when
+ * reaction to an expected event, or for the reactive acts (chase, gap, steal, pickUp, screen) the time to read and choose. A cue counts when
  * it comes once the act before has *started*: one that comes too early is kept, and the act starts when the one before has
  * ended. The whistle is at 0 s and always kept.
  */
@@ -36,7 +36,11 @@ export const reactionOf = (actor: Actor, act: PlayableAct): number =>
   isReactive(act) ? actor.model.reactionS : actor.model.expectedReactionS;
 
 export const isReactive = (act: PlayableAct): boolean =>
-  act.kind === 'chase' || act.kind === 'gap' || act.kind === 'steal' || act.kind === 'screen';
+  act.kind === 'chase' ||
+  act.kind === 'gap' ||
+  act.kind === 'steal' ||
+  act.kind === 'pickUp' ||
+  act.kind === 'screen';
 
 const firstFireS = (fires: readonly Fire[], cue: Cue, afterS: number): number | undefined =>
   fires.find(fire => fire.timeS >= afterS && answers(fire, cue))?.timeS;

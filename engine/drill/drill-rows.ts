@@ -238,3 +238,13 @@ export const STILL_MOVES_MPS = estimate(
   0.5,
   'four times the speed at which a skater stands: a glide of a few centimetres is left',
 );
+
+/** Spread of the speed of a pass as a share of it. */
+export const PASS_SPEED_SD_RATIO = estimate(
+  'spread of pass speed',
+  0.07,
+  '',
+  0.03,
+  0.15,
+  'a pass is hit to about a metre a second',
+);

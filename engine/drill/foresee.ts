@@ -1,5 +1,5 @@
 import type { SprintPower } from '../skater/sprint.ts';
-import { type Actor, isFacingFrom } from './actor.ts';
+import { type Actor, isFacingFrom, type Motion } from './actor.ts';
 import { dueOf } from './cue-due.ts';
 import { BLADE_AHEAD_M } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
@@ -49,7 +49,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
   };
   const here = { xM: actor.xM, yM: actor.yM, xMps: actor.xMps, yMps: actor.yMps };
   const facing = { x: actor.facingX, y: actor.facingY };
-  if (actor.motion === 'chase' || actor.motion === 'cutOff') {
+  if (STEERED.has(actor.motion)) {
     add(run.nowS, here, null, { ...actor.push }, facing);
     return segments;
   }
@@ -83,6 +83,9 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
   }
   return segments;
 };
+
+/** Steered anew at every step: the present push is all that is known. */
+const STEERED: ReadonlySet<Motion> = new Set(['chase', 'cutOff', 'steal', 'pickUp']);
 
 /** Later than any rep. */
 const LATE_S = 1e3;

@@ -86,6 +86,8 @@ export const leftoverFindings = (run: RunState): readonly Finding[] => {
         unit: 'm',
       });
     }
+    const goes = spot.acts[actor.actIndex];
+    if (goes?.kind === 'pickUp' && actor.prey === null) add(noPuck(actor, goes, run.nowS));
     if (!next) continue;
     if (actor.waitsForPuck) {
       add(noPuck(actor, next, run.nowS));

@@ -1,6 +1,8 @@
 import type { IcePoint } from '../units/points.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
+import { setLoose } from './contest-play.ts';
+import { hasControl } from './pass-luck.ts';
 import { placeOnPath } from './place-on-path.ts';
 import { type Flight, giveTo, letLie, type PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
@@ -29,19 +31,34 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
     flight.meetS = Number.POSITIVE_INFINITY;
     if (flight.to && !flight.to.puck && apartM(puck, flight.to) <= flight.to.model.lungeReachM) {
       receive(run, puck);
-    } else flight.isLate = true;
+    } else {
+      flight.isLate = true;
+      fireCue(run, { on: 'losesPuck', spot: flight.from.spot.id, timeS: run.nowS });
+    }
   } else {
     noteMissed(run, puck);
+    const { looseS, lostBy } = puck;
+    const isDead = flight.netS <= run.nowS;
     letLie(puck);
+    puck.isDead = isDead;
+    puck.looseS = looseS;
+    puck.lostBy = lostBy;
   }
   return true;
 };
 
-/** The receiver of the pass on its way has it. */
+/** The receiver of the pass on its way has it, or, with chance against it, it goes on past the stick. */
 export const receive = (run: RunState, puck: PuckPlay): void => {
   const flight = puck.flight;
   if (!flight?.to) throw new Error(`a puck was received at ${run.nowS} s that was passed to nobody`);
   const { to, from } = flight;
+  if (!hasControl(run, puck, to)) {
+    flight.to = null;
+    flight.isLate = false;
+    setLoose(run, puck, to, null);
+    fireCue(run, { on: 'losesPuck', spot: from.spot.id, timeS: run.nowS });
+    return;
+  }
   giveTo(puck, to, run.nowS);
   run.events.push({
     kind: 'receive',
@@ -75,7 +92,7 @@ export const noteMissed = (run: RunState, { flight }: PuckPlay): void => {
   const missed = {
     weight: 'look',
     spots: [flight.to.spot.id, flight.from.spot.id],
-    act: flight.act,
+    ...(flight.act ? { act: flight.act } : {}),
     threshold: flight.to.model.reachM,
     unit: 'm',
     status: row.status,
@@ -137,6 +154,7 @@ const cutOff = (run: RunState, puck: PuckPlay, by: Actor | null): void => {
     spot: by.spot.id,
     from: flight.from.spot.id,
   });
+  fireCue(run, { on: 'losesPuck', spot: flight.from.spot.id, timeS: run.nowS });
 };
 
 /** The reach disc is met exactly; this is for rounding. */

@@ -1,56 +1,14 @@
-import type { PuckPath } from '../puck/path-parts.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import type { Boards } from '../rink/boards.ts';
-import type { ActId } from '../units/ids.ts';
-import type { IcePoint } from '../units/points.ts';
 import { type Actor, bladeXOf, bladeYOf } from './actor.ts';
 import { BLADE_AHEAD_M, SETTLE_S } from './drill-rows.ts';
 import { boardsDistanceAt, pushInside } from './in-boards.ts';
-import { type Place, placeOnPath } from './place-on-path.ts';
+import { placeOnPath } from './place-on-path.ts';
+import type { Puck, PuckFlight } from './puck-parts.ts';
 import type { Stretch } from './stretch.ts';
 
-/** A puck that slides free after a pass or a shot. Times are of the rep. */
-export interface Flight {
-  readonly path: PuckPath;
-  readonly releasedS: number;
-  readonly from: Actor;
-  readonly to: Actor | null;
-  readonly act: ActId;
-  /** When puck and blade are to meet; Infinity when they do not, or did not. */
-  meetS: number;
-  /** When an opponent's stick is first on it; Infinity when none is. */
-  cutS: number;
-  cutBy: Actor | null;
-  /** The push that gets the stick there. */
-  cutX: number;
-  cutY: number;
-  /** When it comes to rest in a net; Infinity when it does not. */
-  netS: number;
-  nextBounce: number;
-  /** The meeting has failed; the receiver still takes the puck when it slides by within reach. */
-  isLate: boolean;
-  /** Nearest the puck came to the receiver's middle once the meeting had failed, metres, and when. */
-  missM: number;
-  missAtS: number;
-  missAtM: IcePoint;
-}
-
-/**
- * A puck of the rep, or a heap of `count` that lies together, changed in place. `offset` is what a received puck still has to go
- * to the blade.
- */
-export interface PuckPlay {
-  state: 'lies' | 'carried' | 'slides';
-  count: number;
-  owner: Actor | null;
-  flight: Flight | null;
-  xM: number;
-  yM: number;
-  readonly next: Place;
-  offsetXM: number;
-  offsetYM: number;
-  zone: number;
-}
+export type PuckPlay = Puck<Actor>;
+export type Flight = PuckFlight<Actor>;
 
 /** Pucks that lie at a place, metres; `zone` is the number of rink lines with smaller x. */
 export const lyingPuck = (xM: number, yM: number, count: number, zone: number): PuckPlay => ({
@@ -60,7 +18,17 @@ export const lyingPuck = (xM: number, yM: number, count: number, zone: number): 
   flight: null,
   xM,
   yM,
+  xMps: 0,
+  yMps: 0,
   next: { xM, yM },
+  contest: 0,
+  contestPerS: 0,
+  triedPerS: 0,
+  contestLimit: Number.NaN,
+  contestBy: null,
+  looseS: Number.NaN,
+  lostBy: null,
+  isDead: false,
   offsetXM: 0,
   offsetYM: 0,
   zone,
@@ -96,6 +64,10 @@ const PUCK_ROOM_M = PUCK_ROWS.puckRadiusM.value;
 const settles = (puck: PuckPlay): boolean => puck.offsetXM !== 0 || puck.offsetYM !== 0;
 
 export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
+  if (puck.flight && stretch.lengthS > 0) {
+    puck.xMps = (puck.next.xM - puck.xM) / stretch.lengthS;
+    puck.yMps = (puck.next.yM - puck.yM) / stretch.lengthS;
+  }
   puck.xM = puck.next.xM;
   puck.yM = puck.next.yM;
   if (settles(puck)) {
@@ -113,6 +85,7 @@ export const giveTo = (puck: PuckPlay, owner: Actor, nowS: number): void => {
   puck.state = 'carried';
   puck.owner = owner;
   owner.puck = puck;
+  owner.possessions++;
   puck.offsetXM = puck.xM - bladeXOf(owner);
   puck.offsetYM = puck.yM - bladeYOf(owner);
   owner.hadPuckInAct = true;
@@ -131,4 +104,12 @@ export const freePuck = (puck: PuckPlay): void => {
   puck.flight = null;
   puck.offsetXM = 0;
   puck.offsetYM = 0;
+  puck.xMps = 0;
+  puck.yMps = 0;
+  puck.contest = 0;
+  puck.contestPerS = 0;
+  puck.contestLimit = Number.NaN;
+  puck.contestBy = null;
+  puck.looseS = Number.NaN;
+  puck.lostBy = null;
 };

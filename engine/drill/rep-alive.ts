@@ -1,5 +1,6 @@
 import type { Actor } from './actor.ts';
 import { STILL_MOVES_MPS } from './drill-rows.ts';
+import { isFree } from './free-puck.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
@@ -11,14 +12,23 @@ const LOOK_AFTER_S = 2;
  * its way, or a motion that somebody's cue waits for. A gap or a screen alone keeps no rep alive.
  */
 export const isRepAlive = (run: RunState): boolean =>
-  run.actors.some(isAtWork) ||
+  run.actors.some(actor => isAtWork(run, actor)) ||
   run.pucks.some(puck => isUnderWay(run, puck)) ||
   run.actors.some(actor => mayStillBeCued(run, actor));
 
-const isAtWork = (actor: Actor): boolean =>
+const isAtWork = (run: RunState, actor: Actor): boolean =>
   actor.dueS < Number.POSITIVE_INFINITY ||
-  (actor.actIndex >= 0 && actor.motion !== 'gap' && actor.motion !== 'screen') ||
+  (actor.actIndex >= 0 &&
+    actor.motion !== 'gap' &&
+    actor.motion !== 'screen' &&
+    !waitsForNothing(run, actor)) ||
   actor.motion === 'cutOff';
+
+/** Goes for a puck when there is none to be had. */
+const waitsForNothing = (run: RunState, actor: Actor): boolean => {
+  if (actor.motion === 'pickUp') return actor.prey === null && !run.pucks.some(isFree);
+  return actor.motion === 'steal' && run.pucks.every(puck => puck.state === 'lies');
+};
 
 const isUnderWay = (run: RunState, { flight }: PuckPlay): boolean => {
   if (!flight) return false;
@@ -32,6 +42,8 @@ const mayStillBeCued = (run: RunState, actor: Actor): boolean => {
   switch (cue.on) {
     case 'receive':
       return run.pucks.some(({ flight }) => flight?.to?.spot.id === cue.spot);
+    case 'losesPuck':
+      return run.pucks.some(({ flight }) => flight?.from.spot.id === cue.spot);
     case 'reaches':
     case 'spotCrosses':
       return run.actors.some(other => other.spot.id === cue.spot && isMoving(other));

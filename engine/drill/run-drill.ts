@@ -5,6 +5,7 @@ import type { SpotId } from '../units/ids.ts';
 import { type Actor, actorOf } from './actor.ts';
 import { advanceTo } from './advance.ts';
 import type { Chance } from './chance.ts';
+import { contestViewOf } from './contest-play.ts';
 import { dueOf } from './cue-due.ts';
 import { REP_LIMIT_S } from './drill-rows.ts';
 import { findingsOfTracks } from './findings-of-tracks.ts';
@@ -117,6 +118,9 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     actors,
     pucks: playable.pucks.map(start => puckAtStart(playable, start)),
     stretch: stretchOf(0, 0),
+    chance: options.chance ?? null,
+    contest: contestViewOf(),
+    puckBody: { xM: 0, yM: 0, xMps: 0, yMps: 0 },
     events: [],
     findings: [],
     fires: [],

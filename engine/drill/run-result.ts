@@ -60,6 +60,16 @@ export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
       readonly speedMps: number;
       readonly puck: number;
     }
+  | { readonly kind: 'pickUp'; readonly spot: SpotId }
+  | { readonly kind: 'leave'; readonly spot: SpotId }
+  /** Won from the stick of `from`. */
+  | { readonly kind: 'steal'; readonly spot: SpotId; readonly from: SpotId }
+  /** Off the stick of `spot`, and nobody’s: knocked off by an opponent, or a pass not brought under control. */
+  | { readonly kind: 'loose'; readonly spot: SpotId; readonly by?: SpotId }
+  | { readonly kind: 'goal'; readonly spot: SpotId; readonly puck: number }
+  /** `spot` is the goalie. */
+  | { readonly kind: 'save'; readonly spot: SpotId; readonly from: SpotId; readonly puck: number }
+  | { readonly kind: 'wide'; readonly spot: SpotId; readonly puck: number }
   | { readonly kind: 'spotCrosses'; readonly spot: SpotId; readonly line: LineId }
   | { readonly kind: 'puckCrosses'; readonly line: LineId }
   | { readonly kind: 'caught'; readonly spot: SpotId; readonly by: SpotId }

@@ -3,7 +3,10 @@ import type { LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { Actor } from './actor.ts';
+import type { Chance } from './chance.ts';
+import type { ContestView } from './contest.ts';
 import type { Cue } from './drill.ts';
+import type { Body } from './in-boards.ts';
 import type { Near, NearWatch } from './near-watch.ts';
 import type { Playable } from './playable.ts';
 import type { PlayableAct } from './playable-parts.ts';
@@ -33,6 +36,10 @@ export interface RunState {
   /** One more when somebody takes a puck from a heap: what is left of it. */
   readonly pucks: PuckPlay[];
   readonly stretch: Stretch;
+  readonly chance: Chance | null;
+  /** Written over at every use, so that a step makes no garbage. */
+  readonly contest: ContestView;
+  readonly puckBody: Body;
   readonly events: RunEvent[];
   readonly findings: Finding[];
   readonly fires: Fire[];

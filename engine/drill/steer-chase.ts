@@ -31,16 +31,16 @@ export const sightOf = (tauS: number): Sight => ({
 });
 
 /**
- * Sets the push of a chaser who wants to meet `whom`: straight at the place where the chaser's reach disc first takes in
+ * Sets the push of a chaser who wants to meet `whom`: straight at the place where the chaser's reach disc (`withinM`) first takes in
  * a skater who keeps the present velocity. For a push that stays the same the chaser's middle after t is in the disc
  * with centre `c(t) = p + v·τ(1 − e^(−t/τ))` and radius `R(t) = V(t − τ(1 − e^(−t/τ)))`, so the first t with
  * `|q + w·t − c(t)| ≤ R(t) + reach` is the meeting, and its direction the push (Fujimura & Sugihara 2005; for a
  * chaser at steady speed this is the constant-bearing course). When there is no meeting within `CHASE_LOOK_S`, the push is towards where
  * `whom` will be then. The chaser does not know the drill: the future is only guessed from the present velocity.
  */
-export const steerChase = (chaser: Chaser, whom: Body): void => {
+export const steerChase = (chaser: Chaser, whom: Body, withinM = chaser.model.lungeReachM): void => {
   const { push, power, sight } = chaser;
-  const meetS = findMeetingS(chaser, whom);
+  const meetS = findMeetingS(chaser, whom, withinM);
   sight.meetS = meetS;
   const drawnS = power.tauS * (1 - Math.exp(-meetS / power.tauS));
   const x = whom.xM + whom.xMps * meetS - chaser.xM - chaser.xMps * drawnS;
@@ -57,10 +57,9 @@ const EXACT_M = 1e-9;
  * First t in [0, look] at which the reach disc takes in the extrapolated skater; the end of the look when there is none.
  * Coarse times bracket it; inside, Newton from where the last step's meeting has moved to, halving when it would leave the bracket.
  */
-const findMeetingS = (chaser: Chaser, whom: Body): number => {
+const findMeetingS = (chaser: Chaser, whom: Body, withinM: number): number => {
   const { power, sight } = chaser;
   const { topSpeedMps, tauS } = power;
-  const { lungeReachM } = chaser.model;
   const apartX = whom.xM - chaser.xM;
   const apartY = whom.yM - chaser.yM;
   let low = 0;
@@ -70,7 +69,7 @@ const findMeetingS = (chaser: Chaser, whom: Body): number => {
     const drawnS = sight.drawnS[i]!;
     const x = apartX + whom.xMps * high - chaser.xMps * drawnS;
     const y = apartY + whom.yMps * high - chaser.yMps * drawnS;
-    if (Math.sqrt(x * x + y * y) - topSpeedMps * (high - drawnS) - lungeReachM <= 0) break;
+    if (Math.sqrt(x * x + y * y) - topSpeedMps * (high - drawnS) - withinM <= 0) break;
     if (i === COARSE_STEPS) return CHASE_LOOK_S.value;
     low = high;
   }
@@ -84,7 +83,7 @@ const findMeetingS = (chaser: Chaser, whom: Body): number => {
     const y = apartY + whom.yMps * at - chaser.yMps * drawnS;
     const size = Math.sqrt(x * x + y * y);
     /** How far the reach disc is still short of the extrapolated skater, and how quickly that changes. */
-    const shortM = size - topSpeedMps * (at - drawnS) - lungeReachM;
+    const shortM = size - topSpeedMps * (at - drawnS) - withinM;
     if (Math.abs(shortM) < EXACT_M) return at;
     const awayMps = x * (whom.xMps - chaser.xMps * keeps) + y * (whom.yMps - chaser.yMps * keeps);
     const rateMps = awayMps / size - topSpeedMps * (1 - keeps);

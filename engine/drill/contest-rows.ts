@@ -1,0 +1,126 @@
+import type { Row } from '../units/provenance.ts';
+
+/**
+ * The contest for a carried puck. No study of sticks on pucks was found: every figure is an estimate, and a team fits the first
+ * three to its own tagged contests (`fitContest`).
+ */
+
+const estimate = (
+  name: string,
+  value: number,
+  unit: string,
+  range: readonly [number, number],
+  why: string,
+): Row => ({ name, value, unit, range, source: why, status: 'estimate' });
+
+export const CONTEST_RATE_PER_S = estimate(
+  'how soon a stick on the carrier wins the puck, from the front',
+  1,
+  '1/s',
+  [0.4, 2.5],
+  'about two of three carriers lose it to a stick that can be on it for a whole second; a battle is a matter of a second or two',
+);
+
+export const CONTEST_SIDE_RATIO = estimate(
+  'the same from the side, stick on puck',
+  0.9,
+  '',
+  [0.5, 1.4],
+  'the carrier puts the body between, but on one side only',
+);
+
+export const CONTEST_BEHIND_RATIO = estimate(
+  'the same from behind, stick lift',
+  0.6,
+  '',
+  [0.3, 1],
+  'the body is in the way and the stick must come under the other’s',
+);
+
+export const CONTEST_SPEED_MPS = estimate(
+  'relative speed at which half the chance is left',
+  3,
+  'm/s',
+  [1.5, 5],
+  'a stick that goes by at three metres a second is within a blade of the puck for a tenth of one',
+);
+
+export const SIDE_REACH_RATIO = estimate(
+  'reach to a side / reach to the front',
+  0.8,
+  '',
+  [0.6, 1],
+  'full on the stick side, about 60 % on the off side; the drill does not say which hand, so the middle of the two',
+);
+
+export const BEHIND_REACH_RATIO = estimate(
+  'reach behind / reach to the front',
+  0.35,
+  '',
+  [0.2, 0.5],
+  'nobody plays a puck behind the own back for long',
+);
+
+export const LIFTED_FROM_M = estimate(
+  'the stick can be lifted from here on, before the carrier’s middle',
+  0.5,
+  'm',
+  [0.3, 0.7],
+  'the lower half of the stick between the hands and the blade',
+);
+
+export const CONTAIN_RATIO = estimate(
+  'who keeps a gap without help plays the puck at this part of the rate',
+  0.1,
+  '',
+  [0.05, 0.3],
+  'without help the gap comes first and the stick only steers, so about one carry in seven is poked away in the second and a half before the line; contain, and force with help: coaching text on gap control',
+);
+
+export const HELP_WITHIN_M = estimate(
+  'a mate who is after the puck is help from this near the carrier',
+  4,
+  'm',
+  [2.5, 6],
+  'the carrier hears and feels him, and has no second move: about two stick lengths and a stride',
+);
+
+export const FORCE_GAP_M = estimate(
+  'gap that who has help closes to',
+  1.3,
+  'm',
+  [1, 1.8],
+  'body to body without contact, stick on puck',
+);
+
+export const CLEAN_STEAL_RATIO = estimate(
+  'won contests after which the winner has the puck',
+  0.55,
+  '',
+  [0.3, 0.8],
+  'the others end with a loose puck',
+);
+
+export const LOOSE_KEEPS_RATIO = estimate(
+  'speed a puck keeps that is knocked loose',
+  0.6,
+  '',
+  [0.2, 1],
+  'knocked off the blade, not stopped',
+);
+
+export const LOOSE_TURN_RAD = estimate(
+  'a puck that is knocked loose turns away from the stick by',
+  0.6,
+  'rad',
+  [0, 1.2],
+  'knocked across the way of the carrier',
+);
+
+export const LOOSE_LEAST_MPS = estimate(
+  'a puck that is knocked loose goes at least',
+  1.5,
+  'm/s',
+  [0.5, 3],
+  'a tap with the blade',
+);
