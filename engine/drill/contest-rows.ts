@@ -124,3 +124,11 @@ export const LOOSE_LEAST_MPS = estimate(
   [0.5, 3],
   'a tap with the blade',
 );
+
+export const BOBBLE_KEEPS_RATIO = estimate(
+  'speed a pass keeps that comes off the blade',
+  0.2,
+  '',
+  [0.05, 0.5],
+  'the blade takes most of it; the puck drops off within a stride',
+);

@@ -1,4 +1,4 @@
-import { endAct } from './act-flow.ts';
+import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { isAfterPuck } from './contest-play.ts';
 import { giveTo, type PuckPlay, takeOne } from './puck-play.ts';
@@ -6,7 +6,7 @@ import type { RunState } from './run-state.ts';
 
 /**
  * Whether this skater takes this free puck at the end of the step tried: within reach of two hands, with nothing on the stick,
- * and its to take. That is a puck the skater is going for; and a loose one, for whoever plays on what happens and for the one
+ * and its to take. That is a puck the skater is going for, or that was left for the skater; and a loose one, for whoever plays on what happens and for the one
  * who lost it, once they have reacted.
  */
 export const takesFree = (run: RunState, puck: PuckPlay, actor: Actor): boolean => {
@@ -21,14 +21,22 @@ const mayTake = (run: RunState, puck: PuckPlay, actor: Actor): boolean => {
     if (actor.spot.kind !== 'skater' || !(isAfterPuck(actor) || puck.lostBy === actor)) return false;
     return run.stretch.toS >= puck.looseS + actor.model.reactionS;
   }
-  return actor.motion === 'pickUp' && actor.prey === puck;
+  return puck.left?.to === actor || (actor.motion === 'pickUp' && actor.prey === puck);
 };
 
 /** Takes it; the act that went for a puck has its end. */
 export const takeFree = (run: RunState, puck: PuckPlay, actor: Actor): void => {
+  const { left } = puck;
+  const { nowS } = run;
+  const spot = actor.spot.id;
   takeOne(run.pucks, puck);
-  giveTo(puck, actor, run.nowS);
-  run.events.push({ kind: 'pickUp', timeS: run.nowS, atM: placeOf(puck), spot: actor.spot.id });
+  giveTo(puck, actor, nowS);
+  if (left?.to === actor) {
+    run.events.push({ kind: 'receive', timeS: nowS, atM: placeOf(puck), spot, from: left.by.spot.id });
+    fireCue(run, { on: 'receive', spot, timeS: nowS });
+  } else {
+    run.events.push({ kind: 'pickUp', timeS: nowS, atM: placeOf(puck), spot });
+  }
   if (actor.motion === 'pickUp') endAct(run, actor);
 };
 

@@ -1,7 +1,10 @@
+import { puckPath } from '../puck/path.ts';
 import type { IcePoint } from '../units/points.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { setLoose } from './contest-play.ts';
+import { BOBBLE_KEEPS_RATIO, LOOSE_LEAST_MPS } from './contest-rows.ts';
+import { launch } from './launch.ts';
 import { hasControl } from './pass-luck.ts';
 import { placeOnPath } from './place-on-path.ts';
 import { type Flight, giveTo, letLie, type PuckPlay } from './puck-play.ts';
@@ -37,26 +40,24 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
     }
   } else {
     noteMissed(run, puck);
-    const { looseS, lostBy } = puck;
+    const { looseS, lostBy, left } = puck;
     const isDead = flight.netS <= run.nowS;
     letLie(puck);
     puck.isDead = isDead;
     puck.looseS = looseS;
     puck.lostBy = lostBy;
+    puck.left = left;
   }
   return true;
 };
 
-/** The receiver of the pass on its way has it, or, with chance against it, it goes on past the stick. */
+/** The receiver of the pass on its way has it, or, with chance against it, it comes loose off the stick. */
 export const receive = (run: RunState, puck: PuckPlay): void => {
   const flight = puck.flight;
   if (!flight?.to) throw new Error(`a puck was received at ${run.nowS} s that was passed to nobody`);
   const { to, from } = flight;
   if (!hasControl(run, puck, to)) {
-    flight.to = null;
-    flight.isLate = false;
-    setLoose(run, puck, to, null);
-    fireCue(run, { on: 'losesPuck', spot: from.spot.id, timeS: run.nowS });
+    bobble(run, puck, from, to);
     return;
   }
   giveTo(puck, to, run.nowS);
@@ -68,6 +69,16 @@ export const receive = (run: RunState, puck: PuckPlay): void => {
     from: from.spot.id,
   });
   fireCue(run, { on: 'receive', spot: to.spot.id, timeS: run.nowS });
+};
+
+/** A pass that is not brought under control drops off the blade and slides on slowly; whom it was meant for still has it as a pass. */
+const bobble = (run: RunState, puck: PuckPlay, from: Actor, to: Actor): void => {
+  const { xMps, yMps } = puck;
+  const looseMps = Math.max(LOOSE_LEAST_MPS.value, BOBBLE_KEEPS_RATIO.value * Math.hypot(xMps, yMps));
+  const path = puckPath(run.rink.boards, run.puckModel, placeOf(puck), Math.atan2(yMps, xMps), looseMps);
+  launch(run, puck, from, null, null, path);
+  setLoose(run, puck, to, null);
+  puck.left = { by: from, to };
 };
 
 /** Keeps how near a late pass comes to its receiver. */

@@ -54,6 +54,8 @@ export interface Puck<Skater> {
   /** When it came loose, and from whom; NaN for a puck that is not. */
   looseS: number;
   lostBy: Skater | null;
+  /** A pass that is still to be had by whom it was meant for, sliding or lying. */
+  left: { readonly by: Skater; readonly to: Skater } | null;
   /** Out of play: in a net. */
   isDead: boolean;
   offsetXM: number;

@@ -28,6 +28,7 @@ export const lyingPuck = (xM: number, yM: number, count: number, zone: number): 
   contestBy: null,
   looseS: Number.NaN,
   lostBy: null,
+  left: null,
   isDead: false,
   offsetXM: 0,
   offsetYM: 0,
@@ -112,4 +113,5 @@ export const freePuck = (puck: PuckPlay): void => {
   puck.contestBy = null;
   puck.looseS = Number.NaN;
   puck.lostBy = null;
+  puck.left = null;
 };

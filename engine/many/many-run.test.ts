@@ -51,7 +51,8 @@ describe('a many-run', () => {
     expect(whole.repCount).toBe(120);
     const [toX2, toX1] = whole.passes;
     for (const pass of [toX2!, toX1!]) {
-      expect(pass.madeCount).toBe(120);
+      // The second is made by who has the first, and not every pass is brought under control.
+      expect(pass.madeCount).toBe(pass === toX2 ? 120 : toX2!.received.count);
       expect(pass.received.count + pass.cutOff.count + pass.missed.count).toBeLessThanOrEqual(120);
     }
     const chase = whole.contests[0]!;
