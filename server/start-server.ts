@@ -9,9 +9,11 @@ import { apiOf } from './http/api.ts';
 import { sendAppFile } from './http/app-files.ts';
 import { answerFilm } from './http/film-address.ts';
 import { findIntrusion, isLoopback, isWrite, setSecurityHeaders } from './http/guard.ts';
+import { handoutDoorOf } from './http/handout-address.ts';
 import manifest from './package.json' with { type: 'json' };
 import { Refusal } from './refusal.ts';
 import { documentStoreOn } from './store/document-store.ts';
+import { handoutStoreOn } from './store/handout-store.ts';
 import { openDatabase } from './store/open-database.ts';
 import { syncLineOn } from './sync/sync-line.ts';
 
@@ -47,10 +49,13 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const store = documentStoreOn(db);
   const films = filmFolderAt(join(dataFolder, 'films'), db);
   const line = syncLineOn(store);
+  const handouts = handoutStoreOn(db);
+  const handoutDoor = handoutDoorOf({ appFolder, line, handouts });
   const api = apiOf({
     store,
     films,
     line,
+    handouts,
     dataFolder,
     version: manifest.version,
     filmFixtures: filmFixtures ?? fromRoot('fixtures/film'),
@@ -62,6 +67,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const intrusion = findIntrusion(request, isWrite(request.method));
     if (intrusion !== null) throw new Refusal(intrusion, { status: 403 });
     const url = new URL(request.url ?? '/', 'http://localhost');
+    if (handoutDoor.answer(request, response, url.pathname)) return;
     if (url.pathname === '/api' || url.pathname.startsWith('/api/')) await answerApi(request, response);
     else if (url.pathname.startsWith('/film/') && !isPageAsked(request))
       await answerFilm(films, request, response, url);

@@ -8,6 +8,7 @@ import { countSaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { createDocument, useDocuments } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import { DropDrills, TakeInAct, TakenIn, useTakeIn } from './out/take-in.tsx';
 
 /** All drills as postcards, by the habit they serve. */
 export function DrillList({ team }: { readonly team: Team }) {
@@ -22,6 +23,7 @@ export function DrillList({ team }: { readonly team: Team }) {
     [team.contents],
   );
   const views = useDocuments('drill', ids);
+  const takeIn = useTakeIn(team);
   const make = () =>
     go(
       `/drills/${createDocument(
@@ -50,28 +52,33 @@ export function DrillList({ team }: { readonly team: Team }) {
       titleWords="Drills"
       meta={<b>{countSaid(ids.length, 'drill')}</b>}
       acts={
-        ids.length > 0 && (
-          <Act lead onPress={make}>
-            Draw on bare ice
-          </Act>
-        )
+        <>
+          <TakeInAct take={takeIn.take} />
+          {ids.length > 0 && (
+            <Act lead onPress={make}>
+              Draw on bare ice
+            </Act>
+          )}
+        </>
       }
     />
   );
   if (ids.length === 0)
     return (
-      <>
+      <DropDrills take={takeIn.take}>
         {head}
+        <TakenIn {...takeIn} />
         <Empty says="A drill starts best from something you saw: freeze a picture, and make one from it.">
           <Act lead onPress={make}>
             Draw on bare ice
           </Act>
         </Empty>
-      </>
+      </DropDrills>
     );
   return (
-    <>
+    <DropDrills take={takeIn.take}>
       {head}
+      <TakenIn {...takeIn} />
       <div className="place">
         <fieldset className="habit-filter">
           <legend className="vh">Habit served</legend>
@@ -99,7 +106,7 @@ export function DrillList({ team }: { readonly team: Team }) {
         )}
         {shown.length === 0 && <p className="q2">No drill serves this habit yet.</p>}
       </div>
-    </>
+    </DropDrills>
   );
 }
 

@@ -21,6 +21,7 @@ import { FindingsPanel } from './findings-panel.tsx';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import { useFlow } from './flow/use-flow.ts';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
+import { OutPanel } from './out/out-panel.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
 import { ScoreSection } from './score-section.tsx';
 import { SightSection } from './sight/sight-section.tsx';
@@ -59,6 +60,7 @@ export function Studio({
   const choose = (one: typeof chosen) => pick(selectionOf(one));
   const [placing, setPlacing] = useState<Thing | null>(null);
   const [isPutting, setPutting] = useState(false);
+  const [isHanding, setHanding] = useState(false);
   const lengths = team.lengths;
   // Where the margin goes below the work, what is chosen and found stays beside the board.
   const isBelow = useIsNarrow(1100);
@@ -141,6 +143,9 @@ export function Studio({
             <Act notNow={run === null ? 'there is nobody on the ice' : undefined} onPress={playback.toggle}>
               {playback.isPlaying ? 'Stop' : 'Run'} <kbd>Space</kbd>
             </Act>
+            <Act opens={isHanding} onPress={() => setHanding(!isHanding)}>
+              Hand out
+            </Act>
             <Act lead opens={isPutting} onPress={() => setPutting(!isPutting)}>
               Put in a practice
             </Act>
@@ -151,6 +156,7 @@ export function Studio({
         {isPutting && (
           <PutInPractice team={team} drillId={id} drill={kept} onClose={() => setPutting(false)} />
         )}
+        {isHanding && <OutPanel id={id} drill={kept} team={team} onClose={() => setHanding(false)} />}
         <div className="two">
           <div className="studio-work">
             <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre} />

@@ -1,7 +1,8 @@
 import { type Drill, inOrder, type Practice, type Skater, type Team } from '@icewright/book';
-import { type Finding, findingSentence, rinkOf } from '@icewright/engine';
+import { rinkOf } from '@icewright/engine';
 import type { IceCard, IceCardBlock } from '@icewright/picture';
 import { clockSaid, daySaid, fromToday } from '../parts/figures.ts';
+import { hurtingSentences } from '../parts/hurting-findings.ts';
 import { findRun } from '../parts/played-drill.ts';
 import { scheduleOf, type TimedBlock } from './schedule.ts';
 
@@ -42,15 +43,6 @@ export function cardOf(
 
 /** More than these would push the blocks off the page; the drill itself shows them all. */
 const MOST_DANGERS = 3;
-const HURTS: ReadonlySet<Finding['kind']> = new Set([
-  'pathsCrossTooFast',
-  'tooFastIntoBoards',
-  'bodiesTouch',
-  'throughNet',
-  'shotAcrossGroup',
-  'contactBelowAge',
-]);
-
 /** What the engine flags in today's drills that may hurt somebody, each once, as sentences for the box of cautions. */
 function dangersOf(
   team: Team,
@@ -62,16 +54,13 @@ function dangersOf(
     const drill = drills.get(id);
     return drill === undefined
       ? []
-      : findingsOf(drill).map(finding => `${drill.title}: ${findingSentence(finding, drill, team.lengths)}`);
+      : hurtingSentences(drill, team.lengths).map(sentence => `${drill.title}: ${sentence}`);
   });
   const more = said.length - MOST_DANGERS;
   return more <= 0
     ? said
     : [...said.slice(0, MOST_DANGERS), `${more} more of this kind: look at the findings of the drills.`];
 }
-
-const findingsOf = (drill: Drill): readonly Finding[] =>
-  findRun(drill)?.findings.filter(finding => HURTS.has(finding.kind)) ?? [];
 
 function cardBlockOf(
   { block, startsClock, endsClock }: TimedBlock,

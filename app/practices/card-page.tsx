@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { daySaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
+import { saveFile } from '../parts/save-file.ts';
 import { addressOfPractice } from '../shell/addresses.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -42,7 +43,7 @@ export function CardPage(props: {
     setState('working');
     try {
       const { cardPdf } = await import('./card-pdf.ts');
-      save(await cardPdf(card), `${card.title === '' ? 'Practice' : card.title} ${practice.day}.pdf`);
+      saveFile(await cardPdf(card), `${card.title === '' ? 'Practice' : card.title} ${practice.day}.pdf`);
       setState('rest');
     } catch {
       setState('failed');
@@ -97,14 +98,4 @@ function nextGameOf(team: Team, practice: Practice) {
     .map(([, entry]) => entry)
     .filter(entry => entry.day >= practice.day)
     .at(-1);
-}
-
-function save(blob: Blob, fileName: string): void {
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  // The browser reads it after this turn of the event loop.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

@@ -1,59 +1,10 @@
-import {
-  cardPagesOf,
-  drawIceCard,
-  type IceCard,
-  PDF_FONTS,
-  type PdfDocument,
-  pdfPen,
-} from '@icewright/picture';
-import PDFKit from 'pdfkit';
+import { cardPagesOf, drawIceCard, type IceCard } from '@icewright/picture';
+import { paperPdf } from '../parts/paper-pdf.ts';
 
-/** What is used of pdfkit beyond drawing; it brings no types of its own. */
-type KitDocument = PdfDocument & {
-  registerFont(name: string, bytes: Uint8Array): void;
-  addPage(): void;
-  on(event: 'data', listener: (chunk: Uint8Array<ArrayBuffer>) => void): void;
-  on(event: 'end', listener: () => void): void;
-  end(): void;
-};
-
-/** The card as a vector PDF: lines and letters, no picture. Loaded only when somebody prints. */
-export async function cardPdf(card: IceCard): Promise<Blob> {
-  const fonts = await Promise.all(
-    PDF_FONTS.map(async font => [font.name, await bytesOf(font.file)] as const),
-  );
-  const Kit = PDFKit as unknown as new (set: object) => KitDocument;
-  // Without a font of its own: the standard ones are not built in, and the card brings all it needs.
-  const document = new Kit({
-    size: 'A4',
-    margin: 0,
-    font: '',
-    info: { Title: card.title, Creator: 'Icewright' },
+/** The card as a vector PDF. Loaded only when somebody prints. */
+export const cardPdf = (card: IceCard): Promise<Blob> =>
+  paperPdf({
+    title: card.title,
+    paper: 'a4',
+    pages: cardPagesOf(card).map(page => pen => drawIceCard(pen, page)),
   });
-  const chunks: Uint8Array<ArrayBuffer>[] = [];
-  const done = new Promise<void>(resolve => document.on('end', resolve));
-  document.on('data', chunk => chunks.push(chunk));
-  for (const [name, bytes] of fonts) document.registerFont(name, bytes);
-  cardPagesOf(card).forEach((page, index) => {
-    if (index > 0) document.addPage();
-    drawIceCard(pdfPen(document), page);
-  });
-  document.end();
-  await done;
-  return new Blob(chunks, { type: 'application/pdf' });
-}
-
-const addresses = import.meta.glob<string>(
-  [
-    '../../node_modules/@fontsource/encode-sans/files/encode-sans-{latin,latin-ext,vietnamese}-{400,600}-normal.woff',
-    '../../node_modules/@fontsource/newsreader/files/newsreader-{latin,latin-ext,vietnamese}-{400,500}-normal.woff',
-    '../../node_modules/@fontsource/newsreader/files/newsreader-{latin,latin-ext,vietnamese}-400-italic.woff',
-  ],
-  { query: '?url', import: 'default', eager: true },
-);
-
-async function bytesOf(file: string): Promise<Uint8Array> {
-  const address = addresses[`../../node_modules/${file}`];
-  if (address === undefined) throw new Error(`no font file ${file} was built in`);
-  return new Uint8Array(await (await fetch(address)).arrayBuffer());
-}

@@ -89,12 +89,12 @@ export function edit(id: string): Editing {
   };
 }
 
-/** Makes a document, and its line in the team's contents. */
+/** Makes a document, and its line in the team's contents. `id` where others already name it by one. */
 export function createDocument<Kind extends Entry['kind']>(
   kind: Kind,
   value: DocumentOf<Kind>,
+  id = newId<'document'>(),
 ): Id<'document'> {
-  const id = newId<'document'>();
   const made = new OpenDocument(id, newDocument(kind, id, value));
   open.set(id, made);
   watchEntry(made);

@@ -53,6 +53,28 @@ export async function findTeamFile(
 export const takeInTeam = (text: string) =>
   ask<{ readonly id: string }>('/api/teams/file', { method: 'POST', body: text });
 
+/** A link by which a player sees one drill. */
+export interface HandoutLink {
+  readonly token: string;
+  readonly teamName: string;
+  readonly madeAt: number;
+  readonly endsAt: number;
+  readonly revokedAt: number | null;
+  readonly isOpen: boolean;
+}
+
+export const findHandouts = (drillId: string) =>
+  ask<readonly HandoutLink[]>(`/api/drills/${drillId}/handouts`);
+
+export const makeHandout = (drillId: string, wish: { readonly days: number; readonly teamName: string }) =>
+  ask<HandoutLink>(`/api/drills/${drillId}/handouts`, { method: 'POST', body: JSON.stringify(wish) });
+
+export const endHandout = (drillId: string, token: string) =>
+  ask<null>(`/api/drills/${drillId}/handouts/${token}`, { method: 'DELETE' });
+
+/** What the fields of a drill file mean, for those who write one elsewhere. */
+export const drillSchemaAddress = '/api/drill-file.schema.json';
+
 /** Where the bytes of a film lie; a range can be asked for. */
 export const filmAddressOf = (hash: string) => `/film/${hash}`;
 
@@ -71,7 +93,8 @@ async function ask<T>(address: string, init?: RequestInit): Promise<Answer<T>> {
       headers: { accept: 'application/json', ...(init?.body ? { 'content-type': 'application/json' } : {}) },
     });
     if (!answer.ok) return refusal(await saidBy(answer));
-    return { kind: 'ok', value: (await answer.json()) as T };
+    // 204 has nothing to read.
+    return { kind: 'ok', value: (answer.status === 204 ? null : await answer.json()) as T };
   } catch {
     return notReached();
   }

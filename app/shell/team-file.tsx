@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { Act } from '../parts/act.tsx';
+import { saveFile } from '../parts/save-file.ts';
 import { findTeamFile, takeInTeam, teamFileAddressOf } from './server.ts';
 import { changeTeam, loadTeams } from './teams.ts';
 
@@ -21,11 +22,7 @@ export function TeamFile({ teamId }: { readonly teamId: string }) {
     const answer = await findTeamFile(teamId);
     if (answer.kind === 'none') return setRefused(answer.said);
     setRefused(null);
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(answer.value.bytes);
-    link.download = answer.value.fileName;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+    saveFile(answer.value.bytes, answer.value.fileName);
   };
   return (
     <>

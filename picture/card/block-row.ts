@@ -1,4 +1,4 @@
-import { drawDrill } from '../drill/draw-drill.ts';
+import { drawDrillAt } from '../drill/draw-drill-at.ts';
 import { rinkViewBox } from '../ice/rink.ts';
 import type { Pen } from '../pen/pen.ts';
 import type { IceCardBlock } from './ice-card.ts';
@@ -20,9 +20,6 @@ const POINT_LINE = 10.8;
 const POINT_INDENT = 7;
 /** Marks grow on the card's drawing, so that its letters are 7 points and more; the sheet stays true. */
 const CARD_K = { least: 1.7, usual: 2.05, most: 2.7 } as const;
-/** Numbers of waiting skaters may stand over the boards, short of the rule above. */
-const OVER_BOARDS_M = 1.2;
-const CARD_THIN_FLOOR_M = 0.12;
 /** Points a metre at which those marks were drawn: 75 mm for a sheet of 61.96 m. */
 const CARD_SCALE = mm(75) / 61.96;
 
@@ -71,7 +68,7 @@ const drawClock = (pen: Pen, block: IceCardBlock, top: number): void => {
 const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): number => {
   const plan = block.plan;
   if (!plan) return 0;
-  const [x, y, width, length] = rinkViewBox(block.rink);
+  const [, , width, length] = rinkViewBox(block.rink);
   const scale = Math.min(
     (isRoomy(block, height) ? ROOMY_DRAWING_WIDTH : DRAWING_WIDTH) / width,
     (height - ROW_PAD - mm(1.2)) / length,
@@ -79,25 +76,11 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
   const left = PAGE.left + CLOCK_WIDTH + COLUMN_GAP;
   // On a smaller sheet, or in a shorter row, a metre is another length: marks keep their size on paper.
   const k = Math.max(CARD_K.least, Math.min(CARD_K.most, CARD_K.usual * (CARD_SCALE / scale)));
-  pen.place(
-    {
-      x: left - x * scale,
-      y: top + ROW_PAD - y * scale,
-      scale,
-      k,
-      thinFloor: CARD_THIN_FLOOR_M,
-    },
-    () =>
-      pen.clip(
-        sink => sink.rect(x - 1, y - OVER_BOARDS_M, width + 2, length + 2 * OVER_BOARDS_M),
-        () =>
-          drawDrill(pen, plan, block.rink, {
-            ticks: false,
-            findings: [],
-            ...(block.run === undefined ? {} : { run: block.run }),
-            ...(block.lengths === undefined ? {} : { lengths: block.lengths }),
-          }),
-      ),
+  drawDrillAt(
+    pen,
+    { ...block, plan },
+    { left, top: top + ROW_PAD, scale, k },
+    { ticks: false, findings: [] },
   );
   return width * scale;
 };

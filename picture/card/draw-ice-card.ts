@@ -1,15 +1,22 @@
 import { drawKey } from '../drill/key.ts';
 import { drawnMarks, type KeyEntry } from '../drill/used-marks.ts';
+import { measuringPen } from '../pen/measuring-pen.ts';
 import type { Pen } from '../pen/pen.ts';
 import { drawBlockRow, wordsRowHeight } from './block-row.ts';
 import { type IceCard, STANDING_CAUTIONS } from './ice-card.ts';
 import { mm, PAGE, TALLEST_ROW } from './page-measures.ts';
+import {
+  type CautionBox,
+  cautionBox,
+  drawCautionBox,
+  drawPaperRule,
+  KEY_SCALE,
+  keyOnPaper,
+  PAPER_RULE_HEIGHT,
+} from './paper-parts.ts';
 import { wrapWords } from './wrap-words.ts';
 
-const KEY_SCALE = mm(1.2);
-const CAUTION_LINE = 11.2;
 const GROUP_LINE = 10.6;
-const RULE_SEGMENTS = 15;
 /** More people a group than this many lines are cut: the card must stay one page. */
 const GROUP_LINES = 2;
 
@@ -58,13 +65,8 @@ const drawHead = (pen: Pen, card: IceCard): number => {
   const [title = ''] = wrapWords(pen, 'cardTitle', card.title, x - PAGE.left, 1);
   pen.text('cardTitle', title, PAGE.left, base);
   const rule = base + mm(2.6);
-  const each = (PAGE.right - PAGE.left) / RULE_SEGMENTS;
-  for (let index = 0; index < RULE_SEGMENTS; index++) {
-    pen.path(index % 2 === 0 ? 'cardFull' : 'cardOpen', sink =>
-      sink.rect(PAGE.left + index * each, rule, each, mm(1.1)),
-    );
-  }
-  let y = rule + mm(1.1);
+  drawPaperRule(pen, PAGE, rule);
+  let y = rule + PAPER_RULE_HEIGHT;
   if (card.today !== '') {
     const lead = 'Today: ';
     const leadWidth = pen.measure('cardAimLead', lead);
@@ -81,72 +83,27 @@ const drawHead = (pen: Pen, card: IceCard): number => {
 
 interface Foot {
   readonly height: number;
-  readonly cautionLines: readonly string[];
-  readonly boxTop: number;
-  readonly boxHeight: number;
-  readonly keyHeight: number;
+  readonly cautions: CautionBox;
   readonly used: readonly KeyEntry[];
 }
 
 /** What stands below the blocks is measured first; it stands on the bottom edge. */
 const footOf = (pen: Pen, card: IceCard): Foot => {
   const used = drawnMarks(card.blocks);
-  const cautionLines = wrapWords(
-    pen,
-    'cardCaution',
-    [...card.cautions, ...STANDING_CAUTIONS].join(' '),
-    PAGE.right - PAGE.left - mm(27 + 3 + 4.8),
-    6,
-  );
-  const boxHeight = mm(2.8) + Math.max(2, cautionLines.length) * CAUTION_LINE;
   const keyHeight = used.length === 0 ? 0 : keyRows(pen, used) + mm(1.6);
-  const people = peopleHeight(pen, card);
-  return {
-    height: people + mm(2) + boxHeight + keyHeight,
-    cautionLines,
-    boxTop: PAGE.bottom - keyHeight - boxHeight,
-    boxHeight,
-    keyHeight,
-    used,
-  };
+  const cautions = cautionBox(pen, PAGE, [...card.cautions, ...STANDING_CAUTIONS], PAGE.bottom - keyHeight);
+  return { height: peopleHeight(pen, card) + mm(2) + cautions.height + keyHeight, cautions, used };
 };
 
-const drawFoot = (pen: Pen, foot: Foot): void => {
-  pen.path('cardBox', sink => sink.rect(PAGE.left, foot.boxTop, PAGE.right - PAGE.left, foot.boxHeight));
-  const first = foot.boxTop + mm(1.4) + 8.4;
-  ['Before the first', 'whistle'].forEach((line, index) => {
-    pen.text('cardCautionHead', line, PAGE.left + mm(2.4), first + index * CAUTION_LINE);
-  });
-  foot.cautionLines.forEach((line, index) => {
-    pen.text('cardCaution', line, PAGE.left + mm(2.4 + 27 + 3), first + index * CAUTION_LINE);
-  });
-  if (foot.used.length > 0) keyAt(pen, foot.used, foot.boxTop + foot.boxHeight + mm(1.6) + KEY_SCALE * 1.45);
+const drawFoot = (pen: Pen, { cautions, used }: Foot): void => {
+  drawCautionBox(pen, PAGE, cautions);
+  if (used.length > 0) keyAt(pen, used, cautions.top + cautions.height + mm(1.6) + KEY_SCALE * 1.45);
 };
 
-const keyAt = (pen: Pen, used: Foot['used'], y: number): number =>
-  drawKey(pen, used, {
-    x: PAGE.left,
-    y,
-    width: PAGE.right - PAGE.left,
-    lettering: 'cardKey',
-    scale: KEY_SCALE,
-  });
+const keyAt = (pen: Pen, used: Foot['used'], y: number): number => drawKey(pen, used, keyOnPaper(PAGE, y));
 
-/** Height of the key without drawing it: its rows are those of `drawKey` on a pen that only measures. */
+/** Height of the key without drawing it. */
 const keyRows = (pen: Pen, used: Foot['used']): number => keyAt(measuringPen(pen), used, 0);
-
-const measuringPen = (pen: Pen): Pen => ({
-  k: 1,
-  thinFloor: 0,
-  turnRad: 0,
-  measure: pen.measure,
-  path: () => {},
-  circle: () => {},
-  text: () => {},
-  group: () => {},
-  place: () => {},
-  clip: () => {},
-});
 
 const peopleColumns = (pen: Pen, card: IceCard) => {
   const width = (PAGE.right - PAGE.left - mm(6)) / 2;

@@ -85,6 +85,12 @@ export const fontRunsOf = (words: string): readonly FontRun[] => {
   return runs;
 };
 
+/** The letters of a script's files as a style sheet says them (unicode-range). */
+export const unicodeRangeOf = (script: FontScript): string =>
+  RANGES[script].map(([from, to]) => `U+${hex(from)}${to === from ? '' : `-${hex(to)}`}`).join(',');
+
+const hex = (code: number): string => code.toString(16).toUpperCase().padStart(4, '0');
+
 /** Whether the font files hold every letter of the words; others than Latin letters are not in these fonts. */
 export const canSet = (words: string): boolean =>
   [...words.normalize('NFC')].every(letter =>

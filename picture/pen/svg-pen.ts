@@ -30,11 +30,19 @@ export const svgMarkup = (draw: Drawing, options: SvgOptions): string =>
 export const svgParts = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>): string =>
   svgInner(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf });
 
-/** A file that stands alone: attributes only, black ink unless a palette is given. */
-export const svgFile = (draw: Drawing, options: SvgOptions, palette: Palette = BLACK_PALETTE): string => {
+/**
+ * A file that stands alone: attributes only, black ink unless a palette is given. `fonts`: rules of a style sheet that
+ * bring the letters along, for those who have not installed them.
+ */
+export const svgFile = (
+  draw: Drawing,
+  options: SvgOptions,
+  palette: Palette = BLACK_PALETTE,
+  fonts = '',
+): string => {
   const [, , width, height] = options.viewBox;
   const size = ` width="${shortNumber(width, 3)}" height="${shortNumber(height, 3)}"`;
-  return svgRoot(draw, options, attributesIn(palette), size);
+  return svgRoot(draw, options, attributesIn(palette), size, fonts === '' ? '' : `<style>${fonts}</style>`);
 };
 
 interface SvgDress {
@@ -67,11 +75,11 @@ const attributesIn = (palette: Palette): SvgDress => ({
     ].join(''),
 });
 
-const svgRoot = (draw: Drawing, options: SvgOptions, dress: SvgDress, size: string): string => {
+const svgRoot = (draw: Drawing, options: SvgOptions, dress: SvgDress, size: string, style = ''): string => {
   const box = options.viewBox.map(value => shortNumber(value, 3)).join(' ');
   const said = options.label ? ` role="img" aria-label="${escaped(options.label)}"` : ' aria-hidden="true"';
   const named = options.className ? ` class="${escaped(options.className)}"` : '';
-  return `<svg xmlns="http://www.w3.org/2000/svg"${named} viewBox="${box}"${size}${said}>${svgInner(draw, options, dress)}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg"${named} viewBox="${box}"${size}${said}>${style}${svgInner(draw, options, dress)}</svg>`;
 };
 
 const svgInner = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>, dress: SvgDress): string => {

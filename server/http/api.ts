@@ -15,7 +15,10 @@ import { isDemoFilm } from '../demo/demo-documents.ts';
 import type { FilmFolder } from '../films/film-folder.ts';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
+import type { HandoutStore } from '../store/handout-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
+import { handoutsApiOf } from './handouts-api.ts';
+import { jsonOf, textOf } from './json-body.ts';
 import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
 import { versionsApiOf } from './versions-api.ts';
 
@@ -23,12 +26,11 @@ export interface Kept {
   readonly store: DocumentStore;
   readonly films: FilmFolder;
   readonly line: SyncLine;
+  readonly handouts: HandoutStore;
   readonly dataFolder: string;
   readonly version: string;
   readonly filmFixtures: string;
 }
-
-const bodyLimitBytes = 64 * 1024;
 
 /** What the app asks over HTTP; everything inside documents goes over the sync line instead. */
 export function apiOf(kept: Kept): Hono {
@@ -80,6 +82,7 @@ export function apiOf(kept: Kept): Hono {
   });
   api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));
+  api.route('/drills', handoutsApiOf(store, line, kept.handouts));
   api.get('/films', async context =>
     context.json(
       (await films.list()).map(film => (isDemoFilm(film.fileName) ? { ...film, demo: true } : film)),
@@ -100,27 +103,6 @@ function teamWith(kept: Kept, id: string): { id: string; team: Team } {
   const found = teamsIn(kept).find(each => each.id === id);
   if (found === undefined) throw new Refusal('There is no such team.', { status: 404 });
   return found;
-}
-
-async function jsonOf(request: Request): Promise<Record<string, unknown>> {
-  const text = await textOf(request, bodyLimitBytes);
-  try {
-    const value: unknown = JSON.parse(text);
-    if (typeof value === 'object' && value !== null) return value as Record<string, unknown>;
-  } catch {
-    // Said below, the same for both.
-  }
-  throw new Refusal('This is not a JSON object.');
-}
-
-async function textOf(request: Request, limitBytes: number): Promise<string> {
-  if (!request.headers.get('content-type')?.startsWith('application/json')) {
-    throw new Refusal('This address takes JSON.', { status: 415 });
-  }
-  if (Number(request.headers.get('content-length') ?? Number.POSITIVE_INFINITY) > limitBytes) {
-    throw new Refusal('This is too long.', { status: 413 });
-  }
-  return request.text();
 }
 
 function teamStartFrom(body: Record<string, unknown>): {

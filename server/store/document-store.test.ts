@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import * as Y from 'yjs';
 import { Refusal } from '../refusal.ts';
 import { type DocumentStore, documentStoreOn } from './document-store.ts';
+import { handoutStoreOn } from './handout-store.ts';
 import { keptVersions } from './kept-versions.ts';
 import { type Db, openDatabase } from './open-database.ts';
 
@@ -92,10 +93,11 @@ describe('documents on disc', () => {
     const ydoc = practice();
     store.compact('practice-1', ydoc, true);
     titled(ydoc, 'x');
+    handoutStoreOn(db).make('practice-1', '', 14);
     store.erase(['practice-1']);
     expect(store.list()).toEqual([]);
     expect(store.isErased('practice-1')).toBe(true);
-    for (const table of ['updates', 'bases', 'versions']) {
+    for (const table of ['updates', 'bases', 'versions', 'handouts']) {
       expect(db.prepare(`SELECT count(*) FROM ${table}`).pluck().get()).toBe(0);
     }
   });

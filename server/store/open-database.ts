@@ -57,4 +57,9 @@ const steps = [
    ) STRICT;
    CREATE INDEX films_by_hash ON films (hash);`,
   `ALTER TABLE versions ADD COLUMN is_original INTEGER NOT NULL DEFAULT 0;`,
+  `CREATE TABLE handouts (
+     token TEXT PRIMARY KEY, document TEXT NOT NULL, team_name TEXT NOT NULL, made_at INTEGER NOT NULL,
+     ends_at INTEGER NOT NULL, revoked_at INTEGER
+   ) STRICT;
+   CREATE INDEX handouts_of_document ON handouts (document);`,
 ];

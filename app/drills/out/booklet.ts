@@ -1,0 +1,20 @@
+import type { Drill, Team } from '@icewright/book';
+import { bookletOf, drawDrillSheet, type Paper } from '@icewright/picture';
+import { paperPdf } from '../../parts/paper-pdf.ts';
+import { sheetOf } from './sheet-of.ts';
+
+/** One drill a page, in vectors. Loaded only when somebody prints. */
+export const bookletPdf = (of: {
+  readonly drills: readonly Drill[];
+  readonly team: Pick<Team, 'lengths'>;
+  readonly cover: string;
+  readonly paper: Paper;
+  readonly title: string;
+}): Promise<Blob> =>
+  paperPdf({
+    title: of.title,
+    paper: of.paper,
+    pages: bookletOf(of.drills.map(drill => sheetOf(drill, of.team, of.cover))).map(
+      sheet => pen => drawDrillSheet(pen, sheet, of.paper),
+    ),
+  });

@@ -1,0 +1,114 @@
+import { type DrillToExport, exportDrills, type Team } from '@icewright/book';
+import type { Paper } from '@icewright/picture';
+import { useState } from 'react';
+import { Act } from '../../parts/act.tsx';
+import { ChoiceField } from '../../parts/field.tsx';
+import { countSaid, daySaid, today } from '../../parts/figures.ts';
+import { named } from '../../parts/named.ts';
+import { saveFile } from '../../parts/save-file.ts';
+import { drillSchemaAddress } from '../../shell/server.ts';
+import { OutRow } from './out-row.tsx';
+
+const PAPERS: readonly { readonly value: Paper; readonly said: string }[] = [
+  { value: 'a4', said: 'A4' },
+  { value: 'letter', said: 'letter' },
+];
+
+type Kind = 'SVG' | 'PNG' | 'PDF' | 'page' | 'drill file';
+
+/** Pictures, paper, a page and the drill file: each made when it is asked for, and saved. */
+export function FileActs({
+  drills,
+  team,
+}: {
+  readonly drills: readonly DrillToExport[];
+  readonly team: Team;
+}) {
+  const [paper, setPaper] = useState<Paper>('a4');
+  const [working, setWorking] = useState<Kind | null>(null);
+  const [said, setSaid] = useState<{ readonly failed: boolean; readonly words: string } | null>(null);
+  const { drill } = drills[0]!;
+  const title = named(drill.title, 'drill');
+  const several = drills.length > 1 ? `${title} and ${countSaid(drills.length - 1, 'other')}` : title;
+  const make = async (kind: Kind, fileName: string, blobOf: () => Promise<Blob>) => {
+    setWorking(kind);
+    setSaid(null);
+    try {
+      saveFile(await blobOf(), fileName);
+      setSaid({ failed: false, words: `Saved as ${fileName}.` });
+    } catch (error) {
+      setSaid({
+        failed: true,
+        words: `The ${kind} could not be made: ${(error as Error).message}. Nothing was changed.`,
+      });
+    }
+    setWorking(null);
+  };
+  const cover = [team.name, daySaid(today(), 'long')].filter(part => part !== '').join(' · ');
+  const act = (kind: Kind, words: string, fileName: string, blobOf: () => Promise<Blob>) => (
+    <Act working={working === kind} onPress={() => void make(kind, fileName, blobOf)}>
+      {words}
+    </Act>
+  );
+  return (
+    <>
+      <OutRow name="Picture" says="this drill with its key, black on white">
+        {act('SVG', 'SVG', `${title}.svg`, async () => {
+          const { drillSvg } = await import('./picture-files.ts');
+          return new Blob([(await drillSvg(drill, team.lengths)).text], { type: 'image/svg+xml' });
+        })}
+        {act('PNG', 'PNG', `${title}.png`, async () =>
+          (await import('./picture-files.ts')).drillPng(drill, team.lengths),
+        )}
+      </OutRow>
+      <OutRow
+        name="Paper"
+        says={
+          drills.length > 1
+            ? `a booklet of ${drills.length} pages`
+            : 'one page: drawing, key points, findings, cautions'
+        }
+      >
+        <ChoiceField label="paper" labelHidden value={paper} choices={PAPERS} onChange={setPaper} />
+        {act('PDF', 'PDF', `${several}.pdf`, async () =>
+          (await import('./booklet.ts')).bookletPdf({
+            drills: drills.map(each => each.drill),
+            team,
+            cover,
+            paper,
+            title: several,
+          }),
+        )}
+      </OutRow>
+      <OutRow name="Page" says="one HTML file that opens anywhere, for a player whom no link reaches">
+        {act('page', 'One page', `${title}.html`, async () => {
+          const { handoutPage } = await import('./handout-page.ts');
+          return new Blob([await handoutPage(drill, team, '')], { type: 'text/html' });
+        })}
+      </OutRow>
+      <OutRow
+        name="Drill file"
+        says={
+          <>
+            for another staff that works with Icewright; no names of yours are in it.{' '}
+            <a href={drillSchemaAddress} target="_blank" rel="noreferrer">
+              What its fields mean
+            </a>
+          </>
+        }
+      >
+        {act(
+          'drill file',
+          'JSON',
+          `${several}.icewright-drill.json`,
+          async () => new Blob([exportDrills(drills, team.habits)], { type: 'application/json' }),
+        )}
+      </OutRow>
+      {said !== null && (
+        <p className={said.failed ? 'warm out-said' : 'q2 out-said'} role={said.failed ? 'alert' : 'status'}>
+          {said.words}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,134 @@
+import { drillFileLimit, importDrills, type Team } from '@icewright/book';
+import { type ReactNode, useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { Act } from '../../parts/act.tsx';
+import { countSaid } from '../../parts/figures.ts';
+import { named } from '../../parts/named.ts';
+import { createDocument } from '../../shell/book.ts';
+import './out.css';
+
+type Taken =
+  | {
+      readonly kind: 'taken';
+      readonly drills: readonly { id: string; title: string }[];
+      readonly otherHabits: readonly string[];
+    }
+  | { readonly kind: 'refused'; readonly file: string; readonly path: string; readonly reason: string };
+
+export interface TakeIn {
+  readonly taken: Taken | null;
+  readonly take: (file: File | undefined) => Promise<void>;
+  readonly putAway: () => void;
+}
+
+/** Takes drill files into the team: all of a file, or nothing and the reason. */
+export function useTakeIn(team: Team): TakeIn {
+  const [taken, setTaken] = useState<Taken | null>(null);
+  const take = async (file: File | undefined) => {
+    if (file === undefined) return;
+    const refused = (path: string, reason: string) =>
+      setTaken({ kind: 'refused', file: file.name, path, reason });
+    // Four bytes a letter at most: what is larger cannot be read anyway.
+    if (file.size > 4 * drillFileLimit) return refused('', 'the file is far larger than any drill file');
+    const imported = importDrills(await file.text(), {
+      habits: team.habits,
+      madeAt: new Date().toISOString(),
+    });
+    if (imported.kind === 'refused') return refused(imported.path, imported.reason);
+    for (const { id, value } of imported.drills) createDocument('drill', value, id);
+    setTaken({
+      kind: 'taken',
+      drills: imported.drills.map(({ id, value }) => ({ id, title: value.title })),
+      otherHabits: [...new Set(imported.drills.flatMap(({ otherHabits }) => otherHabits))],
+    });
+  };
+  return { taken, take, putAway: () => setTaken(null) };
+}
+
+/** The act in the head of the list. */
+export function TakeInAct({ take }: { readonly take: TakeIn['take'] }) {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        className="vh"
+        tabIndex={-1}
+        aria-label="A drill file"
+        onChange={event => {
+          void take(event.target.files?.[0]);
+          event.target.value = '';
+        }}
+      />
+      <Act onPress={() => input.current?.click()}>Take in a drill file</Act>
+    </>
+  );
+}
+
+/** What came of it, below the head. */
+export function TakenIn({ taken, putAway }: Pick<TakeIn, 'taken' | 'putAway'>) {
+  if (taken === null) return null;
+  if (taken.kind === 'refused')
+    return (
+      <p className="take-in warm" role="alert">
+        {taken.file}: {taken.path !== '' && <code>{taken.path}</code>}
+        {taken.path !== '' && ': '}
+        {taken.reason}. Nothing was changed.{' '}
+        <Act bare onPress={putAway}>
+          Close
+        </Act>
+      </p>
+    );
+  return (
+    <p className="take-in" role="status">
+      {countSaid(taken.drills.length, 'drill')} taken in:{' '}
+      {taken.drills.map(({ id, title }, index) => (
+        <span key={id}>
+          {index > 0 && ', '}
+          <Link href={`/drills/${id}`}>{named(title, 'drill')}</Link>
+        </span>
+      ))}
+      .{' '}
+      {taken.otherHabits.length > 0 && (
+        <span className="q2">Made for habits you do not have: {taken.otherHabits.join(', ')}. </span>
+      )}
+      <Act bare onPress={putAway}>
+        Close
+      </Act>
+    </p>
+  );
+}
+
+/** The whole list takes a drill file that is dropped on it. */
+export function DropDrills({
+  take,
+  children,
+}: {
+  readonly take: TakeIn['take'];
+  readonly children: ReactNode;
+}) {
+  const [isOver, setOver] = useState(false);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the act "Take in a drill file" is the first
+    <div
+      className={isOver ? 'drop-drills over' : 'drop-drills'}
+      onDragOver={event => {
+        if (!event.dataTransfer.types.includes('Files')) return;
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={event => {
+        if (event.currentTarget === event.target) setOver(false);
+      }}
+      onDrop={event => {
+        event.preventDefault();
+        setOver(false);
+        void take(event.dataTransfer.files[0]);
+      }}
+    >
+      {children}
+    </div>
+  );
+}

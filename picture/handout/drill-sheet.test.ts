@@ -1,0 +1,124 @@
+/// <reference path="../pdfkit.d.ts" />
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { rinkOf } from '@icewright/engine';
+import PDFKit from 'pdfkit';
+import { describe, expect, it } from 'vitest';
+import { pdfWords } from '../../test/pdf-words.ts';
+import { STANDING_CAUTIONS } from '../card/ice-card.ts';
+import { PAPERS, type Paper } from '../card/page-measures.ts';
+import { KEY_WORDS } from '../drill/key.ts';
+import { drawnMarks, KEY_ENTRIES } from '../drill/used-marks.ts';
+import type { PdfDocument } from '../pen/pdf-document.ts';
+import { PDF_FONTS } from '../pen/pdf-fonts.ts';
+import { pdfPen } from '../pen/pdf-pen.ts';
+import { recordingOf } from '../pen/recording-pen.ts';
+import { MIDDLE_FIRST_SHEET } from '../scenes/drill-sheet.ts';
+import { drawDrillSheet } from './draw-drill-sheet.ts';
+import { bookletOf, type DrillSheet } from './drill-sheet.ts';
+
+type TestDocument = PdfDocument & {
+  registerFont(name: string, bytes: Buffer): void;
+  addPage(): void;
+  on(event: 'data', listener: (chunk: Buffer) => void): void;
+  on(event: 'end', listener: () => void): void;
+  end(): void;
+};
+
+async function printed(sheets: readonly DrillSheet[], paper: Paper = 'a4'): Promise<Buffer> {
+  const Kit = PDFKit as unknown as new (set: object) => TestDocument;
+  const size = paper === 'a4' ? 'A4' : 'LETTER';
+  const document = new Kit({ size, margin: 0, font: '', info: { CreationDate: new Date(0) } });
+  for (const font of PDF_FONTS)
+    document.registerFont(font.name, readFileSync(join('node_modules', font.file)));
+  const chunks: Buffer[] = [];
+  const done = new Promise<void>(resolve => document.on('end', resolve));
+  document.on('data', chunk => chunks.push(chunk));
+  bookletOf(sheets).forEach((sheet, index) => {
+    if (index > 0) document.addPage();
+    drawDrillSheet(pdfPen(document), sheet, paper);
+  });
+  document.end();
+  await done;
+  return Buffer.concat(chunks);
+}
+
+const tight = (words: string): string => words.normalize('NFC').replace(/\s+/g, '');
+const askPoppler = (tool: string, pdf: Buffer, ...more: string[]): string | null => {
+  const file = join(mkdtempSync(join(tmpdir(), 'icewright-sheet-')), 'sheet.pdf');
+  writeFileSync(file, pdf);
+  try {
+    return execFileSync(tool, [file, ...more], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+    throw error;
+  }
+};
+
+describe('a drill on paper', () => {
+  it('says title, words, figures, findings and every caution, in letters and lines with no picture', async () => {
+    const pdf = await printed([MIDDLE_FIRST_SHEET]);
+    const said = tight(pdfWords(pdf));
+    const { title, says, keyPoints, figures, findings, cautions } = MIDDLE_FIRST_SHEET;
+    for (const words of [title, says, ...keyPoints, ...figures.map(each => each.words), ...findings])
+      expect(said).toContain(tight(words));
+    expect(said).toContain(tight([...cautions, ...STANDING_CAUTIONS].join(' ')));
+    expect(pdf.toString('latin1')).not.toMatch(/\/Subtype \/Image/);
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1);
+    const fonts = askPoppler('pdffonts', pdf);
+    if (fonts === null) return;
+    for (const row of fonts
+      .split('\n')
+      .slice(2)
+      .filter(each => each.trim() !== ''))
+      expect(row, 'every font embedded').toMatch(/\s(yes)\s+(yes|no)\s+(yes|no)\s/);
+    expect(askPoppler('pdfimages', pdf, '-list')!.trim().split('\n')).toHaveLength(2);
+    expect(tight(askPoppler('pdftotext', pdf, '-layout', '-')!.normalize('NFC'))).toContain(
+      tight('Đặng Thị Ước'),
+    );
+  });
+
+  it('has a key of the marks it uses and of no others', async () => {
+    const lines = pdfWords(await printed([MIDDLE_FIRST_SHEET]))
+      .split('\n')
+      .map(tight);
+    const used = drawnMarks([MIDDLE_FIRST_SHEET]);
+    expect(used.length).toBeGreaterThan(8);
+    for (const entry of KEY_ENTRIES.filter(each => !['stop', 'pass', 'shot'].includes(each)))
+      expect(lines.includes(tight(KEY_WORDS[entry])), entry).toBe(used.includes(entry));
+  });
+
+  it('is a booklet of one drill a page, each saying which, on A4 and on letter', async () => {
+    const second = { ...MIDDLE_FIRST_SHEET, title: 'Gap ladder', cover: 'Lanterns' };
+    for (const paper of ['a4', 'letter'] as const) {
+      const pdf = await printed([{ ...MIDDLE_FIRST_SHEET, cover: 'Lanterns' }, second], paper);
+      const text = pdf.toString('latin1');
+      expect(text.match(/\/Type \/Page\b/g)).toHaveLength(2);
+      const box = paper === 'a4' ? /\/MediaBox \[0 0 595\.28 841\.89\]/ : /\/MediaBox \[0 0 612 792\]/;
+      expect(text).toMatch(box);
+      for (const words of ['Lanterns · 1 of 2', 'Lanterns · 2 of 2', 'Middle first', 'Gap ladder'])
+        expect(tight(pdfWords(pdf))).toContain(tight(words));
+    }
+  });
+
+  it('counts what does not fit, and nothing stands on the box of cautions', () => {
+    const many = {
+      ...MIDDLE_FIRST_SHEET,
+      rink: rinkOf({ preset: 'halfIce' }),
+      keyPoints: Array.from({ length: 60 }, (_, index) => `Key point ${index + 1} of many`),
+      findings: Array.from({ length: 60 }, (_, index) => `Finding ${index + 1} of many`),
+    };
+    for (const paper of ['a4', 'letter'] as const) {
+      const calls = recordingOf(pen => drawDrillSheet(pen, many, paper));
+      const texts = calls.flatMap(call => (call.call === 'text' ? [call] : []));
+      expect(texts.filter(({ words }) => /^… \d+ more$/.test(words)).length).toBeGreaterThanOrEqual(1);
+      const box = calls.find(call => call.call === 'path' && call.mark === 'cardBox');
+      const top = Number(/^M[\d.]+,([\d.]+)/.exec((box as { outline: string }).outline)?.[1]);
+      expect(top).toBeGreaterThan(PAPERS[paper].height / 2);
+      for (const { words, y } of texts.filter(call => /of many|more$/.test(call.words)))
+        expect(y, words).toBeLessThan(top);
+    }
+  });
+});
