@@ -1,6 +1,7 @@
-import type { BrowserContext, Locator, Page } from 'playwright-core';
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type RunningApp, startApp } from './browser.ts';
+import { dragFinger } from './finger.ts';
 import { withPage } from './with-page.ts';
 
 let app: RunningApp;
@@ -21,7 +22,7 @@ it('a finger moves a skater, pulls a route and bends it, and the page does not s
       await skater.scrollIntoViewIfNeeded();
       const slidTo = () => page.evaluate(() => window.scrollY);
       const before = await centreOf(skater);
-      await drag(page, context, before, { x: before.x - 40, y: before.y + 10 });
+      await dragFinger(page, context, before, { x: before.x - 40, y: before.y + 10 });
       // Up to ten pixels nearer to a marking or to a line of the others, which draw a finger.
       await expect
         .poll(async () => Math.abs((await centreOf(skater)).x - before.x + 40))
@@ -33,14 +34,14 @@ it('a finger moves a skater, pulls a route and bends it, and the page does not s
       await pull.scrollIntoViewIfNeeded();
       const slid = await slidTo();
       const from = await centreOf(pull);
-      await drag(page, context, from, { x: from.x - 60, y: from.y - 60 });
+      await dragFinger(page, context, from, { x: from.x - 60, y: from.y - 60 });
       await expect.poll(() => points.count()).toBe(pointCount + 1);
       expect(await slidTo()).toBe(slid);
 
       const bend = page.getByRole('button', { name: /^F3, bend the route before point 1/ });
       await bend.scrollIntoViewIfNeeded();
       const middle = await centreOf(bend);
-      await drag(page, context, middle, { x: middle.x + 50, y: middle.y });
+      await dragFinger(page, context, middle, { x: middle.x + 50, y: middle.y });
       await expect.poll(() => points.count()).toBe(pointCount + 2);
       await page.getByRole('button', { name: 'Undo' }).click();
       await expect.poll(() => points.count()).toBe(pointCount + 1);
@@ -68,24 +69,4 @@ async function centreOf(what: Locator): Promise<{ x: number; y: number }> {
   const box = await what.locator('.hit').boundingBox();
   if (box === null) throw new Error('not on the board');
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
-
-interface Place {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** One finger from place to place, as the browser gets it from a touch screen. */
-async function drag(page: Page, context: BrowserContext, from: Place, to: Place): Promise<void> {
-  const line = await context.newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: Place) =>
-    line.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [{ ...at }] });
-  await touch('touchStart', from);
-  for (let step = 1; step <= 8; step += 1)
-    await touch('touchMove', {
-      x: from.x + ((to.x - from.x) * step) / 8,
-      y: from.y + ((to.y - from.y) * step) / 8,
-    });
-  await touch('touchEnd');
-  await line.detach();
 }

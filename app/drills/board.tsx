@@ -1,6 +1,6 @@
 import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
 import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
-import { type PointerEvent, useMemo, useRef } from 'react';
+import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
 import type { Lengths } from '../parts/figures.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { BoardHandles } from './board-handles.tsx';
@@ -32,7 +32,7 @@ export function Board(props: {
   /** A sentence about what was done, or why not. */
   readonly onSaid: (said: string) => void;
   /** What lies under the drawing: the freeze it was made from. */
-  readonly under?: React.ReactNode;
+  readonly under?: ReactNode;
 }) {
   const { hand, rink, run, lengths, placing, selection, onSelect, ownsPuckAtEnd, onSaid } = props;
   const { drill } = hand;
@@ -102,7 +102,7 @@ export function Board(props: {
       <title>The ice</title>
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: rinkDrawing }} />
-      {props.under !== undefined && <g transform={isUpright ? 'rotate(-90)' : undefined}>{props.under}</g>}
+      {props.under}
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above */}
       <g ref={drawing} className="drill-drawing" dangerouslySetInnerHTML={{ __html: drillDrawing }} />
       <g ref={sheet} transform={isUpright ? 'rotate(-90)' : undefined}>

@@ -12,6 +12,7 @@ import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { DrillOrigin } from './drill-origin.tsx';
 import { DrillWords } from './drill-words.tsx';
+import { FreezeGhosts } from './edit/freeze-ghosts.tsx';
 import { HandLine } from './edit/hand-line.tsx';
 import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit/selection.ts';
 import { useArrange } from './edit/use-arrange.ts';
@@ -61,6 +62,7 @@ export function Studio({
   const [placing, setPlacing] = useState<Thing | null>(null);
   const [isPutting, setPutting] = useState(false);
   const [isHanding, setHanding] = useState(false);
+  const [isGhostly, setGhostly] = useState(false);
   const lengths = team.lengths;
   // Where the margin goes below the work, what is chosen and found stays beside the board.
   const isBelow = useIsNarrow(1100);
@@ -159,7 +161,13 @@ export function Studio({
         {isHanding && <OutPanel id={id} drill={kept} team={team} onClose={() => setHanding(false)} />}
         <div className="two">
           <div className="studio-work">
-            <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre} />
+            <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
+              {drill.from !== undefined && (
+                <Act isOn={isGhostly} onPress={() => setGhostly(!isGhostly)}>
+                  Ghosts of the freeze
+                </Act>
+              )}
+            </ThingsLine>
             {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={run?.findings ?? []} />}
             <Board
               hand={hand}
@@ -173,6 +181,7 @@ export function Studio({
               onPlaced={choosePlaced}
               ownsPuckAtEnd={ownsPuckAtEnd}
               onSaid={say}
+              under={isGhostly && drill.from !== undefined && <FreezeGhosts from={drill.from} team={team} />}
             />
             <HandLine hand={hand} selection={selection} onSelect={pick} arrange={arrange} said={said} />
             {isBelow && panels}

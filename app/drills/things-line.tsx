@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { Act } from '../parts/act.tsx';
 import { THINGS, type Thing } from './new-things.ts';
 
@@ -6,6 +7,8 @@ export function ThingsLine(props: {
   readonly placing: Thing | null;
   readonly onPlacing: (thing: Thing | null) => void;
   readonly onPlaceAtCentre: (thing: Thing) => void;
+  /** What else can be laid on or under the ice. */
+  readonly children?: ReactNode;
 }) {
   return (
     <fieldset className="things">
@@ -28,6 +31,7 @@ export function ThingsLine(props: {
           </Act>
         </span>
       ))}
+      {props.children}
     </fieldset>
   );
 }

@@ -3,6 +3,7 @@ import { drillPlanFromFreeze, type Id } from '@icewright/engine';
 import { useLocation } from 'wouter';
 import { Act } from '../parts/act.tsx';
 import { createDocument } from '../shell/book.ts';
+import { drillSceneOf } from './drill-scene.ts';
 import { clockText } from './film-clock.ts';
 import { sheetOfGame } from './fit-of-freeze.ts';
 import type { Desk } from './freeze-desk.ts';
@@ -34,19 +35,7 @@ export function MakeDrill({
         : undefined;
   const make = () => {
     if (!ice) return;
-    const { skaters, puck } = ice.scene;
-    const plan = drillPlanFromFreeze(
-      {
-        skaters: skaters.map(({ id, side, kind, role, atM }) => {
-          const ghostM = freeze.skaters[id as Id<'placed'>]?.ghostM;
-          return { id, side, kind, role, atM, ...(ghostM ? { ghostM } : {}) };
-        }),
-        ...(puck
-          ? { puck: { atM: puck.atM, ...(puck.carrierId === undefined ? {} : { carrier: puck.carrierId }) } }
-          : {}),
-      },
-      { attacks: freeze.attacks, newId },
-    );
+    const plan = drillPlanFromFreeze(drillSceneOf(freeze, ice), { attacks: freeze.attacks, newId });
     const said = `${gameTitle(game)}, ${clockText(freeze.filmTimeS, 1)}`;
     const start = emptyDrill({
       title: freeze.title || (habit ? habit.title : `From ${said}`),

@@ -11,6 +11,7 @@ import { type Refusal, refusalOf } from './refusal.ts';
 import { removed } from './removed.ts';
 import { routesJoined } from './route-cut.ts';
 import { everything, leadOf, NOTHING, type Selection, spotsPicked } from './selection.ts';
+import { focusSoon } from './things-in-focus.ts';
 import { duplicatedToOtherEnd } from './to-other-end.ts';
 
 /** What can be done with what is selected, by press or by key: each is one step of undo. */
@@ -56,6 +57,10 @@ export function useArrange(of: {
   const lay = (writes: readonly Write[], said: string) => {
     if (!isEmpty) keepOrSay(writes, spotsPicked(selection), said);
   };
+  const selectNew = (made: Selection) => {
+    onSelect(made);
+    focusSoon(made);
+  };
   const joined = spotId === null || actId === null ? null : routesJoined(drill, spotId, actId);
 
   return {
@@ -69,7 +74,7 @@ export function useArrange(of: {
         new Set(made.spotIds.values()),
         [swapped(), ...made.said].filter(Boolean).join(' '),
       );
-      if (isDone && made.writes.length > 0) onSelect(made.selection);
+      if (isDone && made.writes.length > 0) selectNew(made.selection);
     },
     copy: () => {
       if (isEmpty) return;
@@ -90,7 +95,7 @@ export function useArrange(of: {
         const spots = new Set(made.spotIds.values());
         if (refusalAt(made.writes, spots) !== null) continue;
         hand.keep(made.writes);
-        if (made.selection.length > 0) onSelect(made.selection);
+        if (made.selection.length > 0) selectNew(made.selection);
         return onSaid(made.said.join(' '));
       }
       onSaid('There is no room on the ice for what was copied.');

@@ -1,4 +1,5 @@
 import { useKeys } from '../../shell/keys.ts';
+import { focusOn, focusThing } from './things-in-focus.ts';
 import type { Arrange } from './use-arrange.ts';
 
 /** Keys of the board, beside those of each thing on it. */
@@ -25,15 +26,4 @@ export function useEditKeys(arrange: Arrange, onSaid: (said: string) => void): v
     { keys: 'Delete', says: 'take what is selected off', act: arrange.takeOff },
     { keys: 'Backspace', says: 'the same', act: arrange.takeOff },
   ]);
-}
-
-function focusThing(by: 1 | -1): void {
-  const things = [...document.querySelectorAll<SVGGElement>('.board [data-thing]')];
-  const now = things.indexOf(document.activeElement as SVGGElement);
-  const from = now < 0 && by < 0 ? 0 : now;
-  things[(from + by + things.length) % things.length]?.focus();
-}
-
-function focusOn(what: string): void {
-  document.querySelector<SVGGElement>(`.board ${what}`)?.focus();
 }
