@@ -115,6 +115,7 @@ export const MARKS = markTable({
   scoreChase: { stroke: 'ink', width: 2.2, join: 'round', dash: [7, 4] },
   scorePass: { stroke: 'ink', width: 2, dash: [9, 6] },
   scoreShot: { stroke: 'ink', width: 1.5 },
+  scoreRing: { fill: 'paper', stroke: 'ink', width: 1.7 },
   scoreStop: { stroke: 'ink', width: 2.5 },
   pulseDone: { fill: 'ink' },
   pulseMissed: { fill: 'warm' },

@@ -1,7 +1,9 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import { type End, feetOf, metresOf, type SpotId } from '@icewright/engine';
+import type { End, SpotId } from '@icewright/engine';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
-import { LENGTH_UNIT, type Lengths } from '../parts/figures.ts';
+import type { Lengths } from '../parts/figures.ts';
+import { Effort, LengthField, PuckSpeed, ScreenFields, TurnFields } from './act-parts.tsx';
+import { PassFields } from './pass-fields.tsx';
 import { spotsOf } from './route-writes.ts';
 
 /** The figures and names of one act. */
@@ -53,28 +55,7 @@ export function ActFields(props: {
       );
     case 'pass':
       return (
-        <>
-          <ChoiceField
-            label="to"
-            value={act.toSpot as string}
-            choices={others}
-            onChange={toSpot => onChange({ ...act, toSpot: toSpot as SpotId })}
-          />
-          <ChoiceField
-            label="way"
-            value={act.way}
-            choices={[
-              { value: 'direct', said: 'straight' },
-              { value: 'bank', said: 'off the boards' },
-            ]}
-            onChange={way => onChange({ ...act, way })}
-          />
-          <PuckSpeed
-            lengths={lengths}
-            value={act.speedMps}
-            onChange={speedMps => onChange({ ...act, speedMps })}
-          />
-        </>
+        <PassFields act={act} others={others} level={drill.level} lengths={lengths} onChange={onChange} />
       );
     case 'shoot':
       return (
@@ -122,68 +103,37 @@ export function ActFields(props: {
           {act.kind !== 'gap' ? (
             <Effort value={act.effortRatio} onChange={effortRatio => onChange({ ...act, effortRatio })} />
           ) : (
-            <ValueField
+            <LengthField
               label="gap"
-              type="number"
-              min={0}
-              max={typedOf(30, lengths)}
-              step={lengths === 'feet' ? 0.5 : 0.1}
-              unit={LENGTH_UNIT[lengths]}
-              value={String(typedOf(act.distanceM, lengths))}
-              onChange={typed => onChange({ ...act, distanceM: metresTyped(typed, lengths) })}
+              lengths={lengths}
+              valueM={act.distanceM}
+              maxM={30}
+              onChange={distanceM => onChange({ ...act, distanceM })}
             />
           )}
         </>
       );
     case 'pickUp':
-    case 'turn':
       return <Effort value={act.effortRatio} onChange={effortRatio => onChange({ ...act, effortRatio })} />;
+    case 'turn':
+      return <TurnFields act={act} onChange={onChange} />;
+    case 'screen':
+      return <ScreenFields act={act} others={others} onChange={onChange} />;
+    case 'face':
+      return (
+        <ChoiceField
+          label="towards"
+          value={act.whom ?? THE_PUCK}
+          choices={[{ value: THE_PUCK, said: 'the puck' }, ...others]}
+          onChange={whom => {
+            const { whom: _before, ...rest } = act;
+            onChange(whom === THE_PUCK ? rest : { ...rest, whom: whom as SpotId });
+          }}
+        />
+      );
     default:
       return null;
   }
 }
 
-/** A length or a speed as it stands in its field, to a tenth. */
-const typedOf = (inMetres: number, lengths: Lengths): number =>
-  Math.round((lengths === 'feet' ? feetOf(inMetres) : inMetres) * 10) / 10;
-
-const metresTyped = (typed: string, lengths: Lengths): number =>
-  lengths === 'feet' ? metresOf(Number(typed)) : Number(typed);
-
-function Effort({ value, onChange }: { readonly value: number; readonly onChange: (value: number) => void }) {
-  return (
-    <ValueField
-      label="effort"
-      type="number"
-      min={20}
-      max={100}
-      step={5}
-      unit="%"
-      value={String(Math.round(value * 100))}
-      onChange={percent => onChange(Number(percent) / 100)}
-    />
-  );
-}
-
-function PuckSpeed({
-  lengths,
-  value,
-  onChange,
-}: {
-  readonly lengths: Lengths;
-  readonly value: number;
-  readonly onChange: (value: number) => void;
-}) {
-  return (
-    <ValueField
-      label="puck speed"
-      type="number"
-      min={typedOf(1, lengths)}
-      max={typedOf(50, lengths)}
-      step={0.5}
-      unit={`${LENGTH_UNIT[lengths]}/s`}
-      value={String(typedOf(value, lengths))}
-      onChange={typed => onChange(metresTyped(typed, lengths))}
-    />
-  );
-}
+const THE_PUCK = 'puck';

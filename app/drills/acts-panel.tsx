@@ -72,6 +72,7 @@ export function ActsPanel(props: {
                   drill={drill}
                   own={spotId}
                   cue={act.cue}
+                  lengths={props.lengths}
                   onChange={cue => hand.keep([{ path: ['spots', spotId, 'acts', id, 'cue'], value: cue }])}
                 />
                 <ActFields

@@ -1,8 +1,10 @@
 import type { Drill } from '@icewright/book';
-import { type Cue, LINE_IDS, type LineId, type SpotId } from '@icewright/engine';
+import { type Cue, type IcePoint, LINE_IDS, type LineId, type SpotId } from '@icewright/engine';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
+import type { Lengths } from '../parts/figures.ts';
+import { LengthField } from './act-parts.tsx';
 import { LINE_SAID } from './act-words.ts';
-import { spotsOf } from './route-writes.ts';
+import { endOfRoutes, spotsOf } from './route-writes.ts';
 
 const STARTS = [
   { value: 'atOnce', said: 'at once' },
@@ -24,6 +26,7 @@ export function CueFields(props: {
   readonly drill: Drill;
   readonly own: SpotId;
   readonly cue: Cue | undefined;
+  readonly lengths: Lengths;
   readonly onChange: (cue: Cue | undefined) => void;
 }) {
   const { drill, cue, onChange } = props;
@@ -36,7 +39,7 @@ export function CueFields(props: {
         value={cue?.on ?? 'atOnce'}
         choices={spots.length === 0 ? STARTS.filter(start => !needsSpot(start.value)) : STARTS}
         onChange={start =>
-          onChange(cueFrom(start, cue, spots.find(([id]) => id !== props.own)?.[0] ?? props.own))
+          onChange(cueFrom(drill, start, cue, spots.find(([id]) => id !== props.own)?.[0] ?? props.own))
         }
       />
       {cue !== undefined && 'spot' in cue && (
@@ -55,6 +58,7 @@ export function CueFields(props: {
           onChange={line => onChange({ ...cue, line })}
         />
       )}
+      {cue?.on === 'reaches' && <PlaceFields cue={cue} lengths={props.lengths} onChange={onChange} />}
       {cue?.on === 'after' && (
         <ValueField
           label="after"
@@ -71,13 +75,62 @@ export function CueFields(props: {
   );
 }
 
+/** The place somebody comes to, typed; on the ice its lozenge is drawn there. */
+function PlaceFields({
+  cue,
+  lengths,
+  onChange,
+}: {
+  readonly cue: Extract<Cue, { on: 'reaches' }>;
+  readonly lengths: Lengths;
+  readonly onChange: (cue: Cue) => void;
+}) {
+  return (
+    <>
+      <LengthField
+        label="from the red line"
+        lengths={lengths}
+        valueM={cue.atM.xM}
+        minM={-FARTHEST_M.xM}
+        maxM={FARTHEST_M.xM}
+        onChange={xM => onChange({ ...cue, atM: { ...cue.atM, xM } })}
+      />
+      <LengthField
+        label="from the middle"
+        lengths={lengths}
+        valueM={cue.atM.yM}
+        minM={-FARTHEST_M.yM}
+        maxM={FARTHEST_M.yM}
+        onChange={yM => onChange({ ...cue, atM: { ...cue.atM, yM } })}
+      />
+      <LengthField
+        label="within"
+        lengths={lengths}
+        valueM={cue.withinM}
+        minM={0.1}
+        maxM={30}
+        onChange={withinM => onChange({ ...cue, withinM })}
+      />
+    </>
+  );
+}
+
+/** Half the longest and the widest sheet there is. */
+const FARTHEST_M = { xM: 30.5, yM: 15 } as const;
+
+/** Where somebody comes to at last: the place that is first thought of. */
+const endOf = (drill: Drill, spotId: SpotId): IcePoint => {
+  const spot = drill.spots[spotId];
+  return spot === undefined ? { xM: 0, yM: 0 } : endOfRoutes(spot);
+};
+
 const needsSpot = (start: Start) =>
   start !== 'atOnce' && start !== 'whistle' && start !== 'after' && start !== 'puckCrosses';
 
 /** How near counts as there, metres: a stick's reach. */
 const THERE_M = 1.5;
 
-function cueFrom(start: Start, before: Cue | undefined, anybody: SpotId): Cue | undefined {
+function cueFrom(drill: Drill, start: Start, before: Cue | undefined, anybody: SpotId): Cue | undefined {
   const spot = before !== undefined && 'spot' in before ? before.spot : anybody;
   const line = before !== undefined && 'line' in before ? before.line : 'blueLineMinusX';
   switch (start) {
@@ -93,7 +146,7 @@ function cueFrom(start: Start, before: Cue | undefined, anybody: SpotId): Cue | 
     case 'caught':
       return { on: start, spot };
     case 'reaches':
-      return { on: start, spot, atM: { xM: 0, yM: 0 }, withinM: THERE_M };
+      return { on: start, spot, atM: endOf(drill, spot), withinM: THERE_M };
     case 'spotCrosses':
       return { on: 'spotCrosses', spot, line };
     case 'puckCrosses':

@@ -77,6 +77,14 @@ export function endOfRoutes(spot: DrillSpot): IcePoint {
   return last ?? spot.atM;
 }
 
+/** Which way a skater goes where all its routes are done: along the last piece, or as the spot faces. */
+export function headingAtEnd(spot: DrillSpot): number {
+  const points = [spot.atM, ...actsOf(spot).flatMap(([, act]) => (isRoute(act) ? act.throughM : []))];
+  const to = points.at(-1);
+  const from = points.at(-2);
+  return from && to ? Math.atan2(to.yM - from.yM, to.xM - from.xM) : spot.facingRad;
+}
+
 /**
  * A route pulled out of a spot to `toM`: the last act grows when it is a route, else a new one begins.
  * Whoever has the puck by then carries it.

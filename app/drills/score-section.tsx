@@ -1,47 +1,83 @@
-import type { Drill } from '@icewright/book';
-import type { Lengths, Rink, Run, SpotId } from '@icewright/engine';
+import type { Lengths, Rink, Run } from '@icewright/engine';
+import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { numberSaid } from '../parts/figures.ts';
+import type { Chosen } from './grip.ts';
+import './score/score.css';
 import { ScoreView } from './score-view.tsx';
-import { type Playback, SPEEDS } from './use-playback.ts';
+import type { Hand } from './use-hand.ts';
+import { type Playback, SPEEDS, type Speed } from './use-playback.ts';
 
-/** The rep over time, and how fast it plays. */
+const SPEED_SAID: Readonly<Record<Speed, { readonly figure: string; readonly words: string }>> = {
+  0.25: { figure: '¼', words: 'Quarter speed' },
+  0.5: { figure: '½', words: 'Half speed' },
+  1: { figure: '1', words: 'Game speed' },
+  2: { figure: '2', words: 'Double speed' },
+};
+
+/** The rep over time, and how it is played: how fast, once or again and again. */
 export function ScoreSection(props: {
-  readonly drill: Drill;
+  readonly hand: Hand;
   readonly run: Run;
   readonly rink: Rink;
   readonly playback: Playback;
   readonly isStale: boolean;
-  readonly chosen: SpotId | null;
+  readonly chosen: Chosen;
   readonly lengths: Lengths;
+  readonly onChoose: (chosen: Chosen) => void;
 }) {
-  const { playback } = props;
+  const { playback, hand, chosen, run } = props;
+  const [said, say] = useState('');
+  const { loop } = playback;
   return (
-    <section className="sec">
+    <section className="sec score-section">
       <h2>
         <span>
-          Score{' '}
-          <span className="q3">
-            one line of staves a spot; higher is faster; the marks are those on the ice
-          </span>
+          Score <span className="q3">one stave a spot; higher is faster; the marks are those on the ice</span>
         </span>
         <span className="transport">
           <span className={props.isStale ? 'stale' : 'cool b'}>{numberSaid(playback.timeS)} s</span>
+          <span className="q3">speed</span>
           {SPEEDS.map(speed => (
-            <Act key={speed} isOn={playback.speed === speed} onPress={() => playback.setSpeed(speed)}>
-              {speed === 1 ? 'game speed' : speed === 0.5 ? 'half' : 'quarter'}
+            <Act
+              key={speed}
+              isOn={playback.speed === speed}
+              label={SPEED_SAID[speed].words}
+              onPress={() => playback.setSpeed(speed)}
+            >
+              {SPEED_SAID[speed].figure}
             </Act>
           ))}
+          <Act
+            isOn={loop !== null}
+            label={
+              loop === null ? 'Loop' : `Loop, ${numberSaid(loop.fromS)} to ${numberSaid(loop.toS)} seconds`
+            }
+            onPress={() => playback.setLoop(loop === null ? { fromS: 0, toS: run.durationS } : null)}
+          >
+            loop
+          </Act>
         </span>
       </h2>
       <ScoreView
-        drill={props.drill}
-        run={props.run}
+        hand={hand}
+        run={run}
         rink={props.rink}
         playback={playback}
-        chosen={props.chosen}
+        chosen={chosen}
         lengths={props.lengths}
+        onChoose={props.onChoose}
+        onSay={say}
       />
+      <p className="score-says">
+        <span role="status">{said}</span>
+        {said === '' && (
+          <span className="q3">
+            Draw an act along to start it at another time, a lozenge to another stave to change who gives the
+            cue, a name to lay its stave elsewhere.
+          </span>
+        )}
+      </p>
     </section>
   );
 }

@@ -190,13 +190,14 @@ export function Studio({
             ) : (
               <>
                 <ScoreSection
-                  drill={drill}
+                  hand={hand}
                   run={run}
                   rink={rink}
                   playback={playback}
                   isStale={isStale}
-                  chosen={chosen.spotId}
+                  chosen={chosen}
                   lengths={lengths}
+                  onChoose={choose}
                 />
 
                 <SightSection

@@ -1,24 +1,40 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 
-export const SPEEDS = [0.25, 0.5, 1] as const;
+export const SPEEDS = [0.25, 0.5, 1, 2] as const;
 export type Speed = (typeof SPEEDS)[number];
 
-/** The clock of one rep on the screen: it plays, stops, is pulled by hand, and stays inside the rep. */
+/** The stretch that is played again and again, seconds of the rep. */
+export interface Loop {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** The clock of one rep on the screen: it plays, stops, is pulled by hand, and stays inside the rep, or inside its loop. */
 export interface Playback {
   readonly timeS: number;
   readonly isPlaying: boolean;
   readonly speed: Speed;
+  /** Null: the rep is played once. Always inside the rep. */
+  readonly loop: Loop | null;
   readonly toggle: () => void;
   readonly seek: (timeS: number) => void;
   readonly setSpeed: (speed: Speed) => void;
+  readonly setLoop: (loop: Loop | null) => void;
 }
+
+/** No loop is shorter: it would be a flicker. */
+export const SHORTEST_LOOP_S = 0.5;
 
 export function usePlayback(durationS: number): Playback {
   const [timeS, setTimeS] = useState(0);
   const [isPlaying, setPlaying] = useState(false);
   const [speed, setSpeed] = useState<Speed>(1);
+  const [wanted, setLoop] = useState<Loop | null>(null);
+  const loop = wanted && loopInside(wanted, durationS);
   const now = useRef(0);
   now.current = Math.min(timeS, durationS);
+  const latest = useRef(loop);
+  latest.current = loop;
 
   useEffect(() => {
     if (!isPlaying) return;
@@ -26,8 +42,10 @@ export function usePlayback(durationS: number): Playback {
     let frame = requestAnimationFrame(function step(at) {
       const next = now.current + ((at - before) / 1000) * speed;
       before = at;
-      setTimeS(Math.min(next, durationS));
-      if (next >= durationS) setPlaying(false);
+      const round = latest.current;
+      if (round !== null && (next >= round.toS || next < round.fromS)) setTimeS(round.fromS);
+      else setTimeS(Math.min(next, durationS));
+      if (round === null && next >= durationS) setPlaying(false);
       else frame = requestAnimationFrame(step);
     });
     return () => cancelAnimationFrame(frame);
@@ -35,7 +53,7 @@ export function usePlayback(durationS: number): Playback {
 
   const toggle = useCallback(() => {
     setPlaying(playing => {
-      if (!playing && now.current >= durationS - 1e-3) setTimeS(0);
+      if (!playing && latest.current === null && now.current >= durationS - 1e-3) setTimeS(0);
       return !playing;
     });
   }, [durationS]);
@@ -46,5 +64,11 @@ export function usePlayback(durationS: number): Playback {
     },
     [durationS],
   );
-  return { timeS: Math.min(timeS, durationS), isPlaying, speed, toggle, seek, setSpeed };
+  return { timeS: Math.min(timeS, durationS), isPlaying, speed, loop, toggle, seek, setSpeed, setLoop };
+}
+
+/** A loop that a changed rep has outrun is moved into it. */
+function loopInside({ fromS, toS }: Loop, durationS: number): Loop {
+  const end = Math.max(Math.min(toS, durationS), Math.min(SHORTEST_LOOP_S, durationS));
+  return { fromS: Math.max(0, Math.min(fromS, end - SHORTEST_LOOP_S)), toS: end };
 }

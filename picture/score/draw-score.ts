@@ -1,5 +1,6 @@
 import {
   type DrillPlan,
+  type Finding,
   feetOf,
   type Lengths,
   type LineId,
@@ -12,8 +13,10 @@ import { tracePoints } from '../ice/polyline.ts';
 import { drawSpot } from '../ice/spot.ts';
 import type { Pen } from '../pen/pen.ts';
 import { drawScoreCues } from './score-cues.ts';
+import { drawScoreFlags } from './score-flags.ts';
 import {
   type ScoreLayout,
+  type ScoreSize,
   STAVE_LINE_PX,
   STAVE_LINES,
   STAVE_TOP_MPS,
@@ -24,14 +27,14 @@ import {
 import { drawPuckTies } from './score-puck.ts';
 import { drawSpeedLine } from './speed-line.ts';
 
-export interface ScoreSetting {
-  /** Px. */
-  readonly width: number;
+export interface ScoreSetting extends ScoreSize {
   readonly selected?: SpotId;
   /** Where the play stands, seconds. */
   readonly nowS?: number;
   /** Who stands at a spot, beside its disc. */
   readonly names?: Readonly<Record<SpotId, string>>;
+  /** Flags with numbers, in this order; those of the run when left out. */
+  readonly findings?: readonly Finding[];
   /** How speeds are written: metres or feet a second; metres when left out. */
   readonly lengths?: Lengths;
 }
@@ -43,14 +46,15 @@ const SPEEDS_FROM_PX = 10;
 const WORDS_WIDER = 1.12;
 
 /** The height that a score of this drill takes, px. */
-export const scoreHeight = (plan: DrillPlan, run: Run): number => scoreLayout(plan, run, 1000).height;
+export const scoreHeight = (plan: DrillPlan, run: Run): number =>
+  scoreLayout(plan, run, { width: 1000 }).height;
 
 /**
  * The drill over time: a stave a spot, higher is faster, the line wears the same mark as on the ice; lozenges are cues,
  * bars are the puck over a line, ties are passes and shots. Px.
  */
 export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setting: ScoreSetting): void => {
-  const layout = scoreLayout(plan, run, setting.width);
+  const layout = scoreLayout(plan, run, setting);
   for (const stave of layout.staves) drawStave(pen, stave, layout);
   drawBars(pen, run, plan, layout);
   for (const stave of layout.staves) {
@@ -60,6 +64,7 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
   }
   drawPuckTies(pen, run, plan, rink, layout);
   drawScoreCues(pen, run, plan, layout);
+  drawScoreFlags(pen, setting.findings ?? run.findings, run, layout);
   for (const stave of layout.staves) drawWho(pen, stave, plan, setting);
   drawSeconds(pen, run, layout);
   drawSpeeds(pen, layout, setting.lengths ?? 'metres');
@@ -71,10 +76,6 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
     });
   }
 };
-
-/** Where a moment of the run lies, so that a screen can move the play line itself. */
-export const scoreX = (plan: DrillPlan, run: Run, width: number, timeS: number): number =>
-  scoreLayout(plan, run, width).xOf(timeS);
 
 const drawStave = (pen: Pen, stave: Stave, layout: ScoreLayout): void => {
   const lines = stave.isLineAlone ? 1 : STAVE_LINES;

@@ -8,6 +8,8 @@ export interface Stave {
   readonly track: Track | undefined;
   readonly zeroY: number;
   readonly isLineAlone: boolean;
+  /** From the zero line of the stave above. */
+  readonly pitchPx: number;
 }
 
 export interface ScoreLayout {
@@ -29,15 +31,27 @@ const RIGHT_PX = 50;
 const TOP_PX = 24;
 const STAVE_PITCH_PX = 43;
 const LINE_PITCH_PX = 28;
+/** For fingers every stave is as high as one. */
+const FINGER_PITCH_PX = 46;
 const RULE_BELOW_PX = 14;
 const FOOT_PX = 26;
 
-export const scoreLayout = (plan: DrillPlan, run: Run, width: number): ScoreLayout => {
+export interface ScoreSize {
+  /** Px. */
+  readonly width: number;
+  /** Seconds from the left to the right end; those of the rep when left out. */
+  readonly spanS?: number;
+  readonly forFingers?: boolean;
+}
+
+export const scoreLayout = (plan: DrillPlan, run: Run, size: ScoreSize): ScoreLayout => {
+  const { width, spanS = run.durationS } = size;
   let y = TOP_PX;
   const staves = byRank(plan.spots).map(([spot, { kind }]): Stave => {
     const isLineAlone = kind !== 'skater';
-    y += isLineAlone ? LINE_PITCH_PX : STAVE_PITCH_PX;
-    return { spot, track: trackOf(run, spot), zeroY: y, isLineAlone };
+    const pitchPx = size.forFingers ? FINGER_PITCH_PX : isLineAlone ? LINE_PITCH_PX : STAVE_PITCH_PX;
+    y += pitchPx;
+    return { spot, pitchPx, track: trackOf(run, spot), zeroY: y, isLineAlone };
   });
   const ruleY = y + RULE_BELOW_PX;
   const right = width - RIGHT_PX;
@@ -48,7 +62,7 @@ export const scoreLayout = (plan: DrillPlan, run: Run, width: number): ScoreLayo
     top: TOP_PX,
     ruleY,
     height: ruleY + FOOT_PX,
-    xOf: timeS => LEFT_PX + (timeS / Math.max(run.durationS, 1e-9)) * (right - LEFT_PX),
+    xOf: timeS => LEFT_PX + (timeS / Math.max(spanS, 1e-9)) * (right - LEFT_PX),
   };
 };
 

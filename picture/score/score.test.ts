@@ -2,7 +2,7 @@ import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
-import { drawScore, scoreX } from './draw-score.ts';
+import { drawScore } from './draw-score.ts';
 import { STAVE_LINE_PX, scoreLayout, staveY } from './score-layout.ts';
 
 const rink = rinkOf({ preset: '200x85ft' });
@@ -13,7 +13,7 @@ const calls = recordingOf(pen => drawScore(pen, run, MIDDLE_FIRST, rink, { width
 
 describe('the score', () => {
   it('has five lines for 0 to 8 m/s on a skater’s stave', () => {
-    const stave = scoreLayout(MIDDLE_FIRST, run, 920).staves.find(each => each.spot === 'F3')!;
+    const stave = scoreLayout(MIDDLE_FIRST, run, { width: 920 }).staves.find(each => each.spot === 'F3')!;
     expect(staveY(stave, 0)).toBe(stave.zeroY);
     expect(staveY(stave, 8)).toBeCloseTo(stave.zeroY - 4 * STAVE_LINE_PX, 9);
   });
@@ -28,15 +28,12 @@ describe('the score', () => {
   });
 
   it('puts a bar with its time where the puck crosses a line, and the time axis is linear', () => {
+    const at = scoreLayout(MIDDLE_FIRST, run, { width: 920 }).xOf;
     const crossing = run.events.find(
       event => event.kind === 'puckCrosses' && event.line === 'blueLineMinusX',
     )!;
     const word = calls.find(call => call.call === 'text' && call.words === 'our blue line');
-    expect(word?.call === 'text' && word.x).toBeCloseTo(
-      scoreX(MIDDLE_FIRST, run, 920, crossing.timeS) + 4,
-      6,
-    );
-    const at = (timeS: number) => scoreX(MIDDLE_FIRST, run, 920, timeS);
+    expect(word?.call === 'text' && word.x).toBeCloseTo(at(crossing.timeS) + 4, 6);
     expect(at(2) - at(1)).toBeCloseTo(at(5) - at(4), 9);
   });
 
@@ -56,7 +53,7 @@ describe('the score', () => {
   it('ties every pass that was taken from stave to stave, and the shot to the goalie of that end', () => {
     const ties = calls.filter(call => call.call === 'path' && call.mark === 'scorePass');
     expect(ties).toHaveLength(run.events.filter(event => event.kind === 'receive').length);
-    const goalie = scoreLayout(MIDDLE_FIRST, run, 920).staves.find(stave => stave.spot === 'G')!;
+    const goalie = scoreLayout(MIDDLE_FIRST, run, { width: 920 }).staves.find(stave => stave.spot === 'G')!;
     const puck = calls.find(call => call.call === 'circle' && call.mark === 'puck' && call.radius === 4);
     expect(puck?.call === 'circle' && puck.y).toBe(goalie.zeroY);
   });

@@ -6,6 +6,7 @@ import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts
 
 const EVERY_S = 0.1;
 const WAVE_PX = { length: 14, half: 2.6 } as const;
+const RING_PX = 3.6;
 const ARC_PX = { every: 7, half: 4, radius: 4.2 } as const;
 
 /** The speed of one spot over time; the line wears the mark of what she does there. */
@@ -19,13 +20,16 @@ export const drawSpeedLine = (
 ): void => {
   const track = stave.track;
   const spot = plan.spots[stave.spot];
-  if (!track || !spot || stave.isLineAlone) return;
+  if (!track || !spot) return;
   for (const stretch of stretchesOf(track, run)) {
+    if (stave.isLineAlone && !stretch.hasPuck) continue;
     const line = polylineOf(pointsOf(stave, track, run, layout, stretch));
     const act = stretch.act < 0 ? undefined : spot.acts[track.acts[stretch.act]!];
-    if (!act || isStill(track, stretch)) drawRest(pen, line);
+    if (stretch.hasPuck) drawWave(pen, line, chosen);
+    else if (!act || isStill(track, stretch)) drawRest(pen, line);
     else drawActLine(pen, line, act, isBackward(track, stretch), chosen);
-    if (act && (act.kind === 'skate' || act.kind === 'carry') && act.stops) drawStopBars(pen, line);
+    if (act && stretch.endsAct && endsInStop(act)) drawStopBars(pen, line);
+    if (act?.kind === 'pivot') drawRing(pen, line);
   }
 };
 
@@ -33,18 +37,32 @@ interface Stretch {
   readonly act: number;
   readonly from: number;
   readonly to: number;
+  readonly hasPuck: boolean;
+  readonly endsAct: boolean;
 }
 
+/** Pieces in which she does one thing, with the puck or without. */
 const stretchesOf = (track: Track, run: Run): readonly Stretch[] => {
+  const own = run.tracks.indexOf(track);
+  const hasPuck = (sample: number): boolean => run.pucks.some(puck => puck.owner[sample] === own);
   const stretches: Stretch[] = [];
   let from = 0;
+  let had = hasPuck(0);
   for (let sample = 1; sample <= run.sampleCount; sample++) {
-    if (sample < run.sampleCount && track.actIndex[sample] === track.actIndex[from]) continue;
-    stretches.push({ act: track.actIndex[from] ?? -1, from, to: Math.min(sample, run.sampleCount - 1) });
+    const isLast = sample === run.sampleCount;
+    const has = isLast ? had : hasPuck(sample);
+    const endsAct = isLast || track.actIndex[sample] !== track.actIndex[from];
+    if (!endsAct && has === had) continue;
+    const to = Math.min(sample, run.sampleCount - 1);
+    stretches.push({ act: track.actIndex[from] ?? -1, from, to, hasPuck: had, endsAct });
     from = sample;
+    had = has;
   }
   return stretches.filter(stretch => stretch.to > stretch.from);
 };
+
+const endsInStop = (act: Act): boolean =>
+  act.kind === 'stop' || ((act.kind === 'skate' || act.kind === 'carry') && act.stops);
 
 const pointsOf = (
   stave: Stave,
@@ -78,13 +96,20 @@ const drawRest = (pen: Pen, line: Polyline): void => pen.path('rest', sink => tr
 
 const drawActLine = (pen: Pen, line: Polyline, act: Act, backward: boolean, chosen: boolean): void => {
   if (backward) drawArcs(pen, line);
-  else if (act.kind === 'carry') {
-    pen.path(chosen ? 'scoreChosen' : 'scoreLine', sink => tracePoints(sink, waveAlong(line)));
-  } else {
-    const mark =
-      act.kind === 'chase' || act.kind === 'gap' ? 'scoreChase' : chosen ? 'scoreChosen' : 'scoreLine';
+  else {
+    const mark = REACTIVE.includes(act.kind) ? 'scoreChase' : chosen ? 'scoreChosen' : 'scoreLine';
     pen.path(mark, sink => tracePoints(sink, line.points));
   }
+};
+
+const REACTIVE: readonly Act['kind'][] = ['chase', 'gap', 'steal', 'screen'];
+
+const drawWave = (pen: Pen, line: Polyline, chosen: boolean): void =>
+  pen.path(chosen ? 'scoreChosen' : 'scoreLine', sink => tracePoints(sink, waveAlong(line)));
+
+const drawRing = (pen: Pen, line: Polyline): void => {
+  const { at } = pointAt(line, 0);
+  pen.circle('scoreRing', at.x, at.y, RING_PX);
 };
 
 const drawArcs = (pen: Pen, line: Polyline): void => {

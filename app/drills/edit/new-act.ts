@@ -1,19 +1,27 @@
-import type { Drill, DrillAct } from '@icewright/book';
+import type { Drill, DrillAct, DrillSpot } from '@icewright/book';
 import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
-import { endOfRoutes, spotsOf } from '../route-writes.ts';
+import { endOfRoutes, headingAtEnd, spotsOf } from '../route-writes.ts';
 
 const FIRST_STEP_M = 8;
 const FURTHEST_M = 24;
 
-/** What comes next for a spot, as it is said after its role: in the order a coach thinks of them. */
+/** What comes next for a spot, as it is said after its role: in the order of use. */
 export const NEXT_ACTS = [
   { kind: 'skate', said: 'skates', needsOther: false },
   { kind: 'carry', said: 'carries', needsOther: false },
   { kind: 'pass', said: 'passes', needsOther: true },
   { kind: 'shoot', said: 'shoots', needsOther: false },
+  { kind: 'pickUp', said: 'picks a puck up', needsOther: false },
+  { kind: 'stop', said: 'stops', needsOther: false },
+  { kind: 'turn', said: 'turns tight', needsOther: false },
+  { kind: 'pivot', said: 'pivots', needsOther: false },
   { kind: 'hold', said: 'holds', needsOther: false },
   { kind: 'chase', said: 'chases', needsOther: true },
   { kind: 'gap', said: 'keeps a gap', needsOther: true },
+  { kind: 'steal', said: 'goes for the puck', needsOther: true },
+  { kind: 'screen', said: 'gets in the lane', needsOther: true },
+  { kind: 'leave', said: 'leaves the puck', needsOther: false },
+  { kind: 'face', said: 'faces', needsOther: false },
 ] as const satisfies readonly { kind: DrillAct['kind']; said: string; needsOther: boolean }[];
 
 /** An act as it starts, after all that the spot does already: speeds and gap are those of the drill's level, for the coach to change. */
@@ -26,7 +34,8 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
   const start: Pick<DrillAct, 'rank' | 'cue'> = { rank, ...(isFirst ? { cue: { on: 'whistle' } } : {}) };
   const others = spotsOf(drill).filter(([id]) => id !== spotId);
   const anybody = others[0]?.[0];
-  const somebody = others.find(([, other]) => other.side !== spot.side)?.[0] ?? anybody;
+  const opponents = others.filter(([, other]) => other.side !== spot.side && other.kind !== 'goalie');
+  const somebody = opponents[0]?.[0] ?? anybody;
   const mate =
     others.find(([, other]) => other.side === spot.side && other.kind !== 'goalie')?.[0] ?? anybody;
   const end = spot.side === 'us' ? 'plusX' : 'minusX';
@@ -52,12 +61,16 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
       return somebody === undefined
         ? null
         : { ...start, kind, whom: somebody, distanceM: model.blueLineGapM };
-    case 'screen':
-      return somebody === undefined ? null : { ...start, kind, from: somebody, alongRatio: 0.5 };
+    case 'screen': {
+      const to = opponents[1]?.[0];
+      return somebody === undefined
+        ? null
+        : { ...start, kind, from: somebody, ...(to === undefined ? {} : { to }), alongRatio: 0.5 };
+    }
     case 'pickUp':
       return { ...start, kind, effortRatio: 1 };
     case 'turn':
-      return { ...start, kind, angleRad: Math.PI, effortRatio: 1 };
+      return { ...start, kind, angleRad: towardsMiddle(spot) * Math.PI, effortRatio: 1 };
     case 'leave':
     case 'stop':
     case 'pivot':
@@ -65,6 +78,13 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
       return { ...start, kind };
   }
 }
+
+/** A turn is taken to the side with more ice: +1 to the left, −1 to the right. */
+const towardsMiddle = (spot: DrillSpot): 1 | -1 => {
+  const atM = endOfRoutes(spot);
+  const headingRad = headingAtEnd(spot);
+  return Math.sin(headingRad) * atM.xM - Math.cos(headingRad) * atM.yM >= 0 ? 1 : -1;
+};
 
 export const newActWrite = (spotId: SpotId, id: ActId, act: DrillAct) => ({
   path: ['spots', spotId, 'acts', id],
