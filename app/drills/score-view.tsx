@@ -62,6 +62,7 @@ export function ScoreView(props: {
     forFingers,
     onChoose: props.onChoose,
     onSay: props.onSay,
+    isHeld: heldSpanS !== null,
     onHold: isHeld => setHeldSpanS(isHeld ? run.durationS : null),
   };
   const seekTo = (event: PointerEvent<SVGSVGElement>) => {

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef } from 'react';
 
 /** How far a hand may tremble before a press is a drag, px. */
 const DRAG_FROM_PX = 4;
@@ -8,35 +8,22 @@ export interface Moved {
   readonly dyPx: number;
 }
 
-/** A part of the score that a mouse, a finger or a key takes hold of: pressed it is chosen, drawn along it is changed. */
-export function Grab(props: {
+interface GrabProps {
   readonly name: string;
   readonly className: string;
   readonly isPressed?: boolean;
   readonly onPress: () => void;
-  /** Begins at the first move; what it gives back is asked at every move, and at the end. */
+  /** Begins at the first move; what it gives back is asked at every move. */
   readonly onDrag?: () => (moved: Moved) => void;
   readonly onDrop?: () => void;
   readonly onCancel?: () => void;
   readonly onKey?: (event: KeyboardEvent) => void;
   readonly children: ReactNode;
-}) {
-  const from = useRef<{ x: number; y: number; drag: ((moved: Moved) => void) | null } | null>(null);
-  const moved = (event: PointerEvent) => {
-    const start = from.current;
-    if (start === null || props.onDrag === undefined) return;
-    const by = { dxPx: event.clientX - start.x, dyPx: event.clientY - start.y };
-    if (start.drag === null && Math.hypot(by.dxPx, by.dyPx) < DRAG_FROM_PX) return;
-    start.drag ??= props.onDrag();
-    start.drag(by);
-  };
-  const over = (isKept: boolean) => {
-    const wasDrag = from.current?.drag != null;
-    const wasPress = from.current !== null && !wasDrag;
-    from.current = null;
-    if (wasDrag) isKept ? props.onDrop?.() : props.onCancel?.();
-    else if (wasPress && isKept) props.onPress();
-  };
+}
+
+/** A part of the score that a mouse, a finger or a key takes hold of: pressed it is chosen, drawn along it is changed. */
+export function Grab(props: GrabProps) {
+  const take = useTake(props);
   return (
     // biome-ignore lint/a11y/useSemanticElements: a button element cannot stand in a drawing
     <g
@@ -45,26 +32,59 @@ export function Grab(props: {
       aria-label={props.name}
       aria-pressed={props.isPressed}
       className={props.className}
-      onPointerDown={event => {
-        if (event.button !== 0) return;
-        event.stopPropagation();
-        event.currentTarget.setPointerCapture(event.pointerId);
-        from.current = { x: event.clientX, y: event.clientY, drag: null };
-      }}
-      onPointerMove={moved}
-      onPointerUp={() => over(true)}
-      onPointerCancel={() => over(false)}
+      onPointerDown={take}
       onKeyDown={event => {
         if (event.key === 'Enter') {
           event.preventDefault();
           props.onPress();
-        } else if (event.key === 'Escape' && from.current?.drag) {
-          event.stopPropagation();
-          over(false);
         } else props.onKey?.(event);
       }}
     >
       {props.children}
     </g>
   );
+}
+
+/**
+ * From the press to where it is let go. The page listens and not the part itself: the drawing is laid out anew at every
+ * move, and a part that changes its place among the others loses the pointer.
+ */
+function useTake(props: GrabProps): (event: PointerEvent) => void {
+  const latest = useRef(props);
+  latest.current = props;
+  const stop = useRef<(() => void) | null>(null);
+  useEffect(() => () => stop.current?.(), []);
+  return event => {
+    if (event.button !== 0) return;
+    event.stopPropagation();
+    const { pointerId, clientX, clientY } = event;
+    let drag: ((moved: Moved) => void) | null = null;
+    const moved = (at: globalThis.PointerEvent) => {
+      if (at.pointerId !== pointerId || latest.current.onDrag === undefined) return;
+      const by = { dxPx: at.clientX - clientX, dyPx: at.clientY - clientY };
+      if (drag === null && Math.hypot(by.dxPx, by.dyPx) < DRAG_FROM_PX) return;
+      drag ??= latest.current.onDrag();
+      drag(by);
+    };
+    const over = (isKept: boolean) => {
+      stop.current?.();
+      if (drag !== null) isKept ? latest.current.onDrop?.() : latest.current.onCancel?.();
+      else if (isKept) latest.current.onPress();
+    };
+    const up = (at: globalThis.PointerEvent) => at.pointerId === pointerId && over(true);
+    const cancel = (at: globalThis.PointerEvent) => at.pointerId === pointerId && over(false);
+    const putBack = (key: globalThis.KeyboardEvent) => key.key === 'Escape' && drag !== null && over(false);
+    stop.current?.();
+    stop.current = () => {
+      window.removeEventListener('pointermove', moved);
+      window.removeEventListener('pointerup', up);
+      window.removeEventListener('pointercancel', cancel);
+      window.removeEventListener('keydown', putBack, true);
+      stop.current = null;
+    };
+    window.addEventListener('pointermove', moved);
+    window.addEventListener('pointerup', up);
+    window.addEventListener('pointercancel', cancel);
+    window.addEventListener('keydown', putBack, true);
+  };
 }

@@ -8,7 +8,7 @@ import { pickedAct } from '../edit/selection.ts';
 import { actsOf, newActId } from '../route-writes.ts';
 import { Grab } from './grab.tsx';
 import { retimed } from './retime.ts';
-import { letGo, runAtStart, type ScoreHand } from './score-hand.ts';
+import { letGo, runAtStart, type ScoreHand, useStillUnderHand } from './score-hand.ts';
 
 /** Acts that take no time are as wide as what can be pressed. */
 const LEAST_PX = { mouse: 16, finger: 44 } as const;
@@ -27,9 +27,13 @@ export function ScoreActs(props: { readonly score: ScoreHand }) {
     });
   });
   // What takes no time lies above what does, or it could not be taken.
-  placed.sort((one, other) => other.endS - other.startS - (one.endS - one.startS));
-  return placed.map(each => <ScoreAct key={`${each.stave.spot} ${each.actId}`} score={score} {...each} />);
+  const parts = [...useStillUnderHand(placed, keyOf, score.isHeld)];
+  parts.sort((one, other) => other.endS - other.startS - (one.endS - one.startS));
+  return parts.map(each => <ScoreAct key={keyOf(each)} score={score} {...each} />);
 }
+
+const keyOf = (part: { readonly stave: Stave; readonly actId: ActId }): string =>
+  `${part.stave.spot} ${part.actId}`;
 
 function ScoreAct(props: {
   readonly score: ScoreHand;

@@ -3,18 +3,21 @@ import { type ScoreCue, scoreCuesOf } from '@icewright/picture';
 import { cueSaid, roleOf } from '../act-words.ts';
 import { Grab } from './grab.tsx';
 import { refired } from './refire.ts';
-import { letGo, type ScoreHand, staveNear } from './score-hand.ts';
+import { letGo, type ScoreHand, staveNear, useStillUnderHand } from './score-hand.ts';
 
 const HIT_PX = { mouse: 10, finger: 22 } as const;
 
 /** The lozenges: laid on another stave, it is somebody else who fires them. */
 export function ScoreCues({ score }: { readonly score: ScoreHand }) {
   const { run, layout, hand } = score;
-  const cues = scoreCuesOf(run, hand.drill, layout);
-  return cues
-    .filter(({ sign }) => sign.cue.on !== 'whistle' && sign.cue.on !== 'after')
-    .map(cue => <CueGrab key={`${cue.sign.way} ${cue.sign.spot} ${cue.sign.act}`} score={score} cue={cue} />);
+  const played = scoreCuesOf(run, hand.drill, layout).filter(
+    ({ sign }) => sign.cue.on !== 'whistle' && sign.cue.on !== 'after',
+  );
+  const cues = useStillUnderHand(played, keyOf, score.isHeld);
+  return cues.map(cue => <CueGrab key={keyOf(cue)} score={score} cue={cue} />);
 }
+
+const keyOf = ({ sign }: ScoreCue): string => `${sign.way} ${sign.spot} ${sign.act}`;
 
 function CueGrab({ score, cue }: { readonly score: ScoreHand; readonly cue: ScoreCue }) {
   const { hand, layout } = score;
@@ -35,6 +38,7 @@ function CueGrab({ score, cue }: { readonly score: ScoreHand; readonly cue: Scor
       onDrag={() => {
         const { kept } = hand;
         score.onHold(true);
+        // The lozenge as it was taken: what is drawn of it moves while the hand does.
         return ({ dyPx }) => {
           const spot = staveNear(layout, y - 12 + dyPx)?.spot;
           const change = spot === undefined ? null : refired(kept, sign, spot);

@@ -1,5 +1,6 @@
 import type { Run, SpotId } from '@icewright/engine';
 import type { ScoreLayout } from '@icewright/picture';
+import { useRef } from 'react';
 import type { Chosen } from '../grip.ts';
 import type { Hand } from '../use-hand.ts';
 
@@ -15,7 +16,24 @@ export interface ScoreHand {
   readonly onSay: (words: string) => void;
   /** The seconds of the picture stand still while the hand moves. */
   readonly onHold: (isHeld: boolean) => void;
+  readonly isHeld: boolean;
 }
+
+/**
+ * What can be taken hold of, and while a hand moves also what was there when it began: an act that would never start as
+ * the hand stands now must stay under the hand.
+ */
+export const useStillUnderHand = <Part>(
+  parts: readonly Part[],
+  keyOf: (part: Part) => string,
+  isHeld: boolean,
+): readonly Part[] => {
+  const before = useRef(parts);
+  if (!isHeld) before.current = parts;
+  if (!isHeld) return parts;
+  const here = new Set(parts.map(keyOf));
+  return [...parts, ...before.current.filter(part => !here.has(keyOf(part)))];
+};
 
 /** Writes shown while a hand moves are those of the kept drill; this ends them, kept or not. */
 export const letGo = ({ hand, onHold, onSay }: ScoreHand, isKept: boolean): void => {
