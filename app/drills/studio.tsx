@@ -1,6 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
-import type { SpotId } from '@icewright/engine';
-import { useMemo, useState } from 'react';
+import type { Finding, SpotId } from '@icewright/engine';
+import { useMemo, useRef, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { edit } from '../shell/book.ts';
@@ -18,7 +18,9 @@ import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit
 import { useArrange } from './edit/use-arrange.ts';
 import { useEditKeys } from './edit/use-edit-keys.ts';
 import { EventsPanel } from './events-panel.tsx';
-import { FindingsPanel } from './findings-panel.tsx';
+import { FindingsPanel } from './findings/findings-panel.tsx';
+import { flowFindings } from './findings/flow-findings.ts';
+import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import { useFlow } from './flow/use-flow.ts';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
@@ -30,6 +32,8 @@ import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
 import { hasPuckAtEnd, useRun } from './use-run.ts';
+
+const NO_FINDINGS: readonly Finding[] = [];
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
@@ -80,7 +84,9 @@ export function Studio({
         const wasHolding = hand.isHolding;
         hand.putBack();
         setPlacing(null);
-        if (!wasHolding) select(NOTHING);
+        if (wasHolding) return;
+        select(NOTHING);
+        flag.choose(null);
       },
     },
   ]);
@@ -96,18 +102,29 @@ export function Studio({
     hand.keep(writes);
     choosePlaced(spotId ?? null);
   };
+  const findings = run?.findings ?? NO_FINDINGS;
+  const look = (finding: Finding) => {
+    playback.seek(finding.timeS);
+    const [spotId] = finding.spots;
+    if (spotId !== undefined) choose({ spotId, actId: finding.act ?? null });
+  };
+  const work = useRef<HTMLDivElement>(null);
+  const flag = useChosenFlag(work, findings, look);
   const panels = (
     <>
       <FindingsPanel
-        drill={drill}
-        findings={run?.findings ?? []}
+        hand={hand}
+        rink={rink}
+        findings={findings}
         issues={issues}
+        isStale={isStale}
         isStill={isStill}
         lengths={lengths}
-        onLook={finding => {
-          playback.seek(finding.timeS);
-          const [spotId] = finding.spots;
-          if (spotId !== undefined) choose({ spotId, actId: finding.act ?? null });
+        chosen={flag.number}
+        more={flowFindings(flowing.here)}
+        onLook={(finding, number) => {
+          flag.choose(number);
+          look(finding);
         }}
       />
       {chosen.spotId !== null && (
@@ -160,7 +177,13 @@ export function Studio({
         )}
         {isHanding && <OutPanel id={id} drill={kept} team={team} onClose={() => setHanding(false)} />}
         <div className="two">
-          <div className="studio-work">
+          {/* biome-ignore lint/a11y/useKeyWithClickEvents lint/a11y/noStaticElementInteractions: flags are pressed by key in the list of findings */}
+          <div
+            className="studio-work"
+            ref={work}
+            onPointerDownCapture={flag.onPointerDownCapture}
+            onClick={flag.onClick}
+          >
             <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
               {drill.from !== undefined && (
                 <Act isOn={isGhostly} onPress={() => setGhostly(!isGhostly)}>
@@ -168,7 +191,7 @@ export function Studio({
                 </Act>
               )}
             </ThingsLine>
-            {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={run?.findings ?? []} />}
+            {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={findings} />}
             <Board
               hand={hand}
               rink={rink}

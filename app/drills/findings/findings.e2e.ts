@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const list = (page: Page) => page.getByRole('region', { name: 'Findings' });
+const crossing = (page: Page) => list(page).getByText('D1 and F2 cross too fast');
+const doIt = (page: Page) => list(page).getByRole('button', { name: /^Do it/ });
+
+async function openDrill(size: { width: number; height: number }, touch = false) {
+  const { page, context } = await app.newPage(size, touch);
+  await page.goto(`${app.url}/drills/drill-five-together`);
+  await crossing(page).waitFor();
+  return { page, context };
+}
+
+describe('the findings of a drill', () => {
+  it('are mended by one press, and undone by one', async () => {
+    const { page, context } = await openDrill({ width: 1440, height: 900 });
+    await doIt(page).first().waitFor();
+    await doIt(page).first().click();
+    await crossing(page).waitFor({ state: 'detached' });
+    await list(page)
+      .getByText(/^Done: .*Undo puts it back\.$/)
+      .waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await crossing(page).waitFor();
+    await expect
+      .poll(() => page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled'))
+      .toBe('true');
+    await context.close();
+  });
+
+  it('are chosen on the ice and in the list as one, by pointer and by key', async () => {
+    const { page, context } = await openDrill({ width: 1440, height: 900 });
+    const flag = list(page).getByRole('button', { name: /^1\s*, show it/ });
+    await page.locator('.board g.flag[data-number="1"]').click();
+    await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.locator('.board g.flag.is-chosen').count()).toBe(1);
+    const atS = async () =>
+      Number(await page.getByRole('slider', { name: 'Time of the rep' }).getAttribute('aria-valuenow'));
+    await expect.poll(atS).toBeGreaterThan(0.5);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('false');
+    await page.keyboard.press('Home');
+    await flag.focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(atS).toBeGreaterThan(0.5);
+    await context.close();
+  });
+
+  it('a mend is not offered while the hand holds something, and is looked for again once it rests', async () => {
+    const { page, context } = await openDrill({ width: 1440, height: 900 });
+    await doIt(page).first().waitFor();
+    const spot = page.getByRole('button', { name: /^F2, one of/ }).locator('.hit');
+    const box = (await spot.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 - 3, box.y + box.height / 2 + 3, { steps: 4 });
+    await crossing(page).waitFor();
+    await expect.poll(() => doIt(page).count()).toBe(0);
+    await page.mouse.up();
+    await doIt(page).first().waitFor();
+    await context.close();
+  });
+
+  for (const [width, height, touch] of [
+    [1440, 900, false],
+    [1024, 768, false],
+    [390, 844, true],
+  ] as const)
+    it(`can be read and pressed by everybody at ${width} × ${height}`, async () => {
+      const { page, context } = await openDrill({ width, height }, touch);
+      await doIt(page).first().waitFor();
+      await list(page)
+        .getByRole('button', { name: /, why\?$/ })
+        .first()
+        .click();
+      await list(page)
+        .getByText(/into the rep, .* from the middle/)
+        .waitFor();
+      expect(await seriousViolations(page)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(over).toBeLessThanOrEqual(0);
+      if (touch) {
+        for (const button of [
+          doIt(page).first(),
+          list(page).getByRole('button', { name: /^1\s*, show it/ }),
+        ]) {
+          const { height: high, width: wide } = (await button.boundingBox())!;
+          expect(Math.min(high, wide)).toBeGreaterThanOrEqual(43.5);
+        }
+      }
+      await context.close();
+    });
+});
