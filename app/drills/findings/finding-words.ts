@@ -10,17 +10,35 @@ export interface FindingWords {
   readonly after: string;
 }
 
-/** The last figure of the sentence can be asked: it is what the finding is held against. Without a figure, the time is asked. */
+/**
+ * The last figure after what is the matter can be asked: it is what the finding is held against. Else the last in the sentence; a
+ * sentence without figures has its time asked.
+ */
 export function findingWords(finding: Finding, drill: Drill, lengths: Lengths): FindingWords {
   const sentence = findingSentence(finding, drill, lengths);
-  const colon = sentence.indexOf(': ');
-  const what = colon < 0 ? sentence : sentence.slice(0, colon + 1);
-  const why = colon < 0 ? '' : sentence.slice(colon + 1);
-  const figures = [...why.matchAll(/\d+(\.\d+)? (m\/s|ft\/s|m|ft|s)\b/g)];
-  const last = figures.at(-1);
-  if (last === undefined) return { what, before: why, figure: '', after: '' };
-  const end = last.index + last[0].length;
-  return { what, before: why.slice(0, last.index), figure: last[0], after: why.slice(end) };
+  const split = /[:,](?= )/.exec(sentence);
+  const at = split === null ? sentence.length : split.index + 1;
+  const figure = lastFigure(sentence, at) ?? lastFigure(sentence, 0);
+  if (figure === undefined) return { what: sentence, before: '', figure: '', after: '' };
+  const end = Math.min(at, figure.from);
+  return {
+    what: sentence.slice(0, end),
+    before: sentence.slice(end, figure.from),
+    figure: sentence.slice(figure.from, figure.to),
+    after: sentence.slice(figure.to),
+  };
+}
+
+/** The last figure with its unit from there on; without one, the last bare figure. */
+function lastFigure(
+  sentence: string,
+  from: number,
+): { readonly from: number; readonly to: number } | undefined {
+  for (const figure of [/\b\d+(\.\d+)? (m\/s|ft\/s|m|ft|s)\b/g, /\b\d+(\.\d+)?\b/g]) {
+    const last = [...sentence.slice(from).matchAll(figure)].at(-1);
+    if (last !== undefined) return { from: from + last.index, to: from + last.index + last[0].length };
+  }
+  return undefined;
 }
 
 /** 12.3 m from the red line towards their end, 4.0 m from the middle. */

@@ -51,6 +51,8 @@ describe('the findings of a drill', () => {
     await page.keyboard.press('Home');
     await flag.focus();
     await page.keyboard.press('ArrowDown');
+    await expect.poll(() => flag.evaluate(element => element === document.activeElement)).toBe(false);
+    await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Enter');
     await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('true');
     await expect.poll(atS).toBeGreaterThan(0.5);
