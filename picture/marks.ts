@@ -96,6 +96,13 @@ export const MARKS = markTable({
   flag: { fill: 'ice', stroke: 'ink', width: 0.1, byK: true, join: 'round' },
   flagLook: { fill: 'warm', stroke: 'warm', width: 0.1, byK: true, join: 'round' },
 
+  // of many reps: faint, so that what comes often is dark
+  manyYes: { stroke: 'ink', width: 0.07, opacity: 0.16 },
+  manyOther: { stroke: 'ink-2', width: 0.07, dash: [0.12, 0.14], opacity: 0.3 },
+  manyReceived: { fill: 'ink', opacity: 0.16 },
+  manyCutOff: { stroke: 'ink', width: 0.1, opacity: 0.4 },
+  manyMissed: { stroke: 'ink', width: 0.08, opacity: 0.4 },
+
   // charts, px
   ruleFull: { fill: 'ink', stroke: 'ink', width: 1 },
   ruleOpen: { fill: 'paper', stroke: 'ink', width: 1 },
@@ -129,6 +136,9 @@ export const MARKS = markTable({
   minutes: { fill: 'ink-2' },
   wanted: { stroke: 'ink-3', width: 1.3, dash: [1, 4], cap: 'round' },
   practisedFrom: { stroke: 'ink-2', width: 1, dash: [3, 3] },
+  whereYes: { fill: 'ink' },
+  whereOther: { fill: 'paper', stroke: 'ink-3', width: 1 },
+  tuneNow: { fill: 'cool', stroke: 'paper', width: 1.5 },
   changeMoved: { stroke: 'ink', width: 1.8 },
   changeMovedDot: { fill: 'ink' },
   changeDown: { stroke: 'warm', width: 1.8 },

@@ -3,6 +3,7 @@ import { Failure } from '../parts/empty.tsx';
 import { useDocument, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import './drills.css';
+import './many/many.css';
 import { DrillList } from './drill-list.tsx';
 import { Studio } from './studio.tsx';
 

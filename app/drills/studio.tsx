@@ -23,6 +23,11 @@ import { flowFindings } from './findings/flow-findings.ts';
 import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import { useFlow } from './flow/use-flow.ts';
+import { ManyMarks } from './many/many-marks.tsx';
+import { ManyPanel } from './many/many-panel.tsx';
+import { TunePanel } from './many/tune-panel.tsx';
+import { useMany } from './many/use-many.ts';
+import { WhereStrip } from './many/where-strip.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { OutPanel } from './out/out-panel.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
@@ -52,6 +57,7 @@ export function Studio({
   const flowing = useFlow(drill, rep, team);
   const { run } = flowing;
   const playback = usePlayback(run?.durationS ?? 0);
+  const many = useMany(drill, run !== null && issues.length === 0);
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);
   const selection = useMemo(() => stillThere(picked, drill), [picked, drill]);
@@ -204,8 +210,14 @@ export function Studio({
               onPlaced={choosePlaced}
               ownsPuckAtEnd={ownsPuckAtEnd}
               onSaid={say}
-              under={isGhostly && drill.from !== undefined && <FreezeGhosts from={drill.from} team={team} />}
+              under={
+                <>
+                  <ManyMarks tally={many.isStale ? null : many.tally} />
+                  {isGhostly && drill.from !== undefined && <FreezeGhosts from={drill.from} team={team} />}
+                </>
+              }
             />
+            <WhereStrip drill={drill} rink={rink} many={many} lengths={lengths} />
             <HandLine hand={hand} selection={selection} onSelect={pick} arrange={arrange} said={said} />
             {isBelow && panels}
             {run === null ? (
@@ -235,6 +247,12 @@ export function Studio({
             )}
           </div>
           <div className="margin">
+            {run !== null && (
+              <>
+                <ManyPanel drill={drill} many={many} />
+                <TunePanel hand={hand} outcome={many.wanted} lengths={lengths} />
+              </>
+            )}
             {!isBelow && panels}
             <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={hand.keep} />
             {run !== null && <EventsPanel drill={drill} run={run} onSeek={playback.seek} />}

@@ -18,7 +18,7 @@ import type { PuckStart } from './playable-parts.ts';
 import { giveTo, lyingPuck, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
 import { type RunMemory, recorderOf, recordSample, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
-import type { Run } from './run-result.ts';
+import type { Run, RunEvent } from './run-result.ts';
 import { actorNamed, type RunState, zoneOf } from './run-state.ts';
 import { STEP_HZ } from './step-hz.ts';
 import { stretchOf } from './stretch.ts';
@@ -38,6 +38,8 @@ export interface RunOptions {
    * are sent, whoever reaches a puck has it, and a contest is won when it is as likely won as not.
    */
   readonly chance?: Chance;
+  /** The rep is broken off after the step in which this becomes true of what has happened: for who asks one thing only. */
+  readonly until?: (events: readonly RunEvent[]) => boolean;
 }
 
 /**
@@ -71,6 +73,7 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   for (let i = 1; i <= lastSample && isRepAlive(run); i++) {
     advanceTo(run, i / STEP_HZ);
     recordSample(recorder, run.actors, run.pucks);
+    if (options.until?.(run.events)) break;
   }
   for (const puck of run.pucks) noteMissed(run, puck);
   const { tracks, pucks } = tracksOf(recorder, run.actors, run.pucks);

@@ -12,13 +12,18 @@ import { standardHeldIn } from './standard-held.ts';
  * How a rep came out. A wanted thing that came, in time or not, has its place (metres) and time (seconds after the whistle).
  */
 export type Judged =
-  | { readonly verdict: Exclude<Verdict, 'no'>; readonly atM: IcePoint; readonly timeS: number }
-  | { readonly verdict: 'no'; readonly atM?: undefined; readonly timeS?: undefined };
+  | { readonly verdict: 'yes' | 'other'; readonly atM: IcePoint; readonly timeS: number }
+  | {
+      readonly verdict: Exclude<Verdict, 'yes' | 'other'>;
+      readonly atM?: undefined;
+      readonly timeS?: undefined;
+    };
 
 const NO: Judged = { verdict: 'no' };
+const UNASKED: Judged = { verdict: 'unasked' };
 
 /**
- * Judges one rep. Always answers; a spot or act that the drill does not have gives `no`. For `levelWithPuck` place and time are those of
+ * Judges one rep. Always answers; a spot or act that the drill does not have gives `no` or `unasked`. For `levelWithPuck` place and time are those of
  * the skater when she got level for the last time before the crossing (`yes`), or for the first time after it, before the
  * next shot (`other`).
  */
@@ -45,13 +50,14 @@ const judgeHeld = (
   playable: Playable,
 ): Judged => {
   const held = standardHeldIn(outcome.standard, run, playable);
-  if (held.kind === 'none') return NO;
+  if (held.kind === 'none') return UNASKED;
   return { verdict: held.kind === 'held' ? 'yes' : 'other', atM: held.atM, timeS: held.timeS };
 };
 
 const judgePass = (outcome: Extract<Outcome, { kind: 'passArrives' }>, run: Run): Judged => {
   const pass = passesIn(run).find(one => one.act === outcome.act && one.spot === outcome.spot);
-  if (!pass || pass.end === 'missed' || !pass.atM || pass.endS === undefined) return NO;
+  if (!pass) return UNASKED;
+  if (pass.end === 'missed' || !pass.atM || pass.endS === undefined) return NO;
   return { verdict: pass.end === 'received' ? 'yes' : 'other', atM: pass.atM, timeS: pass.endS };
 };
 
@@ -77,11 +83,11 @@ const judgeCaught = (outcome: Extract<Outcome, { kind: 'caughtBefore' }>, run: R
   const over = run.events.find(
     event => event.kind === 'spotCrosses' && event.spot === outcome.spot && event.line === outcome.line,
   );
+  const { by } = outcome;
   const caught = run.events.find(
     event =>
-      event.kind === 'caught' &&
-      event.spot === outcome.spot &&
-      (outcome.by === undefined || event.by === outcome.by),
+      (event.kind === 'caught' && event.spot === outcome.spot && (by === undefined || event.by === by)) ||
+      (event.kind === 'steal' && event.from === outcome.spot && (by === undefined || event.spot === by)),
   );
   if (!caught) return NO;
   return judged(over === undefined || caught.timeS < over.timeS ? 'yes' : 'other', caught);
@@ -100,17 +106,20 @@ const judgeRegained = (
   for (const event of run.events) {
     if (event.kind === 'puckCrosses' && event.line === outcome.beforeLine && hadByOthers)
       overS = Math.min(overS, event.timeS);
-    if (event.kind !== 'receive' && event.kind !== 'intercept') continue;
+    if (!TAKES.includes(event.kind) || !('spot' in event)) continue;
     if (sides.get(event.spot) !== outcome.side) hadByOthers = true;
     else if (hadByOthers) return judged(event.timeS < overS ? 'yes' : 'other', event);
   }
-  return NO;
+  return hadByOthers ? NO : UNASKED;
 };
+
+/** Events with which somebody comes to have a puck. */
+const TAKES: readonly RunEvent['kind'][] = ['receive', 'intercept', 'pickUp', 'steal'];
 
 const judgeLevel = (outcome: Extract<Outcome, { kind: 'levelWithPuck' }>, run: Run): Judged => {
   const track = run.tracks.find(one => one.spot === outcome.spot);
   const over = findPuckOver(run, outcome.atLine);
-  if (!track || !over) return NO;
+  if (!track || !over) return UNASKED;
   const isLevelAt = (sample: number): boolean => isLevel(track, over, sample, outcome.withinM);
   const judgedAt = (verdict: 'yes' | 'other', sample: number): Judged => ({
     verdict,

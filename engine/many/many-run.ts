@@ -1,8 +1,10 @@
 import type { Playable } from '../drill/playable.ts';
 import type { RunMemory } from '../drill/recorder.ts';
 import { runDrill } from '../drill/run-drill.ts';
+import type { RunEvent } from '../drill/run-result.ts';
 import { counterOrderOf } from '../random/counter-random.ts';
 import { humanDraw, type OwnModels } from './human-draw.ts';
+import { isDecided } from './is-decided.ts';
 import type { ManyTally } from './many-tally.ts';
 import type { Outcome } from './outcome.ts';
 import { addRep, tallyBookOf, tallyOf } from './tally-book.ts';
@@ -19,7 +21,10 @@ export interface ManyRunOptions {
   readonly outcomes?: readonly Outcome[];
   /** Memory the reps are played in, one after the other; owned by the caller. */
   readonly memory?: RunMemory;
-  /** Only count the outcomes: no places, no passes, no findings. For tuning. */
+  /**
+   * Only count how often the outcomes come in time: no passes, no findings. With one outcome a rep is played no further than until that
+   * is decided, so what comes too late is not counted. For tuning.
+   */
   readonly onlyOutcomes?: boolean;
 }
 
@@ -31,12 +36,15 @@ export interface ManyRunOptions {
 export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally => {
   const { seed, repCount, fromRep = 0, outcomes = [], memory, models } = options;
   const book = tallyBookOf(playable, outcomes, options.onlyOutcomes ?? false);
+  const only = options.onlyOutcomes && outcomes.length === 1 ? outcomes[0] : undefined;
+  const until = only && ((events: readonly RunEvent[]) => isDecided(only, events));
   for (let rep = fromRep; rep < fromRep + repCount; rep++) {
     const draw = humanDraw(playable, seed, rep, models);
     const run = runDrill(playable, {
       models: draw.models,
       chance: draw.chance,
       ...(memory && { memory }),
+      ...(until && { until }),
     });
     addRep(book, run, counterOrderOf(seed, rep), rep);
   }

@@ -45,14 +45,19 @@ export interface ContestTally {
   readonly whom: SpotId;
   readonly kind: 'chase' | 'steal';
   readonly startedCount: number;
-  /** Caught, or for a steal won. */
+  /** Caught, or for a steal won from the stick. */
   readonly won: WhereWhen;
+  /** Knocked off the stick, and nobody's at first. */
+  readonly loosened: WhereWhen;
 }
 
 export interface ShotTally {
   readonly spot: SpotId;
   readonly act: ActId;
   readonly taken: WhereWhen;
+  readonly goal: WhereWhen;
+  readonly save: WhereWhen;
+  readonly wide: WhereWhen;
 }
 
 export interface FindingTally {
@@ -73,7 +78,8 @@ export interface LineTally {
 
 export interface OutcomeTally {
   readonly outcome: Outcome;
-  /** Every other rep of the many-run is a no. */
+  /** Reps that never came to where it is asked. Every rep that is in none of the three is a no. */
+  readonly unaskedCount: number;
   readonly yes: WhereWhen;
   readonly other: WhereWhen;
 }
@@ -98,10 +104,14 @@ export const mergeTallies = (a: ManyTally, b: ManyTally): ManyTally => {
       ...one,
       startedCount: one.startedCount + other.startedCount,
       won: mergeWhereWhen(one.won, other.won),
+      loosened: mergeWhereWhen(one.loosened, other.loosened),
     })),
     shots: pairs('shots', a.shots, b.shots, (one, other) => ({
       ...one,
       taken: mergeWhereWhen(one.taken, other.taken),
+      goal: mergeWhereWhen(one.goal, other.goal),
+      save: mergeWhereWhen(one.save, other.save),
+      wide: mergeWhereWhen(one.wide, other.wide),
     })),
     findings: mergeFindings(a.findings, b.findings),
     lines: pairs('lines', a.lines, b.lines, (one, other) => ({
@@ -111,6 +121,7 @@ export const mergeTallies = (a: ManyTally, b: ManyTally): ManyTally => {
     })),
     outcomes: pairs('outcomes', a.outcomes, b.outcomes, (one, other) => ({
       ...one,
+      unaskedCount: one.unaskedCount + other.unaskedCount,
       yes: mergeWhereWhen(one.yes, other.yes, MOST_SAMPLES),
       other: mergeWhereWhen(one.other, other.other, MOST_SAMPLES),
     })),

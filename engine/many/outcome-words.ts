@@ -11,6 +11,8 @@ export interface OutcomeWords {
   readonly yes: string;
   readonly other: string;
   readonly no: string;
+  /** Why a rep may not come to where it is asked. */
+  readonly unasked: string;
   /** Over the strip that shows where; undefined where a place says nothing. */
   readonly where?: string;
 }
@@ -34,6 +36,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         yes: 'in time',
         other: 'later',
         no: 'not',
+        unasked: 'nobody is chased',
         where: `Where ${roleOf(plan, outcome.spot)} was caught`,
       };
     }
@@ -45,6 +48,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         yes: 'in time',
         other: 'later, before a shot',
         no: 'not',
+        unasked: 'the puck does not get there',
         where: `Where ${who} got level with the puck`,
       };
     }
@@ -55,6 +59,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         yes: 'in time',
         other: 'later',
         no: 'not',
+        unasked: 'the other side never has it',
         where: 'Where the puck was won',
       };
     case 'passArrives': {
@@ -66,6 +71,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         yes: 'arrives',
         other: 'cut off',
         no: 'goes by',
+        unasked: 'the pass is not made',
         where: 'Where the pass ended',
       };
     }
@@ -75,7 +81,8 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         beforeLine: '',
         yes: 'held',
         other: 'not held',
-        no: 'its moment does not come',
+        no: '',
+        unasked: 'its moment does not come, or it cannot be told',
         where: 'Where who decides it was',
       };
     case 'cueInTime': {
@@ -86,6 +93,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         yes: 'ready',
         other: 'the cue comes first',
         no: 'no cue',
+        unasked: 'the act is not there',
       };
     }
   }

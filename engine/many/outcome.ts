@@ -25,8 +25,9 @@ export type Outcome =
 
 /**
  * How one rep came out. `yes`: as wanted. `other`: it came, but too late, or the other side had it. `no`: it did not come.
+ * `unasked`: the rep never came to where it is asked, as when the puck does not get to the line.
  */
-export type Verdict = 'yes' | 'other' | 'no';
+export type Verdict = 'yes' | 'other' | 'no' | 'unasked';
 
 /** The line of an outcome that has one, else undefined. */
 export const findLineOf = (outcome: Outcome): LineId | undefined => {

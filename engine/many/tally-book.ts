@@ -70,10 +70,12 @@ export const tallyBookOf = (
     sumMsMs2: 0,
     passes: acts.flatMap(({ spot, act }) => openPass(spot, act)),
     contests: acts.flatMap(({ spot, act }) => openContest(spot, act)),
-    shots: acts.flatMap(({ spot, act }) => (act.kind === 'shoot' ? [{ spot, act: act.id, taken: [] }] : [])),
+    shots: acts.flatMap(({ spot, act }) =>
+      act.kind === 'shoot' ? [{ spot, act: act.id, taken: [], goal: [], save: [], wide: [] }] : [],
+    ),
     findings: new Map(),
     lines: onlyOutcomes ? [] : LINE_IDS.map(line => ({ line, crossed: [], levelCount: {} })),
-    outcomes: outcomes.map(outcome => ({ outcome, yes: [], other: [] })),
+    outcomes: outcomes.map(outcome => ({ outcome, unaskedCount: 0, yes: [], other: [] })),
   };
 };
 
@@ -95,7 +97,7 @@ const openPass = (spot: SpotId, act: PlayableAct): Open<PassTally>[] =>
 
 const openContest = (spot: SpotId, act: PlayableAct): Open<ContestTally>[] =>
   act.kind === 'chase' || act.kind === 'steal'
-    ? [{ spot, act: act.id, whom: act.whom, kind: act.kind, startedCount: 0, won: [] }]
+    ? [{ spot, act: act.id, whom: act.whom, kind: act.kind, startedCount: 0, won: [], loosened: [] }]
     : [];
 
 /** Counts one rep. `order` is its place in the order in which samples are kept. */
@@ -112,13 +114,14 @@ export const addRep = (book: TallyBook, run: Run, order: number, rep: number): v
   book.sumMs += durationMs;
   book.sumMsMs2 += durationMs * durationMs;
   for (const counted of book.outcomes) {
-    const { verdict, atM, timeS } = judgeRep(counted.outcome, run, book.playable);
-    if (verdict === 'no') continue;
-    counted[verdict].push(sampleAt(atM, timeS));
+    const judged = judgeRep(counted.outcome, run, book.playable);
+    if (judged.verdict === 'unasked') counted.unaskedCount++;
+    if (judged.atM !== undefined) counted[judged.verdict].push(sampleAt(judged.atM, judged.timeS));
   }
   if (book.lines.length === 0) return;
   addPasses(book, run, sampleAt);
-  addContestsAndShots(book, run, sampleAt);
+  addContests(book, run, sampleAt);
+  addShots(book, run, sampleAt);
   addFindings(book, run, sampleAt);
   addLines(book, run, sampleAt);
 };
@@ -135,19 +138,36 @@ const addPasses = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
   }
 };
 
-const addContestsAndShots = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
+const addContests = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
   const under = new Map<SpotId, Open<ContestTally> | undefined>();
   for (const event of run.events) {
+    const sample = sampleAt(event.atM, event.timeS);
     if (event.kind === 'actStarts') {
       const started = book.contests.find(one => one.spot === event.spot && one.act === event.act);
       under.set(event.spot, started);
       if (started) started.startedCount++;
     } else if (event.kind === 'caught') {
       const chase = under.get(event.by);
-      if (chase?.kind === 'chase') chase.won.push(sampleAt(event.atM, event.timeS));
-    } else if (event.kind === 'shot') {
+      if (chase?.kind === 'chase') chase.won.push(sample);
+    } else if (event.kind === 'steal') {
+      const steal = under.get(event.spot);
+      if (steal?.kind === 'steal') steal.won.push(sample);
+    } else if (event.kind === 'loose' && event.by !== undefined) {
+      under.get(event.by)?.loosened.push(sample);
+    }
+  }
+};
+
+const addShots = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
+  const lastOf = new Map<number, Open<ShotTally> | undefined>();
+  for (const event of run.events) {
+    const sample = sampleAt(event.atM, event.timeS);
+    if (event.kind === 'shot') {
       const shot = book.shots.find(one => one.spot === event.spot && one.act === event.act);
-      shot?.taken.push(sampleAt(event.atM, event.timeS));
+      lastOf.set(event.puck, shot);
+      shot?.taken.push(sample);
+    } else if (event.kind === 'goal' || event.kind === 'save' || event.kind === 'wide') {
+      lastOf.get(event.puck)?.[event.kind].push(sample);
     }
   }
 };
@@ -202,8 +222,14 @@ export const tallyOf = (book: TallyBook, seed: number): ManyTally => {
       cutOff: whole(one.cutOff),
       missed: whole(one.missed),
     })),
-    contests: book.contests.map(one => ({ ...one, won: whole(one.won) })),
-    shots: book.shots.map(one => ({ ...one, taken: whole(one.taken) })),
+    contests: book.contests.map(one => ({ ...one, won: whole(one.won), loosened: whole(one.loosened) })),
+    shots: book.shots.map(one => ({
+      ...one,
+      taken: whole(one.taken),
+      goal: whole(one.goal),
+      save: whole(one.save),
+      wide: whole(one.wide),
+    })),
     findings: inOrderOfKeys([...book.findings.values()].map(one => ({ ...one, where: whole(one.where) }))),
     lines: book.lines.map(one => ({
       ...one,

@@ -2,9 +2,12 @@ import { type RateInterval, wilsonInterval } from '../statistics/rates.ts';
 import type { ContestTally, OutcomeTally, PassTally } from './many-tally.ts';
 import type { WhereWhen } from './where-when.ts';
 
-/** How often a wanted outcome came in `repCount` ≥ 0 reps, with its 95 % interval (Wilson); undefined without reps. */
+/**
+ * How often a wanted outcome came, of those of `repCount` ≥ 0 reps that came to where it is asked, with its 95 % interval (Wilson);
+ * undefined without such reps.
+ */
 export const outcomeRate = (tally: OutcomeTally, repCount: number): RateInterval | undefined =>
-  rateOf(tally.yes, repCount);
+  rateOf(tally.yes, repCount - tally.unaskedCount);
 
 /** Of the passes that were made, those received by whom they were meant for; undefined when none was made. */
 export const passRate = (tally: PassTally): RateInterval | undefined =>

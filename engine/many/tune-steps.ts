@@ -1,4 +1,4 @@
-import { type RateInterval, wilsonInterval } from '../statistics/rates.ts';
+import { type RateInterval, type Tally, wilsonInterval } from '../statistics/rates.ts';
 
 /** What is looked for: a value between `low` and `high` (any unit) at which the outcome comes in this share of reps. */
 export interface TuneSetting {
@@ -52,16 +52,22 @@ const MOST_REFINEMENTS = 9;
 const FINEST = 1 / 512;
 
 /**
- * Looks for the value, as a dialogue: yields what it must know, is given the success counts in the order asked, and returns
+ * Looks for the value, as a dialogue: yields what it must know, is given the successes in the order asked (a tally of those reps
+ * that came to where it is asked, or a count when all did), and returns
  * the answer. The rate may go up, down, or both ways over the range: values are scanned first, and the crossing
  * nearest to `now` is closed in on by halving and by the line through its ends in turns. The reps must be the same people
  * and luck for every value (common random numbers): then the curve is far smoother than its intervals.
  */
-export function* tuneSteps(setting: TuneSetting): Generator<TuneAsk, TuneAnswer, readonly number[]> {
+export function* tuneSteps(
+  setting: TuneSetting,
+): Generator<TuneAsk, TuneAnswer, readonly (number | Tally)[]> {
   const { low, high, wantedRatio } = setting;
   const { scanCount = SCAN_COUNT, scanReps = SCAN_REPS, repCount = REP_COUNT } = setting;
   const known = new Map<number, TunePoint>();
-  function* look(values: readonly number[], reps: number): Generator<TuneAsk, void, readonly number[]> {
+  function* look(
+    values: readonly number[],
+    reps: number,
+  ): Generator<TuneAsk, void, readonly (number | Tally)[]> {
     const unknown = values.filter(value => (known.get(value)?.repCount ?? 0) < reps);
     if (unknown.length === 0) return;
     const counts = yield { values: unknown, repCount: reps };
@@ -104,11 +110,19 @@ export function* tuneSteps(setting: TuneSetting): Generator<TuneAsk, TuneAnswer,
   return answerOf(curve(), setting, repCount, jumpsIn ?? bracket);
 }
 
-const pointOf = (value: number, successCount: number, repCount: number): TunePoint => {
-  const rate = wilsonInterval({ successCount, trialCount: repCount });
-  if ('kind' in rate) throw new Error(`no reps were asked for at ${value}`);
-  return { value, successCount, repCount, rate };
+const pointOf = (value: number, counted: number | Tally, repCount: number): TunePoint => {
+  const tally = typeof counted === 'number' ? { successCount: counted, trialCount: repCount } : counted;
+  const rate = wilsonInterval(tally);
+  return {
+    value,
+    successCount: tally.successCount,
+    repCount,
+    rate: 'kind' in rate ? NEVER_ASKED : rate,
+  };
 };
+
+/** At a value where no rep comes to where it is asked, it does not come, and nothing more is known. */
+const NEVER_ASKED: RateInterval = { rateRatio: 0, lowerRatio: 0, upperRatio: 1 };
 
 const missOf = (point: TunePoint, wantedRatio: number): number => point.rate.rateRatio - wantedRatio;
 

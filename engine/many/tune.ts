@@ -3,6 +3,7 @@ import { playableOf } from '../drill/playable.ts';
 import { type RunMemory, runMemory } from '../drill/recorder.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
+import type { Tally } from '../statistics/rates.ts';
 import { type FreeQuantity, planWith } from './free-quantity.ts';
 import type { OwnModels } from './human-draw.ts';
 import { manyRun } from './many-run.ts';
@@ -35,7 +36,7 @@ export const tune = (
   let step = steps.next();
   while (!step.done) {
     const { values, repCount } = step.value;
-    step = steps.next(values.map(value => successesAt(tunable, value, 0, repCount, memory)));
+    step = steps.next(values.map(value => talliedAt(tunable, value, 0, repCount, memory)));
   }
   return step.value;
 };
@@ -50,7 +51,16 @@ export const successesAt = (
   fromRep: number,
   repCount: number,
   memory: RunMemory,
-): number => {
+): number => talliedAt(tunable, value, fromRep, repCount, memory).successCount;
+
+/** The same with the number of reps that came to where it is asked, ≤ `repCount`. Throws as `successesAt` does. */
+export const talliedAt = (
+  tunable: Tunable,
+  value: number,
+  fromRep: number,
+  repCount: number,
+  memory: RunMemory,
+): Tally => {
   const { plan, rink, level, free, outcome, seed, models } = tunable;
   const playable = playableOf(planWith(plan, free, value), rink, level);
   if (playable.kind === 'unplayable')
@@ -64,5 +74,6 @@ export const successesAt = (
     memory,
     ...(models && { models }),
   });
-  return tally.outcomes[0]!.yes.count;
+  const counted = tally.outcomes[0]!;
+  return { successCount: counted.yes.count, trialCount: repCount - counted.unaskedCount };
 };

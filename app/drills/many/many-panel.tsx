@@ -1,0 +1,175 @@
+import type { Drill } from '@icewright/book';
+import {
+  atOtherLine,
+  findLineOf,
+  LINE_IDS,
+  LINE_WORDS,
+  type LineId,
+  levelOf,
+  outcomeRate,
+  outcomeWords,
+  wantKeyOf,
+} from '@icewright/engine';
+import { Act } from '../../parts/act.tsx';
+import { percentSaid } from '../../parts/figures.ts';
+import { Reading } from '../../parts/reading.tsx';
+import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
+import { ManyMore } from './many-more.tsx';
+import { ManyWhy } from './many-why.tsx';
+import { MANY_REPS } from './play-many.ts';
+import type { Many } from './use-many.ts';
+
+/** How often the drill gives what is wanted, over a thousand reps with people who differ. */
+export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
+  const { wanted, tally } = many;
+  const counted = tally?.outcomes[0];
+  const rate = counted && tally && outcomeRate(counted, tally.repCount);
+  return (
+    <section className="sec many">
+      <h2>
+        <ManyWord many={many} />{' '}
+        <span className="q3">
+          {MANY_REPS.toLocaleString('en-GB')} reps, {levelOf(drill.level).words.toLowerCase()}
+        </span>
+      </h2>
+      {wanted === null && (
+        <p className="q2">
+          Nothing here comes out one way or the other yet: add a pass, a chase, or somebody who comes back.
+        </p>
+      )}
+      {wanted !== null && (
+        <div className="many-figure">
+          {rate && tally && counted ? (
+            <span className={many.isStale ? 'many-rate stale' : 'many-rate'}>
+              <Reading
+                value={percentSaid(rate.rateRatio)}
+                estimate
+                why={<ManyWhy drill={drill} tally={tally} counted={counted} />}
+              />
+            </span>
+          ) : (
+            <span className="many-none q3" aria-hidden>
+              …
+            </span>
+          )}
+          <div>
+            <WantSentence drill={drill} many={many} />
+            {rate && counted && (
+              <p className="q2">
+                95 % interval {Math.round(rate.lowerRatio * 100)} to {Math.round(rate.upperRatio * 100)}.
+                {counted.unaskedCount > 0 && (
+                  <>
+                    {' '}
+                    {counted.unaskedCount} reps do not come to that:{' '}
+                    {outcomeWords(counted.outcome, drill).unasked}.
+                  </>
+                )}
+              </p>
+            )}
+            {counted && !rate && (
+              <p className="q2">No rep comes to that: {outcomeWords(counted.outcome, drill).unasked}.</p>
+            )}
+          </div>
+        </div>
+      )}
+      {many.failure !== null && <p className="warm">The reps could not be played: {many.failure}</p>}
+      {counted && tally && <OutcomeBar drill={drill} many={many} />}
+      {tally && <ManyMore drill={drill} tally={tally} />}
+    </section>
+  );
+}
+
+/** The word the line runs under while reps are played; pressed again, it stops. */
+function ManyWord({ many }: { readonly many: Many }) {
+  if (many.doneRatio !== null)
+    return (
+      <button
+        type="button"
+        className="running-word"
+        style={{ '--done': many.doneRatio } as React.CSSProperties}
+        onClick={many.onStop}
+      >
+        Many-run
+        <span className="vh">, {Math.round(many.doneRatio * 100)} % played, press to stop</span>
+      </button>
+    );
+  if (many.isStopped)
+    return (
+      <span>
+        Many-run <Act onPress={many.onStart}>Go on</Act>
+      </span>
+    );
+  return <span>Many-run</span>;
+}
+
+function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
+  const { wanted, outcomes, onWant } = many;
+  if (wanted === null) return null;
+  const words = outcomeWords(wanted, drill);
+  const line = findLineOf(wanted);
+  const want: SlotLine = {
+    label: 'wanted',
+    value: wantKeyOf(wanted),
+    choices: outcomes.map(one => ({ value: wantKeyOf(one), said: outcomeWords(one, drill).want })),
+    onChoose: key => {
+      const chosen = outcomes.find(one => wantKeyOf(one) === key);
+      if (chosen) onWant(chosen);
+    },
+  };
+  const lines: SlotLine = {
+    label: 'line',
+    value: line ?? '',
+    choices: LINE_IDS.map(id => ({ value: id, said: LINE_WORDS[id] })),
+    onChoose: id => onWant(atOtherLine(wanted, id as LineId)),
+  };
+  return (
+    <Sentence slots={{ want: [want], line: [lines] }}>
+      {slot => (
+        <>
+          of reps {slot('want', words.want)}
+          {line !== undefined && (
+            <>
+              {' '}
+              {words.beforeLine} {slot('line', LINE_WORDS[line])}
+            </>
+          )}
+          .
+        </>
+      )}
+    </Sentence>
+  );
+}
+
+/** In time, otherwise, not: one bar, with its words and figures below. */
+function OutcomeBar({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
+  const { tally } = many;
+  const counted = tally?.outcomes[0];
+  if (!tally || !counted) return null;
+  const words = outcomeWords(counted.outcome, drill);
+  const asked = tally.repCount - counted.unaskedCount;
+  if (asked === 0) return null;
+  const share = (count: number): number => count / asked;
+  const no = asked - counted.yes.count - counted.other.count;
+  const parts = [
+    { key: 'yes', said: words.yes, ratio: share(counted.yes.count) },
+    { key: 'other', said: words.other, ratio: share(counted.other.count) },
+    { key: 'no', said: words.no, ratio: share(no) },
+  ].filter(part => part.said !== '');
+  return (
+    <div className={many.isStale ? 'many-parts is-stale' : 'many-parts'}>
+      <div className="many-bar" aria-hidden>
+        {parts.map(part => (
+          <span key={part.key} className={part.key} style={{ flexGrow: part.ratio }} />
+        ))}
+      </div>
+      <ul className="many-legend">
+        {parts.map(part => (
+          <li key={part.key}>
+            <i className={`swatch ${part.key}`} aria-hidden /> {part.said}{' '}
+            <b className="est">{Math.round(part.ratio * 100)}</b>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+import type { Drill } from '@icewright/book';
+import {
+  levelOf,
+  type ManyTally,
+  type OutcomeTally,
+  REACTION_SD_RATIO,
+  type Row,
+  spreadOf,
+  TAU_SD_RATIO,
+} from '@icewright/engine';
+import { numberSaid } from '../../parts/figures.ts';
+
+/** What the figure rests on: who was drawn from what, what was counted, and how the interval comes. */
+export function ManyWhy(props: {
+  readonly drill: Drill;
+  readonly tally: ManyTally;
+  readonly counted: OutcomeTally;
+}) {
+  const { tally, counted } = props;
+  const level = levelOf(props.drill.level);
+  const { rows } = level;
+  const spread = spreadOf(counted.yes);
+  return (
+    <>
+      <b>
+        {counted.yes.count} of {tally.repCount - counted.unaskedCount} reps.
+      </b>{' '}
+      In each rep every skater is drawn anew by the sprint law: V <Figure row={rows.topSpeedMps} /> m/s ±{' '}
+      <Figure row={rows.topSpeedSdRatio} percent /> %, τ <Figure row={rows.tauS} digits={2} /> s ±{' '}
+      <Figure row={TAU_SD_RATIO} percent /> %, reads and chooses in <Figure row={rows.reactionS} digits={2} />{' '}
+      s ± <Figure row={REACTION_SD_RATIO} percent /> %.
+      {spread !== undefined && (
+        <>
+          {' '}
+          In time it came at {numberSaid(spread.timeS.value)} s ± {numberSaid(spread.timeS.sd)} s.
+        </>
+      )}{' '}
+      Interval: Wilson’s, of the count alone; that the figures above are right is not in it. Sloping figures
+      are estimates. Seed {tally.seed}: the same drill gives the same count anywhere.
+    </>
+  );
+}
+
+function Figure({ row, percent, digits = 1 }: { row: Row; percent?: boolean; digits?: number }) {
+  const said = percent
+    ? numberSaid(row.value * 100, row.value * 100 < 10 ? 1 : 0)
+    : numberSaid(row.value, digits);
+  return row.status === 'sourced' ? said : <i className="est">{said}</i>;
+}

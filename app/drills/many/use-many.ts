@@ -1,0 +1,84 @@
+import type { Drill } from '@icewright/book';
+import { isSameWant, type ManyTally, type Outcome, outcomesOf } from '@icewright/engine';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { Cancelled } from './many-pool.ts';
+import { type Playing, playMany, sharedPool } from './play-many.ts';
+import { useRested } from './use-rested.ts';
+
+/** Every many-run is of this seed, so that the same drill has the same figure on every machine and every day. */
+export const MANY_SEED = 11;
+
+/** What many reps of the drill give, and how far they are. */
+export interface Many {
+  readonly outcomes: readonly Outcome[];
+  readonly wanted: Outcome | null;
+  readonly onWant: (outcome: Outcome) => void;
+  /** The last whole many-run; null before the first. */
+  readonly tally: ManyTally | null;
+  /** True when `tally` is of an earlier drill or of another want, and has been for a while. */
+  readonly isStale: boolean;
+  /** Share of the reps that are played, 0 to 1; null when nothing is under way. */
+  readonly doneRatio: number | null;
+  /** True when the coach has stopped it. */
+  readonly isStopped: boolean;
+  readonly failure: string | null;
+  readonly onStop: () => void;
+  readonly onStart: () => void;
+}
+
+export function useMany(drill: Drill, canRun: boolean): Many {
+  const { spots, pucks, gear, level, rink } = drill;
+  const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
+  const outcomes = useMemo(() => outcomesOf(plan), [plan]);
+  const [asked, setAsked] = useState<Outcome | null>(null);
+  const wanted =
+    asked !== null && outcomes.some(one => isSameWant(one, asked)) ? asked : (outcomes[0] ?? null);
+  const key = useMemo(() => JSON.stringify([plan, level, rink, wanted]), [plan, level, rink, wanted]);
+  const [found, setFound] = useState<{ readonly key: string; readonly tally: ManyTally } | null>(null);
+  const [doneRatio, setDoneRatio] = useState<number | null>(null);
+  const [stoppedKey, setStoppedKey] = useState<string | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const playing = useRef<Playing<ManyTally> | null>(null);
+  const isRested = useRested(key);
+  const isKnown = found?.key === key;
+  const isStopped = stoppedKey === key;
+  const isDue = canRun && wanted !== null && isRested && !isKnown && !isStopped;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key holds everything that is played
+  useEffect(() => {
+    if (!isDue || wanted === null) return;
+    setDoneRatio(0);
+    setFailure(null);
+    const work = playMany(sharedPool(), { plan, level, rink, seed: MANY_SEED }, [wanted], setDoneRatio);
+    playing.current = work;
+    work.answer.then(
+      tally => {
+        setFound({ key, tally });
+        setDoneRatio(null);
+      },
+      (why: unknown) => {
+        if (why instanceof Cancelled) return;
+        setFailure(why instanceof Error ? why.message : String(why));
+        setStoppedKey(key);
+        setDoneRatio(null);
+      },
+    );
+    return () => {
+      work.cancel();
+      setDoneRatio(null);
+    };
+  }, [isDue, key]);
+
+  return {
+    outcomes,
+    wanted,
+    onWant: setAsked,
+    tally: found?.tally ?? null,
+    isStale: found !== null && !isKnown && isRested,
+    doneRatio,
+    isStopped,
+    failure,
+    onStop: () => setStoppedKey(key),
+    onStart: () => setStoppedKey(null),
+  };
+}

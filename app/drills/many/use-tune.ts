@@ -1,0 +1,142 @@
+import type { Drill } from '@icewright/book';
+import {
+  type FreeQuantity,
+  freeQuantitiesOf,
+  type Outcome,
+  planWith,
+  type SpotId,
+  type TuneAnswer,
+} from '@icewright/engine';
+import { useEffect, useMemo, useState } from 'react';
+import { Cancelled } from './many-pool.ts';
+import { playTune, sharedPool } from './play-many.ts';
+import { MANY_SEED } from './use-many.ts';
+import { useRested } from './use-rested.ts';
+
+/** What may move, what is wanted, and what was found. */
+export interface Tune {
+  readonly quantities: readonly FreeQuantity[];
+  readonly free: FreeQuantity | null;
+  readonly onFree: (free: FreeQuantity) => void;
+  readonly wantedRatio: number;
+  readonly onWanted: (ratio: number) => void;
+  readonly answer: TuneAnswer | null;
+  /** The range that was looked through; the drill may have moved within it since. */
+  readonly range: { readonly low: number; readonly high: number } | null;
+  /** True when the answer is to another question than the one that stands. */
+  readonly isStale: boolean;
+  readonly doneRatio: number | null;
+  readonly failure: string | null;
+  readonly onAsk: () => void;
+  readonly onStop: () => void;
+}
+
+interface Found {
+  readonly key: string;
+  readonly curveKey: string;
+  readonly answer: TuneAnswer;
+  readonly range: { readonly low: number; readonly high: number };
+}
+
+export function useTune(drill: Drill, outcome: Outcome | null): Tune {
+  const { spots, pucks, gear, level, rink } = drill;
+  const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
+  const quantities = useMemo(
+    () => (outcome === null ? [] : spotsOf(drill, outcome).flatMap(spot => freeQuantitiesOf(plan, spot))),
+    [plan, outcome, drill],
+  );
+  const [chosenKey, setChosenKey] = useState<string | null>(null);
+  const free = quantities.find(one => freeKeyOf(one) === chosenKey) ?? quantities[0] ?? null;
+  const [wantedRatio, setWantedRatio] = useState(0.6);
+  // The value that may move is no part of the question: an answer holds when the drill has been moved to it.
+  const curveKey = useMemo(
+    () =>
+      free === null
+        ? ''
+        : JSON.stringify([planWith(plan, free, 0), level, rink, outcome, freeKeyOf(free)], roundedNumbers),
+    [plan, free, level, rink, outcome],
+  );
+  const key = `${wantedRatio} ${curveKey}`;
+  const [found, setFound] = useState<Found | null>(null);
+  const [askedKey, setAskedKey] = useState<string | null>(null);
+  const [doneRatio, setDoneRatio] = useState<number | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const isRested = useRested(key);
+  // Once the curve is there, another wanted rate is looked for by itself.
+  const isDue =
+    free !== null && found?.key !== key && (askedKey === key || (found?.curveKey === curveKey && isRested));
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the key holds everything that is asked
+  useEffect(() => {
+    if (!isDue || free === null || outcome === null) return;
+    setDoneRatio(0);
+    setFailure(null);
+    const range = { low: free.low, high: free.high };
+    const work = playTune(
+      sharedPool(),
+      { plan, level, rink, seed: MANY_SEED },
+      { free, outcome, wantedRatio },
+      (asked, done) => setDoneRatio(done / Math.max(asked, USUAL_REPS)),
+    );
+    work.answer.then(
+      answer => {
+        setFound({ key, curveKey, answer, range });
+        setDoneRatio(null);
+      },
+      (why: unknown) => {
+        if (why instanceof Cancelled) return;
+        setFailure(why instanceof Error ? why.message : String(why));
+        setAskedKey(null);
+        setFound(null);
+        setDoneRatio(null);
+      },
+    );
+    return () => {
+      work.cancel();
+      setDoneRatio(null);
+    };
+  }, [isDue, key]);
+
+  return {
+    quantities,
+    free,
+    onFree: one => setChosenKey(freeKeyOf(one)),
+    wantedRatio,
+    onWanted: setWantedRatio,
+    answer: found?.answer ?? null,
+    range: found?.range ?? null,
+    isStale: found !== null && found.key !== key,
+    doneRatio,
+    failure,
+    onAsk: () => setAskedKey(key),
+    onStop: () => {
+      setAskedKey(null);
+      setFound(null);
+    },
+  };
+}
+
+/** A puck that was moved with its spot and back lies a rounding beside: that is no other question. */
+const roundedNumbers = (_: string, value: unknown): unknown =>
+  typeof value === 'number' ? Math.round(value * 1e6) / 1e6 : value;
+
+/** Reps that a search mostly takes: for the line that runs, until it is known better. */
+const USUAL_REPS = 6000;
+
+export const freeKeyOf = (free: FreeQuantity): string =>
+  free.kind === 'spotAlong' ? `${free.spot} ${free.way}` : `${free.spot} ${free.kind} ${free.act}`;
+
+/** Whom the wanted speaks of comes first; then everybody else who does something. */
+function spotsOf(drill: Drill, outcome: Outcome): readonly SpotId[] {
+  const named =
+    outcome.kind === 'caughtBefore'
+      ? [outcome.by ?? outcome.spot, outcome.spot]
+      : 'spot' in outcome
+        ? [outcome.spot]
+        : [];
+  const others = (Object.entries(drill.spots) as [SpotId, Drill['spots'][SpotId]][])
+    .filter(([, spot]) => Object.keys(spot.acts).length > 0)
+    .sort(([, a], [, b]) => a.rank - b.rank)
+    .map(([id]) => id);
+  return [...new Set([...named, ...others])];
+}

@@ -1,0 +1,73 @@
+import type { Drill } from '@icewright/book';
+import { findLineOf, type OutcomeTally, outcomeWords, placesOf, type Rink } from '@icewright/engine';
+import { drawWhereStrip, rinkViewBox, svgParts, WHERE_STRIP_HEIGHT_PX } from '@icewright/picture';
+import { useMemo } from 'react';
+import { countSaid, type Lengths } from '../../parts/figures.ts';
+import { useWidth } from '../../parts/use-width.ts';
+import type { Many } from './use-many.ts';
+
+interface Props {
+  readonly drill: Drill;
+  readonly rink: Rink;
+  readonly many: Many;
+  readonly lengths: Lengths;
+}
+
+/** Where the wanted came along the sheet, on the scale of the ice above it. */
+export function WhereStrip(props: Props) {
+  const { tally } = props.many;
+  const counted = tally?.outcomes[0];
+  if (!tally || !counted || counted.yes.count + counted.other.count === 0) return null;
+  const words = outcomeWords(counted.outcome, props.drill);
+  if (words.where === undefined) return null;
+  const said = `${words.where}, ${countSaid(tally.repCount, 'rep')}. Dark: ${words.yes}. Open: ${words.other}.`;
+  return <Strip {...props} counted={counted} said={said} />;
+}
+
+function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: string }) {
+  const { rink, many, lengths, counted, said } = props;
+  const [box, width] = useWidth<HTMLDivElement>();
+  const markup = useMemo(() => {
+    if (width === 0) return '';
+    const [x, , iceWidth] = rinkViewBox(rink);
+    const line = findLineOf(counted.outcome);
+    return svgParts(
+      pen =>
+        drawWhereStrip(
+          pen,
+          {
+            fromXM: x,
+            toXM: x + iceWidth,
+            minXM: rink.area.minXM,
+            maxXM: rink.area.maxXM,
+            yesXM: placesOf(counted.yes).map(({ xM }) => xM),
+            otherXM: placesOf(counted.other).map(({ xM }) => xM),
+            lengths,
+            ...(line !== undefined && { lineXM: rink.lines[line].centreXM }),
+          },
+          width,
+        ),
+      { idPrefix: 'where' },
+    );
+  }, [width, counted, rink, lengths]);
+  return (
+    <figure className={many.isStale ? 'where-strip is-stale' : 'where-strip'}>
+      <div ref={box}>
+        <svg
+          className="ice-svg"
+          width={width}
+          height={WHERE_STRIP_HEIGHT_PX}
+          viewBox={`0 0 ${Math.max(1, width)} ${WHERE_STRIP_HEIGHT_PX}`}
+          role="img"
+          aria-label={said}
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there
+          dangerouslySetInnerHTML={{ __html: markup }}
+        />
+      </div>
+      <figcaption className="cap">
+        {many.isStale && 'was: '}
+        {said}
+      </figcaption>
+    </figure>
+  );
+}
