@@ -46,6 +46,20 @@ describe('npm start', () => {
     expect(code).toBe(0);
   });
 
+  it('opens the links for players on an address of their own where it is told to', async () => {
+    const child = spawn(
+      process.execPath,
+      ['--import', 'tsx', script, '--data', folder, '--port', '0', '--handouts', '127.0.0.1:0', '--no-open'],
+      { cwd: root },
+    );
+    children.push(child);
+    let said = '';
+    child.stdout.on('data', chunk => (said += chunk));
+    while (!said.includes('Ctrl-C')) await once(child.stdout, 'data');
+    const address = /Links for players open at (http:\/\/127\.0\.0\.1:\d+)/.exec(said)![1];
+    expect((await fetch(`${address}/api/about`)).status).toBe(404);
+  });
+
   it('a taken port is one clear sentence', async () => {
     const other = createServer().listen(0, '127.0.0.1');
     await once(other, 'listening');
@@ -58,6 +72,8 @@ describe('npm start', () => {
 
   it.each([
     [['--port', 'many'], /--port takes a whole number/],
+    [['--handouts', 'everywhere'], /--handouts takes an address and a port/],
+    [['--handouts', '192.168.1.20:70000'], /The port of --handouts takes a whole number/],
     [['--colour'], /--colour.*--help/],
   ])('%j is refused in one line', (args, sentence) => {
     const { status, stderr } = run(...args);
@@ -69,6 +85,6 @@ describe('npm start', () => {
   it('--help names every flag', () => {
     const { status, stdout } = run('--help');
     expect(status).toBe(0);
-    for (const flag of ['--data', '--port', '--no-open']) expect(stdout).toContain(flag);
+    for (const flag of ['--data', '--port', '--handouts', '--no-open']) expect(stdout).toContain(flag);
   });
 });

@@ -6,12 +6,15 @@ import { Refusal, type RunningServer, startServer } from '@icewright/server';
 
 const defaultPort = 4680;
 
-const help = `npm start -- [--data FOLDER] [--port NUMBER] [--no-open]
+const help = `npm start -- [--data FOLDER] [--port NUMBER] [--handouts ADDRESS:PORT] [--no-open]
 
 Starts Icewright on this machine and opens it in the browser.
 
   --data FOLDER   where everything is kept (default: ${defaultDataFolder()})
   --port NUMBER   default ${defaultPort}; 0 takes any free one
+  --handouts ADDRESS:PORT
+                  opens the links for players, and nothing else, to your network: this machine's address in it,
+                  as 192.168.1.20:4681. Without it they work on this machine only
   --no-open       do not open the browser
   --help          this text
 `;
@@ -30,23 +33,34 @@ async function main(args: string[]): Promise<void> {
     process.stdout.write(help);
     return;
   }
-  const server = await startServer({ dataFolder: wanted.dataFolder, port: wanted.port });
+  const { dataFolder, port, handouts } = wanted;
+  const server = await startServer({ dataFolder, port, ...(handouts === null ? {} : { handouts }) });
   const address = `http://localhost:${server.port}`;
   process.stdout.write(
-    `Icewright: ${address}\nEverything is kept in ${wanted.dataFolder}\nCtrl-C ends it.\n`,
+    `Icewright: ${address}\nEverything is kept in ${dataFolder}\n${
+      handouts === null ? '' : `Links for players open at http://${handouts.host}:${server.handoutPort}\n`
+    }Ctrl-C ends it.\n`,
   );
   endOnSignal(server);
   if (wanted.opens) openBrowser(address);
 }
 
-function wantedFrom(args: string[]): { dataFolder: string; port: number; opens: boolean } | null {
-  let values: { data?: string; port?: string; 'no-open'?: boolean; help?: boolean };
+interface Wanted {
+  readonly dataFolder: string;
+  readonly port: number;
+  readonly opens: boolean;
+  readonly handouts: { readonly host: string; readonly port: number } | null;
+}
+
+function wantedFrom(args: string[]): Wanted | null {
+  let values: { data?: string; port?: string; handouts?: string; 'no-open'?: boolean; help?: boolean };
   try {
     ({ values } = parseArgs({
       args,
       options: {
         data: { type: 'string' },
         port: { type: 'string' },
+        handouts: { type: 'string' },
         'no-open': { type: 'boolean' },
         help: { type: 'boolean', short: 'h' },
       },
@@ -55,11 +69,29 @@ function wantedFrom(args: string[]): { dataFolder: string; port: number; opens: 
     throw new Refusal(`${(error as Error).message.split('\n')[0]} See --help.`);
   }
   if (values.help === true) return null;
-  const port = Number(values.port ?? defaultPort);
-  if (!Number.isInteger(port) || port < 0 || port > 65535) {
-    throw new Refusal(`--port takes a whole number from 0 to 65535, not ${values.port}.`);
+  return {
+    dataFolder: resolve(values.data ?? defaultDataFolder()),
+    port: portFrom('--port', values.port ?? `${defaultPort}`),
+    opens: values['no-open'] !== true,
+    handouts: handoutsFrom(values.handouts),
+  };
+}
+
+function portFrom(option: string, text: string): number {
+  const port = Number(text);
+  if (text === '' || !Number.isInteger(port) || port < 0 || port > 65535) {
+    throw new Refusal(`${option} takes a whole number from 0 to 65535, not ${text}.`);
   }
-  return { dataFolder: resolve(values.data ?? defaultDataFolder()), port, opens: values['no-open'] !== true };
+  return port;
+}
+
+function handoutsFrom(text: string | undefined): Wanted['handouts'] {
+  if (text === undefined) return null;
+  const [, host, port] = /^\[?(.+?)\]?:(\d+)$/.exec(text) ?? [];
+  if (host === undefined || port === undefined) {
+    throw new Refusal(`--handouts takes an address and a port, as 192.168.1.20:4681, not ${text}.`);
+  }
+  return { host, port: portFrom('The port of --handouts', port) };
 }
 
 /** Where programs of this system keep what is the user's. */

@@ -1,7 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { WebSocket } from 'ws';
 import { rateLimitOf } from './http/rate-limit.ts';
 import { type RunningServer, startServer } from './start-server.ts';
 import { dayMs, handoutStoreOn, isToken } from './store/handout-store.ts';
@@ -67,11 +68,10 @@ describe('a link for a player', () => {
 
   it('is listed where it was made, taken back there, and then shows nothing', async () => {
     const { token } = await made();
-    const list = async () =>
-      (await (await fetch(at('/api/drills/drill-middle-first/handouts'))).json()) as {
-        token: string;
-        isOpen: boolean;
-      }[];
+    const list = async () => {
+      const answer = await fetch(at('/api/drills/drill-middle-first/handouts'));
+      return ((await answer.json()) as { links: object[] }).links;
+    };
     expect(await list()).toContainEqual(expect.objectContaining({ token, isOpen: true }));
     const back = (drill: string) => fetch(at(`/api/drills/${drill}/handouts/${token}`), { method: 'DELETE' });
     expect((await back('drill-four-corners')).status).toBe(404);
@@ -147,6 +147,78 @@ describe('guessing', () => {
     expect(statuses.indexOf(429)).toBeGreaterThan(5);
     expect(statuses.indexOf(429)).toBeLessThanOrEqual(10);
     expect(sentences.size).toBe(1);
+  });
+});
+
+describe('links that are open to the network', () => {
+  it('answer on a port of their own, and nothing else of the workbench does', async () => {
+    const own = mkdtempSync(join(tmpdir(), 'icewright-net-'));
+    const app = mkdtempSync(join(tmpdir(), 'icewright-app-'));
+    mkdirSync(join(app, 'assets'));
+    for (const file of ['index.html', 'handout.html', 'sw.js', 'assets/a.js', 'icewright.svg'])
+      writeFileSync(join(app, file), file);
+    const both = await startServer({
+      dataFolder: own,
+      port: 0,
+      appFolder: app,
+      handouts: { host: '127.0.0.1', port: 0 },
+    });
+    try {
+      const staff = `http://127.0.0.1:${both.port}`;
+      const players = `http://127.0.0.1:${both.handoutPort}`;
+      const { token } = (await (
+        await fetch(`${staff}/api/drills/drill-middle-first/handouts`, {
+          method: 'POST',
+          headers: json,
+          body: '{"days":1,"teamName":""}',
+        })
+      ).json()) as { token: string };
+      const { base } = (await (await fetch(`${staff}/api/drills/drill-middle-first/handouts`)).json()) as {
+        base: string;
+      };
+      expect(base).toBe(players);
+      expect(await (await fetch(`${players}/handout/${token}`)).text()).toBe('handout.html');
+      expect((await fetch(`${players}/handout/${token}/drill.json`)).status).toBe(200);
+      expect((await fetch(`${players}/assets/a.js`)).status).toBe(200);
+      for (const path of [
+        '/',
+        '/drills',
+        '/index.html',
+        '/sw.js',
+        '/api/teams',
+        '/api/about',
+        '/api/teams/team-lanterns/file',
+        '/api/drills/drill-middle-first/handouts',
+        '/api/documents/drill-middle-first/versions',
+        `/film/sampled-sha256:${'0'.repeat(64)}`,
+        '/assets/%2e%2e/index.html',
+        '/assets/..%2findex.html',
+        '/sync',
+      ])
+        expect((await fetch(players + path)).status, path).toBe(404);
+      const socket = new WebSocket(`ws://127.0.0.1:${both.handoutPort}/sync`);
+      socket.on('error', () => {});
+      expect(
+        await new Promise(done => {
+          socket.once('open', () => done('open'));
+          socket.once('close', () => done('closed'));
+        }),
+      ).toBe('closed');
+      expect(
+        (await fetch(`${players}/api/teams`, { method: 'POST', headers: json, body: '{}' })).status,
+      ).toBe(404);
+    } finally {
+      await both.close();
+      for (const folder_ of [own, app]) rmSync(folder_, { recursive: true });
+    }
+  });
+
+  it.each(['0.0.0.0', '::', 'somewhere'])('need one address of this machine, not %s', async host => {
+    const own = mkdtempSync(join(tmpdir(), 'icewright-net-'));
+    await expect(
+      startServer({ dataFolder: own, port: 0, filmFixtures: null, handouts: { host, port: 0 } }),
+    ).rejects.toThrow(/one address of this machine/);
+    rmSync(own, { recursive: true });
   });
 });
 

@@ -5,11 +5,13 @@ import { fileURLToPath } from 'node:url';
 import { getRequestListener } from '@hono/node-server';
 import { canCreateDemo, createDemo } from './demo/create-demo.ts';
 import { filmFolderAt } from './films/film-folder.ts';
+import { type HandoutServer, startHandoutServer } from './handout-server.ts';
 import { apiOf } from './http/api.ts';
 import { sendAppFile } from './http/app-files.ts';
 import { answerFilm } from './http/film-address.ts';
 import { findIntrusion, isLoopback, isWrite, setSecurityHeaders } from './http/guard.ts';
 import { handoutDoorOf } from './http/handout-address.ts';
+import { listen, sayRefusal } from './http/listening.ts';
 import manifest from './package.json' with { type: 'json' };
 import { Refusal } from './refusal.ts';
 import { documentStoreOn } from './store/document-store.ts';
@@ -24,12 +26,19 @@ export interface ServerOptions {
   /** A loopback address; anything else is refused until there are accounts. */
   readonly host?: string;
   readonly appFolder?: string;
+  /**
+   * Where players reach the links that were made for them: an address of this machine in its network, and a port of
+   * its own. Nothing but those links is answered there. Without it they work on this machine only.
+   */
+  readonly handouts?: { readonly host: string; readonly port: number };
   /** Where the demo's films come from; null starts an empty data folder without the demo. */
   readonly filmFixtures?: string | null;
 }
 
 export interface RunningServer {
   readonly port: number;
+  /** Of the links for players, when they are open to the network. */
+  readonly handoutPort: number | null;
   close(): Promise<void>;
 }
 
@@ -51,11 +60,14 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const line = syncLineOn(store);
   const handouts = handoutStoreOn(db);
   const handoutDoor = handoutDoorOf({ appFolder, line, handouts });
+  let handoutBase: string | null = null;
+  let handoutServer: HandoutServer | null = null;
   const api = apiOf({
     store,
     films,
     line,
     handouts,
+    handoutBase: () => handoutBase,
     dataFolder,
     version: manifest.version,
     filmFixtures: filmFixtures ?? fromRoot('fixtures/film'),
@@ -90,14 +102,21 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     if (store.list().length === 0 && filmFixtures !== null && canCreateDemo(filmFixtures))
       await createDemo(store, films, filmFixtures, new Date());
     await listen(server, port, host);
+    if (options.handouts !== undefined) {
+      handoutServer = await startHandoutServer(handoutDoor, appFolder, options.handouts);
+      handoutBase = handoutServer.base;
+    }
   } catch (error) {
+    server.close();
     db.close();
     throw error;
   }
   return {
     port: (server.address() as AddressInfo).port,
+    handoutPort: handoutServer?.port ?? null,
     async close() {
       line.close();
+      await handoutServer?.close();
       const closed = new Promise(done => server.close(done));
       server.closeAllConnections();
       await closed;
@@ -109,30 +128,3 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 /** `/film/<game>` is a page of the app, `/film/<hash>` a film's bytes; a browser that opens a page says that it wants HTML. */
 const isPageAsked = (request: IncomingMessage): boolean =>
   request.method === 'GET' && request.headers.accept?.includes('text/html') === true;
-
-function listen(server: ReturnType<typeof createServer>, port: number, host: string): Promise<void> {
-  return new Promise((done, fail) => {
-    server.once('error', (error: NodeJS.ErrnoException) => {
-      if (error.code === 'EADDRINUSE') {
-        fail(new Refusal(`Port ${port} is taken by another program. Choose another one with --port.`));
-      } else if (error.code === 'EACCES')
-        fail(new Refusal(`Port ${port} may not be used here. Choose one above 1023.`));
-      else fail(error);
-    });
-    server.listen(port, host, done);
-  });
-}
-
-function sayRefusal(error: unknown, request: IncomingMessage, response: ServerResponse): void {
-  const isKnown = error instanceof Refusal;
-  if (!isKnown) console.error(error);
-  if (response.headersSent || response.destroyed) {
-    response.destroy();
-    return;
-  }
-  // What is still coming in is not read any more.
-  if (!request.complete) response.setHeader('Connection', 'close');
-  response.writeHead(isKnown ? error.status : 500, { 'Content-Type': 'application/json; charset=utf-8' });
-  const sentence = isKnown ? error.message : 'Something went wrong in the server; its window says what.';
-  response.end(JSON.stringify({ sentence }));
-}

@@ -63,8 +63,13 @@ export interface HandoutLink {
   readonly isOpen: boolean;
 }
 
-export const findHandouts = (drillId: string) =>
-  ask<readonly HandoutLink[]>(`/api/drills/${drillId}/handouts`);
+export interface HandoutLinks {
+  /** What they begin with where players reach them; null: they work on this machine only. */
+  readonly base: string | null;
+  readonly links: readonly HandoutLink[];
+}
+
+export const findHandouts = (drillId: string) => ask<HandoutLinks>(`/api/drills/${drillId}/handouts`);
 
 export const makeHandout = (drillId: string, wish: { readonly days: number; readonly teamName: string }) =>
   ask<HandoutLink>(`/api/drills/${drillId}/handouts`, { method: 'POST', body: JSON.stringify(wish) });

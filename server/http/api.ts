@@ -27,6 +27,8 @@ export interface Kept {
   readonly films: FilmFolder;
   readonly line: SyncLine;
   readonly handouts: HandoutStore;
+  /** What a link for a player begins with, where they are open to the network. */
+  readonly handoutBase: () => string | null;
   readonly dataFolder: string;
   readonly version: string;
   readonly filmFixtures: string;
@@ -82,7 +84,7 @@ export function apiOf(kept: Kept): Hono {
   });
   api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));
-  api.route('/drills', handoutsApiOf(store, line, kept.handouts));
+  api.route('/drills', handoutsApiOf(kept));
   api.get('/films', async context =>
     context.json(
       (await films.list()).map(film => (isDemoFilm(film.fileName) ? { ...film, demo: true } : film)),

@@ -9,10 +9,22 @@ import { jsonOf } from './json-body.ts';
 export const mostHandoutDays = 90;
 
 /** For the staff: the links of a drill, a new one, an end to one. */
-export function handoutsApiOf(store: DocumentStore, line: SyncLine, handouts: HandoutStore): Hono {
+export function handoutsApiOf({
+  store,
+  line,
+  handouts,
+  handoutBase,
+}: {
+  readonly store: DocumentStore;
+  readonly line: SyncLine;
+  readonly handouts: HandoutStore;
+  readonly handoutBase: () => string | null;
+}): Hono {
   const api = new Hono();
   const said = (handout: Handout) => ({ ...handout, isOpen: handouts.isOpen(handout) });
-  api.get('/:id/handouts', context => context.json(handouts.of(context.req.param('id')).map(said)));
+  api.get('/:id/handouts', context =>
+    context.json({ base: handoutBase(), links: handouts.of(context.req.param('id')).map(said) }),
+  );
   api.post('/:id/handouts', async context => {
     const id = context.req.param('id');
     const { days, teamName } = await jsonOf(context.req.raw);

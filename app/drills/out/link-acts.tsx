@@ -3,7 +3,14 @@ import { useCallback, useEffect, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { ChoiceField } from '../../parts/field.tsx';
 import { daySaid } from '../../parts/figures.ts';
-import { type Answer, endHandout, findHandouts, type HandoutLink, makeHandout } from '../../shell/server.ts';
+import {
+  type Answer,
+  endHandout,
+  findHandouts,
+  type HandoutLink,
+  type HandoutLinks,
+  makeHandout,
+} from '../../shell/server.ts';
 import { OutRow } from './out-row.tsx';
 
 const DAYS = [
@@ -16,7 +23,7 @@ type Days = (typeof DAYS)[number]['value'];
 
 /** Links by which a player sees this drill and nothing else, and an end to each. */
 export function LinkActs({ drillId, team }: { readonly drillId: string; readonly team: Team }) {
-  const [links, setLinks] = useState<readonly HandoutLink[]>([]);
+  const [{ base, links }, setLinks] = useState<HandoutLinks>({ base: null, links: [] });
   const [days, setDays] = useState<Days>('14');
   const [isNamed, setNamed] = useState(false);
   const [isWorking, setWorking] = useState(false);
@@ -37,12 +44,13 @@ export function LinkActs({ drillId, team }: { readonly drillId: string; readonly
     await look();
     setWorking(false);
   };
+  const addressOf = (link: HandoutLink) => `${base ?? location.origin}/handout/${link.token}`;
   const open = links.filter(link => link.isOpen);
   return (
     <OutRow
       wide
       name="Link for a player"
-      says="shows this drill as it stands, and nothing else of yours; works where this machine can be reached"
+      says={`shows this drill as it stands, and nothing else of yours. ${REACHED[base === null ? 'here' : 'network']}`}
     >
       <ChoiceField label="ends after" labelHidden value={days} choices={DAYS} onChange={setDays} />
       <Act isOn={isNamed} onPress={() => setNamed(!isNamed)}>
@@ -88,4 +96,8 @@ export function LinkActs({ drillId, team }: { readonly drillId: string; readonly
   );
 }
 
-const addressOf = (link: HandoutLink): string => `${location.origin}/handout/${link.token}`;
+/** Where a link can be opened, and what to do where that is not enough. */
+const REACHED = {
+  here: 'Links work on this machine only; started with --handouts they open in your network. The page above needs no link',
+  network: 'It opens for everybody in your network who has it',
+} as const;
