@@ -8,7 +8,8 @@ import { STEP_HZ } from './step-hz.ts';
 /**
  * Each time a skater within the last 3 m is too fast towards the boards to stop half a metre before them:
  * v > √(2·stop·(d − 0.5)), v the speed towards the boards, d the metres left. Value: metres left where it is worst; threshold:
- * metres needed, v²/(2·stop) + 0.5. Skating along the boards is no finding.
+ * metres needed, v²/(2·stop) + 0.5. Skating along the boards is no finding. `stopMps2` > 0, m/s². Metres, frame of the rink. Empty when there
+ * is none. Source: the stopping law; the last 3 m and the half metre are estimates of `drill-rows.ts`.
  */
 export const findBoardsTooFast = (
   track: Track,

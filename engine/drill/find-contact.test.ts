@@ -56,6 +56,19 @@ describe('contact below the age allowed', () => {
     expect(contacts(planOf([hunted(12)[0]!, { role: 'F1', atM: at(-6, 12) }]), 'u10')).toEqual([]);
   });
 
+  it('is said of a steal from the front as of a chase', () => {
+    const [carrier] = hunted(2);
+    const thief: TestSpot = {
+      role: 'F1',
+      atM: at(8, 2),
+      acts: [{ kind: 'steal', whom: named('X1'), effortRatio: 1, cue: { on: 'whistle' } }],
+    };
+    const [front] = contacts(planOf([carrier!, thief]), 'u14');
+    expect(front).toMatchObject({ spots: ['F1', 'X1'] });
+    expect(front!.value).toBeGreaterThan(2);
+    expect(contacts(planOf([carrier!, thief]), 'u18')).toEqual([]);
+  });
+
   it('mirrored, the drill has the mirrored finding', () => {
     const [one] = contacts(atTheBoards, 'u10');
     const [other] = contacts(mirrored(atTheBoards), 'u10');

@@ -3,6 +3,7 @@ import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import { BODIES_TOUCH_M } from './drill-rows.ts';
 import { CONTACT_MPS, FRONT_RAD, noCheckingRowOf, PINNED_M } from './finding-rows.ts';
+import type { PlayableAct } from './playable-parts.ts';
 import type { Finding, RunEvent, Track } from './run-result.ts';
 import type { RunState } from './run-state.ts';
 import { STEP_HZ } from './step-hz.ts';
@@ -10,8 +11,8 @@ import { STEP_HZ } from './step-hz.ts';
 /**
  * Where the drill as played asks for body contact at a level below the age of body checking, or of women's hockey. Of two on
  * opposite sides, of whom one hunts the other, the first time that
- * - the hunter catches the other within `PINNED_M` of the boards, or
- * - catches from the front (within `FRONT_RAD` of where the other goes) at no less than `CONTACT_MPS`, or
+ * - the hunter catches the other, has the stick on the puck, or in a steal comes within a lunge, within `PINNED_M` of the boards, or
+ * - does so from the front (within `FRONT_RAD` of where the other goes) at no less than `CONTACT_MPS`, or
  * - their bodies touch (`BODIES_TOUCH_M`) at no less than that.
  * Value: speed at which the two come together, m/s, 0 when they do not; threshold: 0, no contact is meant. Place: of the one hunted; `spots`: hunter,
  * hunted. It is a caution: the federation's rules decide. Empty at the levels that check.
@@ -31,14 +32,15 @@ export const findContact = (
         if (hunted < 0 || spots[hunted]!.side === spot.side) return [];
         const by = tracks[hunter]!;
         const of = tracks[hunted]!;
-        const caught = events.find(event => isCatch(event, of.spot, by.spot));
-        const caughtAt = caught ? Math.min(Math.round(caught.timeS * STEP_HZ), of.xM.length - 1) : -1;
-        const isHard =
-          caughtAt >= 0 &&
-          (boardsDistance(run.rink.boards, placeAt(of, caughtAt)) < PINNED_M.value ||
-            isFromFront(by, of, caughtAt));
+        const upon = [
+          ...events
+            .filter(event => isCatch(event, of.spot, by.spot))
+            .map(({ timeS }) => Math.min(Math.round(timeS * STEP_HZ), of.xM.length - 1)),
+          ...reachesOf(spot.acts, by, of, run.playable.level.model.lungeReachM),
+        ].sort((a, b) => a - b);
+        const caughtAt = upon.find(at => isHard(run, by, of, at)) ?? -1;
         const touchAt = firstTouch(by, of);
-        const at = isHard && (touchAt < 0 || caughtAt <= touchAt) ? caughtAt : touchAt;
+        const at = caughtAt >= 0 && (touchAt < 0 || caughtAt <= touchAt) ? caughtAt : touchAt;
         if (at < 0) return [];
         return [
           {
@@ -61,8 +63,26 @@ export const findContact = (
 
 const isHunt = (kind: string): boolean => kind === 'chase' || kind === 'steal';
 
+/** The hunter is upon the other: within reach, or with the stick on the puck. */
 const isCatch = (event: RunEvent, of: SpotId, by: SpotId): boolean =>
-  event.kind === 'caught' && event.spot === of && event.by === by;
+  ((event.kind === 'caught' || event.kind === 'loose') && event.spot === of && event.by === by) ||
+  (event.kind === 'steal' && event.spot === by && event.from === of);
+
+/** Samples in which a thief is within a lunge of the other: one who comes too fast to win the puck is upon the other all the same. */
+const reachesOf = (acts: readonly PlayableAct[], by: Track, of: Track, lungeM: number): readonly number[] => {
+  const samples: number[] = [];
+  for (let i = 0; i < of.xM.length; i++) {
+    const act = acts[by.actIndex[i]!];
+    if (act?.kind !== 'steal' || act.whom !== of.spot) continue;
+    const x = by.xM[i]! - of.xM[i]!;
+    const y = by.yM[i]! - of.yM[i]!;
+    if (x * x + y * y <= lungeM * lungeM) samples.push(i);
+  }
+  return samples;
+};
+
+const isHard = (run: Pick<RunState, 'rink'>, by: Track, of: Track, at: number): boolean =>
+  boardsDistance(run.rink.boards, placeAt(of, at)) < PINNED_M.value || isFromFront(by, of, at);
 
 const placeAt = (track: Track, i: number): IcePoint => ({ xM: track.xM[i]!, yM: track.yM[i]! });
 

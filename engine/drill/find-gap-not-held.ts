@@ -10,7 +10,8 @@ type GapAct = PlayableAct & { readonly kind: 'gap' };
  * Gaps that are off by more than `GAP_TOLERANCE_RATIO` of the wanted distance for longer than `GAP_OFF_S` on end, judged from when
  * they are first right, at the latest `GAP_SETTLE_S` after the act has started. The wanted distance is never more than what is
  * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted. Weight
- * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`.
+ * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`. `ourBlueLineXM` > 0, metres from the middle. Empty when every gap is held. Our own rule, with estimates
+ * of `drill-rows.ts`.
  */
 export const findGapNotHeld = (
   tracks: readonly Track[],

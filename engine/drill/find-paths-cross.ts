@@ -18,7 +18,8 @@ const SLACK_M = 0.6;
  * Encounters in which two paths come within 1.2 m of each other, at times no more than 0.3 s apart, with a closing speed over
  * the level's limit. Closing speed is the size of the difference of the two velocities. One finding an encounter, at its highest closing speed. Pairs are
  * looked at every 0.1 s and compared in detail only where their speeds could bring them together, so the cost stays
- * linear in the time and small in the pairs.
+ * linear in the time and small in the pairs. Metres, m/s, frame of the rink; empty when there is none. Source: most injuries are unintended contact
+ * (Darling et al. 2010); distances, times and limits are estimates of `drill-rows.ts` and of the level.
  */
 export const findPathsCross = (
   tracks: readonly Track[],

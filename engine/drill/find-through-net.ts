@@ -9,6 +9,7 @@ import { STEP_HZ } from './step-hz.ts';
  * Each time the middle of a body is inside the frame of a net, from the goal line to the net's depth behind it and between the
  * posts; or, for whoever is no goalie, inside the crease of a net where a goalie stands (`spots` then names the goalie second).
  * Value: how long, seconds; time and place: where it goes in. Only the skater's middle is looked at, and small nets have no crease.
+ * Metres, frame of the rink; empty when nobody does. Source: the measures of the rink.
  */
 export const findThroughNet = (run: RunState, tracks: readonly Track[]): readonly Finding[] => {
   const findings: Finding[] = [];

@@ -3,14 +3,19 @@ import { feetOf } from '../units/feet.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { ActKind, DrillPlan, Flow, PassWay } from './drill.ts';
 import type { Lengths } from './finding-sentence.ts';
-import type { Mend, MendWhere } from './mend.ts';
+import type { Mend, MendSays, MendWhere } from './mend.ts';
 
-/** A mend as one plain sentence that says what to do. Roles name the spots; lengths in metres or feet, speeds in m/s or ft/s, times in seconds. */
-export const mendSentence = (
-  { says }: Pick<Mend, 'says'>,
-  plan: DrillPlan,
-  lengths: Lengths = 'metres',
-): string => {
+/** A mend as one plain sentence that says what to do, and what becomes of the finding where it is only eased. Roles name the spots; lengths in metres or feet, speeds in m/s or ft/s, times in seconds. */
+export const mendSentence = (mend: Mend, plan: DrillPlan, lengths: Lengths = 'metres'): string => {
+  const sentence = changeSentence(mend.says, plan, lengths);
+  if (mend.easesTo === undefined) return sentence;
+  const { unit } = mend.finding;
+  const isFeet = lengths === 'feet' && unit === 'm';
+  const value = trimmed(isFeet ? feetOf(mend.easesTo) : mend.easesTo, 1);
+  return `${sentence.slice(0, -1)}: ${value} ${isFeet ? 'ft' : unit} then, better if not enough.`;
+};
+
+const changeSentence = (says: MendSays, plan: DrillPlan, lengths: Lengths): string => {
   const who = roleOf(plan, says.spot);
   const { number } = says;
   const length = lengths === 'feet' ? `${trimmed(feetOf(number), 0)} ft` : `${trimmed(number, 1)} m`;

@@ -60,13 +60,18 @@ export interface MendSays {
   readonly ends?: Flow['ends'];
 }
 
-/** One change that makes a finding go, tried: with it, and nothing else, the finding is gone and nothing new is to be looked at. */
+/**
+ * One change that makes a finding go, tried: with it, and nothing else, the finding is gone and nothing new is to be looked at. Of what is only
+ * worth knowing, a change that eases it is offered where none takes it away.
+ */
 export interface Mend {
   readonly kind: 'mend';
   readonly finding: Finding;
   readonly says: MendSays;
   /** All of them in one step. */
   readonly writes: readonly MendWrite[];
+  /** What the value of the finding becomes, in its unit, when the finding stays and is only eased. */
+  readonly easesTo?: number;
 }
 
 export interface NoMend {

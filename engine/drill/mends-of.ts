@@ -44,6 +44,7 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
   const before = outcomeOf(run, more(plan, run));
   const candidates = mendCandidatesOf({ ...asked, playable, run });
   let triedCount = 0;
+  let eased: Mend | undefined;
   for (const { says, writes } of candidates) {
     yield triedCount;
     triedCount++;
@@ -51,10 +52,16 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
     const tried = playableOf(after, rink, level);
     if (tried.kind !== 'playable') continue;
     const again = runDrill(tried);
-    if (isMended(finding, before, outcomeOf(again, more(after, again)))) {
-      return { kind: 'mend', finding, says, writes };
-    }
+    const found = more(after, again);
+    const outcome = outcomeOf(again, found);
+    if (!isWell(finding, before, outcome)) continue;
+    const mend = { kind: 'mend', finding, says, writes } as const;
+    if (isGone(finding, before, outcome)) return mend;
+    const easesTo = easedTo(finding, [...again.findings, ...found]);
+    if (easesTo === undefined || shortOf(finding, easesTo) > leastShort(finding, eased)) continue;
+    eased = { ...mend, easesTo };
   }
+  if (eased) return eased;
   return { kind: 'noMend', reason: triedCount > 0 ? 'noneHelps' : 'nothingToTry', triedCount };
 }
 
@@ -90,15 +97,31 @@ const counted = (keys: readonly string[]): ReadonlyMap<string, number> => {
   return counts;
 };
 
-const isMended = (finding: Finding, before: Outcome, after: Outcome): boolean => {
-  const key = keyOf(finding);
-  const less = (after.findings.get(key) ?? 0) < (before.findings.get(key) ?? 0);
-  const isNoneNew = [...after.looks].every(([look, count]) => count <= (before.looks.get(look) ?? 0));
-  const isKept = [...before.happened].every(
+const isGone = (finding: Finding, before: Outcome, after: Outcome): boolean =>
+  (after.findings.get(keyOf(finding)) ?? 0) < (before.findings.get(keyOf(finding)) ?? 0);
+
+/** Nothing new is to be looked at, and what was to happen still does. */
+const isWell = (finding: Finding, before: Outcome, after: Outcome): boolean =>
+  [...after.looks].every(([look, count]) => count <= (before.looks.get(look) ?? 0)) &&
+  [...before.happened].every(
     ([what, count]) => (after.happened.get(what) ?? 0) >= count || isWhatIsMended(what, finding),
   );
-  return less && isNoneNew && isKept;
-};
+
+/** The value of the same finding after a change, of what is only worth knowing; undefined of what must go, or is measured otherwise now. */
+const easedTo = (finding: Finding, after: readonly Finding[]): number | undefined =>
+  finding.weight === 'know'
+    ? after.find(one => keyOf(one) === keyOf(finding) && one.unit === finding.unit)?.value
+    : undefined;
+
+const shortOf = ({ threshold }: Finding, value: number): number => Math.abs(value - threshold);
+
+/** A change eases when it takes away a quarter of what is lacking, and more than the one before. */
+const leastShort = (finding: Finding, eased: Mend | undefined): number =>
+  eased?.easesTo === undefined
+    ? EASES_TO * shortOf(finding, finding.value)
+    : shortOf(finding, eased.easesTo) - 1e-9;
+
+const EASES_TO = 0.75;
 
 /** The catch is what a mend of contact takes away. */
 const isWhatIsMended = (what: string, { kind, spots }: Finding): boolean =>

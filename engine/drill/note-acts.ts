@@ -9,7 +9,10 @@ import type { RunState } from './run-state.ts';
 /** Source of a finding that follows from the drill alone. */
 const FROM_THE_DRILL = { status: 'derived', source: 'the drill as it is drawn' } as const;
 
-/** The cue of the act that starts now came while the act before was still under way, by more than can be held back. */
+/**
+ * Adds `twoActsAtOnce` when the cue of the act that starts now came while the act before was still under way, by more than can be held
+ * back. Value: seconds too soon; threshold: `ACTS_OVERLAP_S`. Adds nothing for a first act or one without such a cue. Our own rule.
+ */
 export const noteTwoActs = (run: RunState, actor: Actor, act: PlayableAct): void => {
   const { cueS } = dueOf(run, actor);
   const overlapS = actor.freeSinceS - cueS;
@@ -30,7 +33,10 @@ export const noteTwoActs = (run: RunState, actor: Actor, act: PlayableAct): void
   });
 };
 
-/** No launch direction off the boards meets the receiver: the passer keeps the puck. */
+/**
+ * Adds `noBankPass`: no launch direction off the boards meets the receiver, and the passer keeps the puck. At the passer, metres; value 0 of the 1 way
+ * needed. Source: the search over every direction with one and with two bounces.
+ */
 export const noteNoBankPass = (run: RunState, passer: Actor, receiver: Actor, act: PlayableAct): void => {
   run.findings.push({
     ...FROM_THE_DRILL,
@@ -47,7 +53,7 @@ export const noteNoBankPass = (run: RunState, passer: Actor, receiver: Actor, ac
   });
 };
 
-/** The route is drawn over the boards; it is skated along them. */
+/** Adds `offTheIce` when the route is drawn over the boards; it is skated along them. Value: metres outside, at the place farthest out. Adds nothing else. */
 export const noteOffTheIce = (run: RunState, actor: Actor, act: PlayableAct, route: PlannedRoute): void => {
   if (!route.off) return;
   run.findings.push({
@@ -64,7 +70,10 @@ export const noteOffTheIce = (run: RunState, actor: Actor, act: PlayableAct, rou
   });
 };
 
-/** What is known only once the rep is over: cues that never came, pucks that were not there, spots drawn off the ice. */
+/**
+ * What is known only once the rep is over: cues that never came (value: seconds waited), pucks that were not there (value 0 of 1), spots drawn off
+ * the ice (value: metres outside). Seconds after the whistle, metres in the frame of the rink. Empty when there is nothing. From the drill alone.
+ */
 export const leftoverFindings = (run: RunState): readonly Finding[] => {
   const findings: Finding[] = [];
   const add = (finding: Omit<Finding, 'status' | 'source'>): void => {

@@ -9,6 +9,7 @@ import type { RunState } from './run-state.ts';
 /**
  * Looks at every opponent of the passer (no goalie, no coach) for whom the lane is shut: the stick can be on the puck
  * before it arrives. Each is a finding with the time to spare below zero; the one who is first takes the pass.
+ * Seconds, metres, frame of the rink; adds nothing when the lane is open. Source: the reach law of `skater/reach.ts`.
  */
 export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight: Flight): void => {
   const untilS = Math.min(flight.meetS - flight.releasedS, flight.path.endTimeS);

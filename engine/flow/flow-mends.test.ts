@@ -125,4 +125,30 @@ describe.each(cases)('a mend of $kind', ({ kind, plan, of, mends }) => {
   });
 });
 
+describe('a finding that is only worth knowing and that no single change takes away', () => {
+  it('is eased by the change that eases it most, and the sentence says what it becomes', () => {
+    const plan: DrillPlan = waiting(planOf([{ role: 'F1', atM: at(-14, 4), acts: [skate([at(14, 4)])] }]), 9);
+    const more = flowFindings(setting(10));
+    const run = runDrill(playableFrom(plan));
+    const finding = more(plan, run).find(one => one.kind === 'lineStandsTooLong')!;
+    const mend = mendOf({
+      plan,
+      rink: rinkOf({ preset: '200x85ft' }),
+      level: levelOf('collegeWomen'),
+      finding,
+      newAct: 'added act' as ActId,
+      newPuck: 'added puck',
+      more,
+    });
+    if (mend.kind !== 'mend' || mend.easesTo === undefined) throw new Error('nothing eases it');
+    const after = planAfter(plan, mend.writes);
+    const [left] = more(after, runDrill(playableFrom(after))).filter(one => one.kind === finding.kind);
+    expect(left!.value).toBeCloseTo(mend.easesTo, 9);
+    expect(Math.abs(left!.value - left!.threshold)).toBeLessThan(
+      0.75 * Math.abs(finding.value - finding.threshold),
+    );
+    expect(mendSentence(mend, plan)).toMatch(/: \d+(\.\d+)? skaters then, better if not enough\.$/);
+  });
+});
+
 const key = (spots: readonly SpotId[]): string => [...spots].sort().join(' ');

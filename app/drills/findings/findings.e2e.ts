@@ -48,6 +48,11 @@ describe('the findings of a drill', () => {
     await expect.poll(atS).toBeGreaterThan(0.5);
     await page.keyboard.press('Escape');
     await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('false');
+    await page.locator('.score g.flag[data-number="1"]').click();
+    await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(() => page.locator('.score g.flag.is-chosen').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('false');
     await page.keyboard.press('Home');
     await flag.focus();
     await page.keyboard.press('ArrowDown');
