@@ -11,6 +11,7 @@ export * from './chart/where-strip.ts';
 export * from './drill/cue-event.ts';
 export * from './drill/cue-letters.ts';
 export * from './drill/draw-drill.ts';
+export * from './drill/draw-game.ts';
 export * from './drill/draw-lines.ts';
 export * from './drill/draw-many.ts';
 export * from './drill/draw-moment.ts';

@@ -8,6 +8,8 @@ import { removed } from './edit/removed.ts';
 import { RouteHandles } from './edit/route-handles.tsx';
 import { isPicked, leadOf, type Picked, pressed, type Selection, spotsPicked } from './edit/selection.ts';
 import { placesToTake } from './finger-room.ts';
+import { GameCorners } from './games/game-corners.tsx';
+import { gameGrabM } from './games/game-writes.ts';
 import type { Grip } from './grip.ts';
 import { spotsOf } from './route-writes.ts';
 import type { Hand } from './use-hand.ts';
@@ -75,6 +77,14 @@ export function BoardHandles(props: HandleProps) {
 
   return (
     <Places value={placesToTake(drill, spotId)}>
+      {entriesOf(drill.games).map(([game, { usCount, themCount, fromM, toM }]) =>
+        grab(
+          { kind: 'game', game: game as Id<'game'> },
+          `Small game, ${usCount} on ${themCount}`,
+          gameGrabM({ fromM, toM }, props.isUpright),
+          0.9,
+        ),
+      )}
       {entriesOf(drill.pucks).map(([puck, { count, atM }]) =>
         grab({ kind: 'puck', puck: puck as Id<'puck'> }, count > 1 ? `Pucks, ${count}` : 'Puck', atM, 0.8),
       )}
@@ -84,6 +94,7 @@ export function BoardHandles(props: HandleProps) {
       {spotsOf(drill).map(([spot, { role, side, atM }]) =>
         grab({ kind: 'spot', spot }, `${role}, ${side === 'us' ? 'one of us' : 'one of them'}`, atM, 1.15),
       )}
+      <GameCorners {...props} />
       {spotId !== null && <RouteHandles {...props} spotId={spotId} />}
       {spotId !== null && actId !== null && <CueHandle {...props} spotId={spotId} actId={actId} />}
     </Places>

@@ -1,4 +1,4 @@
-import type { ActId, IcePoint, SpotId } from '@icewright/engine';
+import type { ActId, IcePoint, Id, SpotId } from '@icewright/engine';
 import type { Picked, Selection } from './edit/selection.ts';
 import { newActId } from './route-writes.ts';
 
@@ -20,6 +20,8 @@ export type Grip =
   | { readonly kind: 'through'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
   | { readonly kind: 'bend'; readonly spotId: SpotId; readonly actId: ActId; readonly index: number }
   | { readonly kind: 'pull'; readonly spotId: SpotId; readonly newAct: ActId }
+  /** A corner of a small game's region. */
+  | { readonly kind: 'corner'; readonly game: Id<'game'>; readonly corner: number }
   /** The lozenge of an act, on its way to what fires it. */
   | { readonly kind: 'cue'; readonly spotId: SpotId; readonly actId: ActId };
 

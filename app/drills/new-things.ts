@@ -1,5 +1,6 @@
 import { type Drill, type DrillSpot, newId } from '@icewright/book';
-import type { IcePoint, SpotId } from '@icewright/engine';
+import { type IcePoint, rinkOf, type SpotId } from '@icewright/engine';
+import { newGame } from './games/game-writes.ts';
 import type { Write } from './write.ts';
 
 /** What can be set on the ice from the line of things above the board. */
@@ -10,20 +11,47 @@ export const THINGS = [
   { what: 'coach', said: 'Coach' },
   { what: 'puck', said: 'Puck' },
   { what: 'pylon', said: 'Pylon' },
+  { what: 'net', said: 'Net' },
+  { what: 'smallNet', said: 'Small net' },
+  { what: 'divider', said: 'Divider' },
+  { what: 'game', said: 'Small game' },
 ] as const;
 
 export type Thing = (typeof THINGS)[number]['what'];
 
 /** The writes that set a new thing down, and the spot that is new, if it is one. */
 export function thingAdded(drill: Drill, what: Thing, atM: IcePoint): { writes: Write[]; spotId?: SpotId } {
+  if (what === 'game')
+    return {
+      writes: [{ path: ['games', newId<'game'>()], value: newGame(drill, atM, rinkOf(drill.rink).area) }],
+    };
   if (what === 'puck')
     return {
       writes: [{ path: ['pucks', newId<'puck'>()], value: { atM, ...ownerNear(drill, atM), count: 1 } }],
     };
-  if (what === 'pylon')
-    return { writes: [{ path: ['gear', newId<'gear'>()], value: { kind: 'pylon', atM, facingRad: 0 } }] };
+  if (isGear(what))
+    return {
+      writes: [
+        {
+          path: ['gear', newId<'gear'>()],
+          value: { kind: what, atM, facingRad: facingOf(drill, what, atM) },
+        },
+      ],
+    };
   const spotId = newId<'spot'>();
   return { writes: [{ path: ['spots', spotId], value: spotAt(drill, what, atM) }], spotId };
+}
+
+const GEAR = ['pylon', 'net', 'smallNet', 'divider'] as const;
+type GearKind = (typeof GEAR)[number];
+const isGear = (what: Thing): what is GearKind => (GEAR as readonly string[]).includes(what);
+
+/** A net turns its back to the boards that are nearest for the shape of the sheet; all else lies across the sheet. */
+function facingOf(drill: Drill, what: GearKind, { xM, yM }: IcePoint): number {
+  if (what !== 'net' && what !== 'smallNet') return 0;
+  const { maxXM, maxYM } = rinkOf(drill.rink).area;
+  if (Math.abs(yM) / maxYM > Math.abs(xM) / maxXM) return yM > 0 ? -Math.PI / 2 : Math.PI / 2;
+  return xM > 0 ? Math.PI : 0;
 }
 
 const SHOULDER_ROOM_M = 2; // two discs of the drawing beside each other, our choice
@@ -49,7 +77,7 @@ function ownerNear(drill: Drill, atM: IcePoint): { ownerSpot?: SpotId } {
   return near !== undefined && near.awayM <= STICK_REACH_M ? { ownerSpot: near.id } : {};
 }
 
-function spotAt(drill: Drill, what: Exclude<Thing, 'puck' | 'pylon'>, atM: IcePoint): DrillSpot {
+function spotAt(drill: Drill, what: Exclude<Thing, 'puck' | 'game' | GearKind>, atM: IcePoint): DrillSpot {
   const ranks = Object.values(drill.spots).map(spot => spot.rank);
   // A goalie belongs to the net it stands before: we defend that of minusX.
   const side = what === 'them' || (what === 'goalie' && atM.xM > 0) ? 'them' : 'us';

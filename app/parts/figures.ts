@@ -25,6 +25,11 @@ export const inUnitsOf = (lengths: Lengths, value: number, unit: string): string
   return `${lengthNumberSaid(value, lengths)} ${unit === 'm' ? 'ft' : 'ft/s'}`;
 };
 
+export const areaSaid = (areaSqM: number, lengths: Lengths): string =>
+  lengths === 'metres'
+    ? `${numberSaid(areaSqM, 0)}\u2009m²`
+    : `${numberSaid(areaSqM * FEET_IN_A_METRE ** 2, 0)}\u2009sq ft`;
+
 export const plusMinusSaid = (halfM: number, lengths: Lengths) => `± ${lengthSaid(halfM, lengths)}`;
 
 export function numberSaid(value: number, digits = 1): string {

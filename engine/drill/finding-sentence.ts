@@ -15,6 +15,8 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
     lengths === 'feet' ? `${feetOf(valueM).toFixed(0)} ft` : `${valueM.toFixed(1)} m`;
   const speed = (valueMps: number): string =>
     lengths === 'feet' ? `${feetOf(valueMps).toFixed(0)} ft/s` : `${valueMps.toFixed(1)} m/s`;
+  const area = (valueSqM: number): string =>
+    lengths === 'feet' ? `${(feetOf(feetOf(valueSqM))).toFixed(0)} sq ft` : `${valueSqM.toFixed(0)} m²`;
   const seconds = (valueS: number): string => `${valueS.toFixed(valueS < 1 ? 2 : 1)} s`;
   switch (finding.kind) {
     case 'receiverCannotGetThere':
@@ -64,11 +66,21 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
         ? `The ${who} line stands too long: ${seconds(finding.value)} between two goes, ${seconds(finding.threshold)} at most after one so short.`
         : `Only ${finding.value.toFixed(1)} skaters move at once, ${finding.threshold.toFixed(1)} in an ordinary practice; the ${who} line stands longest.`;
     case 'tooFewSkaters':
+      if (who === undefined)
+        return `Too few skaters for the small game: ${finding.value} for it, ${finding.threshold} play at once.`;
       return `Too few skaters for this flow at ${who}: ${finding.value} here, it takes ${finding.threshold}.`;
     case 'goalieHasNoTime':
       return `The goalie has no time: ${seconds(finding.value)} between two shots, ${seconds(finding.threshold)} to be ready again.`;
     case 'lineInTheWay':
       return `The ${who} line waits in the way of ${other}: ${length(finding.value)} from it, ${length(finding.threshold)} is the least.`;
+    case 'gameOffTheIce':
+      return `The small game reaches ${length(finding.value)} over the boards.`;
+    case 'gameTooCrowded':
+      return `The small game is crowded: ${area(finding.value)} of ice for each skater, ${area(finding.threshold)} is little enough.`;
+    case 'netOutsideGame':
+      return `A net of the small game stands ${length(finding.value)} outside it.`;
+    case 'netNearBoards':
+      return `A net of the small game stands ${length(Math.max(0, finding.value))} from the boards, ${length(finding.threshold)} is the least.`;
     case 'offTheIce':
       return finding.act
         ? `The route of ${who} leaves the ice by ${length(finding.value)}.`

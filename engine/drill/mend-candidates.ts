@@ -73,11 +73,17 @@ const candidatesOf = (of: MendCase): readonly MendCandidate[] => {
     case 'lineStandsTooLong':
       return goesSooner(of);
     case 'tooFewSkaters':
-      return goesLater(of);
+      return who === undefined ? [] : goesLater(of);
     case 'goalieHasNoTime':
       return [...goesLater(of), ...actLater(of, who)];
     case 'lineInTheWay':
       return [...linesTurned(of, who), ...startsMoved(of, who), ...routesBent(of, other)];
+    // A small game is the coach's own to set: its edges and nets are dragged.
+    case 'gameOffTheIce':
+    case 'gameTooCrowded':
+    case 'netOutsideGame':
+    case 'netNearBoards':
+      return [];
   }
 };
 

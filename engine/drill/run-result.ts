@@ -96,7 +96,11 @@ export type FindingKind =
   | 'lineStandsTooLong'
   | 'tooFewSkaters'
   | 'goalieHasNoTime'
-  | 'lineInTheWay';
+  | 'lineInTheWay'
+  | 'gameOffTheIce'
+  | 'gameTooCrowded'
+  | 'netOutsideGame'
+  | 'netNearBoards';
 
 /** Something the coach must know before the whistle: where, when, how much against what. */
 export interface Finding {

@@ -102,7 +102,7 @@ export const ICE_PER_SKATER_SQM: Row = {
   unit: 'm²',
   range: [30, 80],
   source:
-    'studied formats run from 2 on 2 on an eighth of the ice to 5 on 5 (federations of Finland and Sweden, 2019/20), about 46 m² each on the smallest; under that sticks and bodies meet: common practice, no source',
+    '2 on 2 on an eighth of a sheet of 60 × 26 m is 48 m² each; studied formats run from an eighth of the ice to all of it (federations of Finland and Sweden, 2019/20); a least figure is common practice, no source',
   status: 'estimate',
 };
 
@@ -113,4 +113,22 @@ export const NET_ROOM_M: Row = {
   range: [1, 4],
   source: 'cross ice for under 10: goals 1 m from the side boards (IIHF, Sept 2007)',
   status: 'sourced',
+};
+
+export const SMALL_NET_OPENING_M: Row = {
+  name: 'opening of a small net',
+  value: 1.219,
+  unit: 'm',
+  range: [0.9, 1.5],
+  source: 'small net for under 7 and under 9: 3 × 4 ft (Hockey Alberta)',
+  status: 'sourced',
+};
+
+export const NET_DEPTH_RATIO: Row = {
+  name: 'depth of a net for its opening',
+  value: 0.56,
+  unit: '',
+  range: [0.5, 0.65],
+  source: 'a full net is 1.83 m wide and about 1.0 m deep at the ice; small nets are taken alike',
+  status: 'estimate',
 };

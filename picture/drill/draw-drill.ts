@@ -12,6 +12,7 @@ import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
 import { cueKey } from './cue-letters.ts';
 import { drawFlags } from './draw-flags.ts';
+import { drawGame } from './draw-game.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawLeftPuck, drawRoute, drawTicks } from './draw-lines.ts';
 import { drillLinesOf } from './drill-lines.ts';
@@ -39,6 +40,8 @@ export const drawDrill = (pen: Pen, plan: DrillPlan, rink: Rink, setting: DrillS
 /** The drill without the sheet, for a screen that keeps the sheet drawn below it. */
 export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: DrillSetting = {}): void => {
   const lines = drillLinesOf(plan, rink, setting);
+  for (const [id, game] of byRank(plan.games ?? {}))
+    pen.group('game', { game: id }, () => drawGame(pen, game, rink));
   for (const gear of Object.values(plan.gear)) drawGear(pen, gear, rink);
   for (const [, spot] of byRank(plan.spots)) drawWaiting(pen, spot);
   drawCuePlaces(pen, plan);

@@ -1,5 +1,6 @@
 import type { Drill } from '@icewright/book';
 import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
+import { cornerMoved, cornerOf } from '../games/game-writes.ts';
 import type { Grip } from '../grip.ts';
 import { onIce } from '../on-ice.ts';
 import { endOfRoutes, isRoute, routePulled, throughAdded, throughMoved } from '../route-writes.ts';
@@ -48,7 +49,7 @@ export interface Holding {
 
 /** What draws the hand while it has this grip. */
 export const snapsFor = (drill: Drill, rink: Rink, grip: Grip): readonly SnapTo[] => {
-  if (grip.kind === 'cue') return [];
+  if (grip.kind === 'cue' || grip.kind === 'corner') return [];
   const own = grip.kind === 'things' ? null : grip.spotId;
   const held = grip.kind === 'things' ? spotsPicked(grip.selection) : new Set<SpotId>();
   return [...othersSnaps(drill, held, own), ...rinkSnaps(rink)];
@@ -58,6 +59,7 @@ export const snapsFor = (drill: Drill, rink: Rink, grip: Grip): readonly SnapTo[
 export const heldAt = (holding: Holding, toM: IcePoint): Held => {
   const { drill, rink, grip, catchM } = holding;
   if (grip.kind === 'cue') return cueHeld(holding, grip, toM);
+  if (grip.kind === 'corner') return cornerHeld(holding, grip, toM);
   const inside = onIce(rink, toM);
   const snap = catchM > 0 ? snapOf(inside, holding.snaps, catchM) : null;
   const atM = snap === null ? inside : onIce(rink, rounded(snap.atM));
@@ -89,8 +91,21 @@ const writesAt = ({ drill, grip, hasPuckAtEnd }: Holding, toM: IcePoint): Write[
     case 'pull':
       return routePulled(drill, grip.spotId, toM, grip.newAct, hasPuckAtEnd);
     case 'cue':
+    case 'corner':
       return [];
   }
+};
+
+/** Corners go to the edge of the sheet, where no skater stands, so they are not kept from the boards. */
+const cornerHeld = (
+  { drill, rink }: Holding,
+  grip: Extract<Grip, { kind: 'corner' }>,
+  toM: IcePoint,
+): Held => {
+  const writes = cornerMoved(drill, grip.game, grip.corner, toM, rink);
+  const game = afterWrites(drill, writes).games[grip.game];
+  const atM = game === undefined ? toM : cornerOf(game, grip.corner);
+  return { writes, shown: { atM, ghostsM: [], snap: null, refusal: null, words: '' } };
 };
 
 const cueHeld = (holding: Holding, grip: Extract<Grip, { kind: 'cue' }>, toM: IcePoint): Held => {

@@ -7,6 +7,7 @@ import { LINE_SAID, roleOf } from '../act-words.ts';
 import { spotsOf } from '../route-writes.ts';
 import type { Write } from '../write.ts';
 import { flowChanged, flowIn, goesToChanged } from './flow-writes.ts';
+import { numberLine } from './number-line.ts';
 import type { WhoIsHere } from './use-flow.ts';
 
 const MINUTES = [3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20];
@@ -61,9 +62,9 @@ function slotsOf(
   flow: Flow,
 ): Record<string, SlotLine[]> {
   return {
-    minutes: [numbers('minutes', MINUTES, drill.minutes, value => edit(id).set(['minutes'], value))],
-    skaters: [numbers('skaters', SKATERS, here.skaters, skaters => onHere({ ...here, skaters }))],
-    goalies: [numbers('goalies', GOALIES, here.goalies, goalies => onHere({ ...here, goalies }))],
+    minutes: [numberLine('minutes', MINUTES, drill.minutes, value => edit(id).set(['minutes'], value))],
+    skaters: [numberLine('skaters', SKATERS, here.skaters, skaters => onHere({ ...here, skaters }))],
+    goalies: [numberLine('goalies', GOALIES, here.goalies, goalies => onHere({ ...here, goalies }))],
     next: nextLines(
       flow,
       next => onKeep(flowChanged(drill, 'next', next)),
@@ -105,8 +106,8 @@ function nextLines(
       ),
   };
   if (next.on === 'every')
-    return [when, numbers('seconds', SECONDS, next.seconds, seconds => onNext({ on: 'every', seconds }))];
-  if (next.on === 'end') return [when, numbers('pause, s', PAUSES, flow.pauseS, onPause)];
+    return [when, numberLine('seconds', SECONDS, next.seconds, seconds => onNext({ on: 'every', seconds }))];
+  if (next.on === 'end') return [when, numberLine('pause, s', PAUSES, flow.pauseS, onPause)];
   const line: SlotLine = {
     label: 'line',
     choices: LINE_IDS.map(value => ({ value, said: LINE_SAID[value] })),
@@ -127,21 +128,6 @@ function goesToLines(drill: Drill, flow: Flow, onKeep: (writes: Write[]) => void
     value: flow.goesTo[from] ?? from,
     onChoose: to => onKeep(goesToChanged(drill, from, to as SpotId)),
   }));
-}
-
-function numbers(
-  label: string,
-  offered: readonly number[],
-  value: number,
-  onChoose: (value: number) => void,
-): SlotLine {
-  const all = [...new Set([...offered, value])].sort((a, b) => a - b);
-  return {
-    label,
-    choices: all.map(one => ({ value: String(one), said: numberSaid(one, Number.isInteger(one) ? 0 : 1) })),
-    value: String(value),
-    onChoose: chosen => onChoose(Number(chosen)),
-  };
 }
 
 const skatersOf = (drill: Drill) => spotsOf(drill).filter(([, spot]) => spot.kind === 'skater');

@@ -1,11 +1,14 @@
 import type { Drill, Team } from '@icewright/book';
 import {
   everybodyGoesWith,
+  type Finding,
   type FlowResult,
   type FlowSetting,
+  findSmallGame,
   flowOf,
   isNone,
   type NoFlow,
+  type Rink,
   type Run,
   withMissing,
 } from '@icewright/engine';
@@ -27,19 +30,25 @@ export interface Flowing {
   readonly everybody: { readonly least: number; readonly most: number | null } | null;
   /** The run with what is wrong with its flow after its own findings, so that list and flags have one numbering. */
   readonly run: Run | null;
+  /** All findings, also where there is no run: of the rep, of the block, of the small games. */
+  readonly findings: readonly Finding[];
 }
 
 /** How many fewer the comparison has. */
 export const MISSING = 2;
 
 /** Plays the block of the drill as it stands, for the team's roster unless told otherwise; anew at every move of the hand. */
-export function useFlow(drill: Drill, run: Run | null, team: Team): Flowing {
+export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): Flowing {
   const skaters = Object.values(team.skaters);
   const goalies = skaters.filter(one => one.position === 'G').length;
   const [told, setTold] = useState<WhoIsHere | null>(null);
   const here: WhoIsHere = told ?? { skaters: skaters.length - goalies, goalies, beyondLines: 'join' };
   const { spots, pucks, gear, games, minutes, flow: beat } = drill;
   const asked = `${here.skaters} ${here.goalies} ${here.beyondLines} ${minutes}`;
+  const gameFindings = useMemo(
+    () => findSmallGame({ spots, pucks, gear, games }, rink, here.skaters),
+    [spots, pucks, gear, games, rink, here.skaters],
+  );
   // biome-ignore lint/correctness/useExhaustiveDependencies: `asked` stands for who is here and for how long
   const played = useMemo(() => {
     if (run === null) return NOT_YET;
@@ -60,7 +69,13 @@ export function useFlow(drill: Drill, run: Run | null, team: Team): Flowing {
       run: flow.findings.length === 0 ? run : { ...run, findings: [...run.findings, ...flow.findings] },
     };
   }, [spots, pucks, gear, games, beat, run, asked]);
-  return { here, onHere: setTold, ...played };
+  const counted = played.run;
+  const findings = useMemo(() => [...(counted?.findings ?? []), ...gameFindings], [counted, gameFindings]);
+  const shown = useMemo(
+    () => (counted === null || gameFindings.length === 0 ? counted : { ...counted, findings }),
+    [counted, gameFindings, findings],
+  );
+  return { here, onHere: setTold, ...played, run: shown, findings };
 }
 
 const NOT_YET = { flow: null, missing: null, everybody: null, run: null };

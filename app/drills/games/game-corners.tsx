@@ -1,0 +1,31 @@
+import type { Id } from '@icewright/engine';
+import type { HandleProps } from '../board-handles.tsx';
+import { Grab, nudged } from '../edit/grab.tsx';
+import { CORNERS, cornerMoved, cornerOf } from './game-writes.ts';
+
+/** The corners of the small game that is picked: each is dragged, or moved by arrow keys. */
+export function GameCorners(props: HandleProps) {
+  const { hand, selection, isUpright, rink, onTake } = props;
+  const last = selection.at(-1);
+  if (last?.kind !== 'game') return null;
+  const id: Id<'game'> = last.game;
+  const game = hand.drill.games[id];
+  if (game === undefined) return null;
+  return CORNERS.map(({ said }, corner) => {
+    const atM = cornerOf(game, corner);
+    return (
+      <Grab
+        key={said}
+        className="handle"
+        name={`Corner of the small game, ${said}`}
+        atM={atM}
+        radiusM={0.8}
+        shownM={0.42}
+        onTake={event => onTake({ kind: 'corner', game: id, corner }, event, atM)}
+        onKey={event => {
+          nudged(event, isUpright, atM, toM => hand.keep(cornerMoved(hand.drill, id, corner, toM, rink)));
+        }}
+      />
+    );
+  });
+}
