@@ -28,6 +28,7 @@ import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
 import { useMany } from './many/use-many.ts';
 import { WhereStrip } from './many/where-strip.tsx';
+import { GamePanel } from './games/game-panel.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { OutPanel } from './out/out-panel.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
@@ -38,7 +39,6 @@ import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
 import { hasPuckAtEnd, useRun } from './use-run.ts';
 
-const NO_FINDINGS: readonly Finding[] = [];
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
@@ -54,7 +54,7 @@ export function Studio({
   const { drill } = hand;
   const { rink, run: rep, issues, isStale } = useRun(drill);
   // One rep of it, with what is wrong with many of them after what is wrong with one.
-  const flowing = useFlow(drill, rep, team);
+  const flowing = useFlow(drill, rink, rep, team);
   const { run } = flowing;
   const playback = usePlayback(run?.durationS ?? 0);
   const many = useMany(drill, run !== null && issues.length === 0);
@@ -76,7 +76,9 @@ export function Studio({
   const lengths = team.lengths;
   // Where the margin goes below the work, what is chosen and found stays beside the board.
   const isBelow = useIsNarrow(1100);
-  const isStill = Object.values(drill.spots).every(spot => Object.keys(spot.acts).length === 0);
+  const isStill =
+    Object.keys(drill.games).length === 0 &&
+    Object.values(drill.spots).every(spot => Object.keys(spot.acts).length === 0);
 
   useKeys([
     { keys: 'Space', says: 'run, stop', act: playback.toggle },
@@ -108,7 +110,7 @@ export function Studio({
     hand.keep(writes);
     choosePlaced(spotId ?? null);
   };
-  const findings = run?.findings ?? NO_FINDINGS;
+  const { findings } = flowing;
   const look = (finding: Finding) => {
     playback.seek(finding.timeS);
     const [spotId] = finding.spots;
@@ -254,6 +256,15 @@ export function Studio({
               </>
             )}
             {!isBelow && panels}
+            <GamePanel
+              drill={drill}
+              rink={rink}
+              here={flowing.here}
+              onHere={flowing.onHere}
+              lengths={lengths}
+              onKeep={hand.keep}
+              onPick={game => pick([{ kind: 'game', game }])}
+            />
             <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={hand.keep} />
             {run !== null && <EventsPanel drill={drill} run={run} onSeek={playback.seek} />}
             <DrillWords id={id} drill={drill} team={team} />

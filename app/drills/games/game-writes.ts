@@ -18,8 +18,8 @@ export const CORNERS = [
   { x: 'maxXM', y: 'maxYM', said: 'their end, left' },
 ] as const;
 
-/** A third of a sheet, which is what cross ice is. */
-const NEW_M = { xM: 20, yM: 18 };
+/** From side boards to side boards, a third of the sheet along: what cross ice is. */
+const NEW_M = { xM: 20, yM: 40 };
 /** A go, seconds: the play of a shift of international men is 44 s (facts of work and rest); a round figure under it. */
 const NEW_SHIFT_S = 40;
 /** Smaller than this there is nothing to play on, and no way to take its corners apart. */

@@ -1,0 +1,96 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const thing = (page: Page, name: string) =>
+  page.locator('.things').getByRole('button', { name, exact: true });
+const panel = (page: Page) => page.locator('.game-panel');
+const slot = (page: Page, name: string) => panel(page).locator('.slot', { hasText: name });
+const option = (page: Page, name: string | RegExp) => panel(page).getByRole('option', { name, exact: true });
+const corner = (page: Page, name: string) =>
+  page.getByRole('button', { name: `Corner of the small game, ${name}` });
+const figure = async (page: Page, label: string): Promise<number> => {
+  const said = await panel(page).locator('dl > div', { hasText: label }).locator('button.why').textContent();
+  return Number(said?.match(/[\d.]+/)?.[0]);
+};
+
+async function bareIce(page: Page): Promise<void> {
+  await page.goto(`${app.url}/drills`);
+  await page.getByRole('button', { name: 'Draw on bare ice' }).press('Enter');
+  await thing(page, 'Small game').waitFor();
+}
+
+describe('a small game', () => {
+  it('by key alone: set, moved, its corner drawn in until it is crowded, and read', async () => {
+    const { page, context } = await app.newPage();
+    await bareIce(page);
+    await thing(page, 'Small net').press('Enter');
+    await page.getByRole('button', { name: 'smallNet' }).waitFor();
+    await thing(page, 'Small game').press('Enter');
+    // 20 m of a sheet 25.908 m wide for six: 86 m² each, and the net in it is its net.
+    await expect.poll(() => figure(page, 'ice for each')).toBe(86);
+    await slot(page, 'on 1 net').waitFor();
+    await page.getByText('3 on 3, coach brings the puck').waitFor();
+
+    await page.getByRole('button', { name: 'Small game, 3 on 3' }).press('Enter');
+    for (let metres = 0; metres < 12; metres += 1)
+      await corner(page, 'their end, left').press('Shift+ArrowLeft');
+    // 8 × 25.908 m for six.
+    await expect.poll(() => figure(page, 'ice for each')).toBe(35);
+    await page.locator('.drill-findings').getByText('The small game is crowded: 35 m² of ice').waitFor();
+
+    await slot(page, '3').first().press('Enter');
+    await option(page, '2').press('Enter');
+    await page.getByText('2 on 3, coach brings the puck').waitFor();
+    await expect.poll(() => figure(page, 'ice for each')).toBe(41);
+    await slot(page, 'the coach').press('Enter');
+    await option(page, 'who scored').press('Enter');
+    await page.getByText('2 on 3, who scored brings the puck').waitFor();
+    await context.close();
+  });
+
+  for (const [width, height, touch] of [
+    [1440, 900, false],
+    [1024, 768, false],
+    [390, 844, true],
+  ] as const)
+    it(`at ${width} × ${height} is pressed onto the ice, has a corner pulled, and is readable by everybody`, async () => {
+      const { page, context } = await app.newPage({ width, height }, touch);
+      await bareIce(page);
+      await thing(page, 'Small game').click();
+      const board = await page.locator('.board').boundingBox();
+      if (board === null) throw new Error('no board');
+      await page.mouse.click(board.x + board.width / 2, board.y + board.height / 2);
+      await panel(page).waitFor();
+      const before = await figure(page, 'ice for each');
+      await panel(page).getByRole('button', { name: 'Show its corners' }).click();
+      const handle = corner(page, 'their end, left').locator('.shown');
+      await handle.scrollIntoViewIfNeeded();
+      const from = await handle.boundingBox();
+      if (from === null) throw new Error('no corner');
+      await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+      await page.mouse.down();
+      // Away from the middle of the game, whichever way the sheet stands.
+      const away = width < 700 ? { x: 0, y: -60 } : { x: 90, y: 0 };
+      await page.mouse.move(from.x + from.width / 2 + away.x, from.y + from.height / 2 + away.y, {
+        steps: 6,
+      });
+      await expect.poll(() => figure(page, 'ice for each')).toBeGreaterThan(before);
+      await page.mouse.up();
+      const kept = await figure(page, 'ice for each');
+      expect(kept).toBeGreaterThan(before);
+      expect(await seriousViolations(page)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(over).toBeLessThanOrEqual(0);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => figure(page, 'ice for each')).toBe(before);
+      await context.close();
+    });
+});
