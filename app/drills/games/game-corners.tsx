@@ -1,4 +1,4 @@
-import type { Id } from '@icewright/engine';
+import type { IceArea, IcePoint, Id } from '@icewright/engine';
 import type { HandleProps } from '../board-handles.tsx';
 import { Grab, nudged } from '../edit/grab.tsx';
 import { CORNERS, cornerMoved, cornerOf } from './game-writes.ts';
@@ -18,7 +18,7 @@ export function GameCorners(props: HandleProps) {
         key={said}
         className="handle"
         name={`Corner of the small game, ${said}`}
-        atM={atM}
+        atM={inSheet(atM, rink.area)}
         radiusM={0.8}
         shownM={0.42}
         onTake={event => onTake({ kind: 'corner', game: id, corner }, event, atM)}
@@ -29,3 +29,11 @@ export function GameCorners(props: HandleProps) {
     );
   });
 }
+
+/** How far inside the sheet a handle stands, metres, so that it covers nothing beside the board; the corner itself may be at its edge. */
+const INSIDE_M = 1;
+
+const inSheet = ({ xM, yM }: IcePoint, area: IceArea): IcePoint => ({
+  xM: Math.min(area.maxXM - INSIDE_M, Math.max(area.minXM + INSIDE_M, xM)),
+  yM: Math.min(area.maxYM - INSIDE_M, Math.max(area.minYM + INSIDE_M, yM)),
+});

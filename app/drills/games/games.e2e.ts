@@ -67,7 +67,7 @@ describe('a small game', () => {
       await thing(page, 'Small game').click();
       const board = await page.locator('.board').boundingBox();
       if (board === null) throw new Error('no board');
-      await page.mouse.click(board.x + board.width / 2, board.y + board.height / 2);
+      await page.mouse.click(board.x + board.width / 2, board.y + board.height * 0.35);
       await panel(page).waitFor();
       const before = await figure(page, 'ice for each');
       await panel(page).getByRole('button', { name: 'Show its corners' }).click();
@@ -78,7 +78,7 @@ describe('a small game', () => {
       await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
       await page.mouse.down();
       // Away from the middle of the game, whichever way the sheet stands.
-      const away = width < 700 ? { x: 0, y: -60 } : { x: 90, y: 0 };
+      const away = width < 700 ? { x: 0, y: -40 } : { x: 90, y: 0 };
       await page.mouse.move(from.x + from.width / 2 + away.x, from.y + from.height / 2 + away.y, {
         steps: 6,
       });
