@@ -23,12 +23,12 @@ import { flowFindings } from './findings/flow-findings.ts';
 import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import { useFlow } from './flow/use-flow.ts';
+import { GamePanel } from './games/game-panel.tsx';
 import { ManyMarks } from './many/many-marks.tsx';
 import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
 import { useMany } from './many/use-many.ts';
 import { WhereStrip } from './many/where-strip.tsx';
-import { GamePanel } from './games/game-panel.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
 import { OutPanel } from './out/out-panel.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
@@ -38,7 +38,6 @@ import { ThingsLine } from './things-line.tsx';
 import { useHand } from './use-hand.ts';
 import { usePlayback } from './use-playback.ts';
 import { hasPuckAtEnd, useRun } from './use-run.ts';
-
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
