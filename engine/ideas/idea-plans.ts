@@ -1,0 +1,246 @@
+import type { Act, ActDeed, Cue, DrillPlan, Spot } from '../drill/drill.ts';
+import { standingPointOf } from '../drill/in-boards.ts';
+import type { FreezeSkater } from '../drill/plan-from-freeze.ts';
+import type { FreeQuantity } from '../many/free-quantity.ts';
+import type { Outcome } from '../many/outcome.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { Level } from '../skater/level.ts';
+import type { ActId, SpotId } from '../units/ids.ts';
+import type { IcePoint } from '../units/points.ts';
+import { FINISH_FROM_GOAL_M, PICTURE_M, PYLON_M, RUN_UP_M } from './ideas-rows.ts';
+import type { Problem } from './problem-of.ts';
+
+/** `pair`: only the two it is about. `started`: a pass starts it, and she must read it. `picture`: everybody who was about it stays. */
+export const IDEA_SHAPES = ['pair', 'started', 'picture'] as const;
+export type IdeaShape = (typeof IDEA_SHAPES)[number];
+
+/** A drill drawn from a problem, with what is to come out of it and what may move for that. */
+export interface DrawnIdea {
+  readonly shape: IdeaShape;
+  readonly plan: DrillPlan;
+  readonly outcome: Outcome;
+  readonly free: FreeQuantity;
+  /** Those of the picture who stayed skaters, by role; the others became pylons, the coach, or nothing. */
+  readonly keptRoles: readonly string[];
+  readonly pylonCount: number;
+}
+
+/**
+ * Draws one shape of drill for a problem: everybody who stays starts a run-up before the place in the picture, so that the picture comes
+ * about in the rep; the carrier goes through it to the net and shoots; those the standard speaks of do what it asks, and where
+ * the first of them starts is free. Metres, us attacking plusX. `newId` gives fresh ids. Any problem can be drawn. Our own rules.
+ */
+export const drawIdea = (
+  problem: Problem,
+  shape: IdeaShape,
+  rink: Rink,
+  level: Level,
+  newId: () => string,
+): DrawnIdea => {
+  const sign = problem.goesTo === 'minusX' ? -1 : 1;
+  const kept = keptOf(problem, shape);
+  const ids = new Map(kept.map(skater => [skater.id, newId() as SpotId]));
+  const carrierId = ids.get(problem.carrier.id)!;
+  const coachId = newId() as SpotId;
+  const cue: Cue = shape === 'started' ? { on: 'receive', spot: carrierId } : { on: 'whistle' };
+  const inside = (pointM: IcePoint): IcePoint => standingPointOf(rink.boards, pointM);
+  const startOf = (skater: FreezeSkater): IcePoint =>
+    inside({ xM: skater.atM.xM - sign * RUN_UP_M.value, yM: skater.atM.yM });
+  const finishXM = sign * (rink.layout.goalLineXM - FINISH_FROM_GOAL_M.value);
+  const spots: Record<SpotId, Spot> = {};
+  const add = (
+    id: SpotId,
+    spot: Omit<Spot, 'rank' | 'acts' | 'waitingCount'>,
+    acts: readonly Deed[],
+  ): void => {
+    spots[id] = {
+      rank: Object.keys(spots).length,
+      waitingCount: spot.kind === 'skater' ? WAITING : 0,
+      ...spot,
+      acts: Object.fromEntries(acts.map((act, rank) => [newId() as ActId, { rank, ...act } as Act])),
+    };
+  };
+  if (shape === 'started') {
+    const fromM = startOf(problem.carrier);
+    add(
+      coachId,
+      {
+        side: problem.carrier.side,
+        kind: 'coach',
+        role: 'Co',
+        atM: inside({ xM: fromM.xM - sign * 7, yM: fromM.yM / 2 - 4 }),
+        facingRad: sign > 0 ? 0 : Math.PI,
+      },
+      [
+        {
+          kind: 'pass',
+          toSpot: carrierId,
+          way: 'direct',
+          speedMps: level.model.typicalPassMps,
+          cue: { on: 'whistle' },
+        },
+      ],
+    );
+  }
+  kept.forEach((skater, index) => {
+    const isWorker = problem.workers.some(worker => worker.id === skater.id);
+    const startM = isWorker ? workerStart(problem, skater, startOf(skater), sign, inside) : startOf(skater);
+    const acts =
+      skater.id === problem.carrier.id
+        ? carrierActs(problem, skater, finishXM, cue, level)
+        : isWorker
+          ? workerActs(problem, skater, index, carrierId, finishXM, cue)
+          : alongside(skater, finishXM, sign, cue);
+    add(
+      ids.get(skater.id)!,
+      {
+        side: skater.side,
+        kind: skater.kind,
+        role: skater.role,
+        atM: startM,
+        facingRad: sign > 0 ? 0 : Math.PI,
+      },
+      skater.kind === 'goalie' ? [] : acts,
+    );
+  });
+  const pylons = shape === 'picture' ? [] : pylonsOf(problem, kept);
+  const firstWorker = problem.workers[0]!;
+  const workerId = ids.get(firstWorker.id)!;
+  const workerAtM = spots[workerId]!.atM;
+  const carrierAtM = spots[carrierId]!.atM;
+  return {
+    shape,
+    plan: {
+      spots,
+      pucks: {
+        [newId()]:
+          shape === 'started'
+            ? { atM: spots[coachId]!.atM, ownerSpot: coachId, count: HEAP }
+            : { atM: carrierAtM, ownerSpot: carrierId, count: 1 },
+      },
+      gear: Object.fromEntries(pylons.map(atM => [newId(), { kind: 'pylon' as const, atM, facingRad: 0 }])),
+    },
+    outcome: outcomeOf(problem, workerId, carrierId),
+    free: {
+      kind: 'spotAlong',
+      way: 'lengthwise',
+      spot: workerId,
+      fromM: { xM: 0, yM: workerAtM.yM },
+      direction: { x: 1, y: 0 },
+      low: Math.max(-rink.boards.lengthM / 2 + 1, workerAtM.xM - MOVES_M),
+      high: Math.min(rink.boards.lengthM / 2 - 1, workerAtM.xM + MOVES_M),
+      now: workerAtM.xM,
+    },
+    keptRoles: kept.map(skater => skater.role),
+    pylonCount: pylons.length,
+  };
+};
+
+type Deed = ActDeed & { readonly cue?: Cue };
+
+/** Behind each first one: five a line serve a full team of twenty about four lines. */
+const WAITING = 4;
+const HEAP = 12;
+const MOVES_M = 12;
+/** How far inside a gap that is asked for a defender tries to be. */
+const GAP_RATIO = 0.7;
+
+const keptOf = (problem: Problem, shape: IdeaShape): readonly FreezeSkater[] => {
+  const two = [problem.carrier, ...problem.workers.filter(worker => worker.id !== problem.carrier.id)];
+  const goalies = problem.others.filter(other => other.kind === 'goalie' && isBeforeNet(problem, other));
+  if (shape === 'pair') return two;
+  if (shape === 'started') return [...two, ...goalies];
+  const about = problem.others.filter(
+    other => other.kind === 'skater' && distance(other.atM, problem.scene.puck!.atM) <= PICTURE_M.value,
+  );
+  return [...two, ...about, ...goalies];
+};
+
+/** The goalie of the net that is shot at. */
+const isBeforeNet = (problem: Problem, goalie: FreezeSkater): boolean =>
+  Math.sign(goalie.atM.xM) === (problem.goesTo === 'minusX' ? -1 : 1);
+
+/** Those in the way who are not kept stand as pylons where they were. */
+const pylonsOf = (problem: Problem, kept: readonly FreezeSkater[]): readonly IcePoint[] =>
+  problem.others
+    .filter(other => other.kind === 'skater' && !kept.includes(other))
+    .filter(other => distance(other.atM, problem.scene.puck!.atM) <= PYLON_M.value)
+    .slice(0, 2)
+    .map(other => other.atM);
+
+const carrierActs = (
+  problem: Problem,
+  carrier: FreezeSkater,
+  finishXM: number,
+  cue: Cue,
+  level: Level,
+): readonly Deed[] => [
+  {
+    kind: 'carry',
+    throughM: [carrier.atM, { xM: finishXM, yM: carrier.atM.yM * 0.4 }],
+    facing: 'forward',
+    effortRatio: 1,
+    stops: false,
+    cue,
+  },
+  { kind: 'shoot', atEnd: problem.goesTo, speedMps: level.model.wristShotMps },
+];
+
+/** Where who holds a gap or goes for the puck starts: on the net's side of the carrier, or from the place in the picture. */
+const workerStart = (
+  problem: Problem,
+  worker: FreezeSkater,
+  runUpM: IcePoint,
+  sign: number,
+  inside: (pointM: IcePoint) => IcePoint,
+): IcePoint => {
+  const { standard } = problem;
+  const isAhead = standard.kind === 'within' && problem.goesTo === 'minusX' && standard.who !== 'anyOfUs';
+  if (!isAhead) return runUpM;
+  return inside({ xM: worker.atM.xM - sign * (RUN_UP_M.value / 2), yM: worker.atM.yM });
+};
+
+const workerActs = (
+  problem: Problem,
+  worker: FreezeSkater,
+  index: number,
+  carrierId: SpotId,
+  finishXM: number,
+  cue: Cue,
+): readonly Deed[] => {
+  const { standard, carrier } = problem;
+  if (worker.id === carrier.id) return [];
+  if (standard.kind === 'within' && carrier.side === 'them') {
+    return standard.who === 'anyOfUs' || standard.when.at === 'weLoseThePuck'
+      ? [{ kind: 'steal', whom: carrierId, effortRatio: 1, cue }]
+      : [{ kind: 'gap', whom: carrierId, distanceM: Math.max(1, standard.withinM * GAP_RATIO), cue }];
+  }
+  // Goal-side of the puck's way, each on a lane of its own; who joins goes wide of it.
+  const laneM = carrier.atM.yM >= 0 ? -1 : 1;
+  const overM = problem.goesTo === 'minusX' ? (index % 2 === 0 ? 0.1 : 0.6) : 0.8;
+  const toM = { xM: finishXM, yM: laneM * (1.5 + overM * 5) + (index > 2 ? 2.5 * laneM : 0) };
+  const viaM = worker.ghostM ?? worker.atM;
+  return [{ kind: 'skate', throughM: [viaM, toM], facing: 'forward', effortRatio: 1, stops: true, cue }];
+};
+
+/** Who is kept without a task of the standard goes with the play. */
+const alongside = (skater: FreezeSkater, finishXM: number, sign: number, cue: Cue): readonly Deed[] => [
+  {
+    kind: 'skate',
+    throughM: [skater.atM, { xM: finishXM - sign * 4, yM: skater.atM.yM * 0.8 }],
+    facing: 'forward',
+    effortRatio: 0.95,
+    stops: true,
+    cue,
+  },
+];
+
+/** What the rep is judged by: the standard itself; a hunt for a puck that is theirs from the whistle, by the catch. */
+const outcomeOf = (problem: Problem, worker: SpotId, carrier: SpotId): Outcome => {
+  const { standard } = problem;
+  return standard.when.at === 'weLoseThePuck' || standard.when.at === 'weWinThePuck'
+    ? { kind: 'caughtBefore', spot: carrier, by: worker, line: problem.line }
+    : { kind: 'standardHeld', standard };
+};
+
+const distance = (a: IcePoint, b: IcePoint): number => Math.hypot(a.xM - b.xM, a.yM - b.yM);

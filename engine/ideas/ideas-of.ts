@@ -1,0 +1,18 @@
+import { drawIdea, IDEA_SHAPES } from './idea-plans.ts';
+import { type Idea, type IdeaSetting, playIdea } from './play-idea.ts';
+import type { Problem } from './problem-of.ts';
+
+/**
+ * Three proposals for a problem, one of each shape, each computed; yields after every one, so that who plays them in a worker can show
+ * them as they come and can stop. A shape that cannot be run is left out. Same seed, same ideas; `newId` gives fresh ids.
+ */
+export function* ideasOf(problem: Problem, setting: IdeaSetting, newId: () => string): Generator<Idea, void> {
+  for (const shape of IDEA_SHAPES) {
+    const idea = playIdea(problem, drawIdea(problem, shape, setting.rink, setting.level, newId), setting);
+    if (idea !== null) yield idea;
+  }
+}
+
+/** The best first: least `scoreM`. Equal ones keep their order. */
+export const ranked = (ideas: readonly Idea[]): readonly Idea[] =>
+  [...ideas].sort((a, b) => a.scoreM - b.scoreM);

@@ -1,0 +1,135 @@
+import type { DrillPlan } from '../drill/drill.ts';
+import { playableOf } from '../drill/playable.ts';
+import { runDrill } from '../drill/run-drill.ts';
+import type { Finding } from '../drill/run-result.ts';
+import { flowOf } from '../flow/flow-of.ts';
+import type { FlowSetting } from '../flow/flow-result.ts';
+import { planWith } from '../many/free-quantity.ts';
+import { tune } from '../many/tune.ts';
+import type { TuneAnswer } from '../many/tune-steps.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { Level } from '../skater/level.ts';
+import { isNone } from '../units/none.ts';
+import type { DrawnIdea } from './idea-plans.ts';
+import {
+  FINDING_COSTS_M,
+  GO_GAINS_M,
+  HARDER_RATIO,
+  MISSED_COSTS_M,
+  MOVING_GAINS_M,
+  PART_COSTS_M,
+  SIMPLER_RATIO,
+  WANTED_RATIO,
+} from './ideas-rows.ts';
+import { type Likeness, likenessOf } from './likeness.ts';
+import type { Problem } from './problem-of.ts';
+
+/** One idea, computed: its drill set by `tune`, what it is worth term by term, and an easier and a harder version. */
+export interface Idea extends DrawnIdea {
+  /** As tuned: or, where the wanted rate cannot be reached, at the nearest rate there is. */
+  readonly plan: DrillPlan;
+  readonly tuned: TuneAnswer;
+  readonly rateRatio: number;
+  readonly likeness: Likeness | null;
+  readonly repsPerMinute: number;
+  readonly movingRatio: number;
+  readonly partCount: number;
+  readonly lookFindings: readonly Finding[];
+  /** What orders the ideas, metres, less is better; the sum of `terms`. */
+  readonly scoreM: number;
+  readonly terms: readonly { readonly name: IdeaTerm; readonly valueM: number }[];
+  readonly simpler: IdeaVersion;
+  readonly harder: IdeaVersion;
+}
+
+export type IdeaTerm = 'likeness' | 'parts' | 'findings' | 'offTheRate' | 'goes' | 'moving';
+
+/** The same drill with the start moved so that it comes more, or less, often; `none` when no start within reach does that. */
+export type IdeaVersion =
+  | { readonly kind: 'version'; readonly plan: DrillPlan; readonly value: number; readonly rateRatio: number }
+  | { readonly kind: 'none'; readonly lowestRatio: number; readonly highestRatio: number };
+
+export interface IdeaSetting {
+  readonly rink: Rink;
+  readonly level: Level;
+  readonly seed: number;
+  readonly flow: FlowSetting;
+}
+
+/** Fewer values and reps than a tuning by hand: an idea is a beginning, and its ± is said. */
+const LOOKS = { scanCount: 9, scanReps: 60, repCount: 240 } as const;
+
+/**
+ * Plays a drawn idea: tunes the free start so that the thing wanted comes in `WANTED_RATIO` of reps, then asks for a simpler and a harder one.
+ * Metres, seconds; the same seed gives the same idea. Null when the drawn plan cannot be run. Our own measure of worth: rows.
+ */
+export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSetting): Idea | null => {
+  const { rink, level, seed } = setting;
+  if (playableOf(drawn.plan, rink, level).kind === 'unplayable') return null;
+  const tunable = { plan: drawn.plan, rink, level, free: drawn.free, outcome: drawn.outcome, seed };
+  const tuned = tune(tunable, WANTED_RATIO.value, LOOKS);
+  const { value, rateRatio } = settledOf(tuned, WANTED_RATIO.value);
+  const plan = planWith(drawn.plan, drawn.free, value);
+  const playable = playableOf(plan, rink, level);
+  if (playable.kind === 'unplayable') return null;
+  const run = runDrill(playable);
+  const likeness = likenessOf(problem.scene, 'plusX', plan, run);
+  const flow = flowOf(plan, run, setting.flow);
+  const repsPerMinute = isNone(flow) ? 0 : flow.repCount / setting.flow.minutes;
+  const movingRatio = isNone(flow) ? 0 : flow.movingRatio;
+  const lookFindings = run.findings.filter(finding => finding.weight === 'look');
+  const partCount = partsOf(plan);
+  const terms = [
+    { name: 'likeness', valueM: likeness?.distanceM ?? 0 },
+    { name: 'parts', valueM: partCount * PART_COSTS_M.value },
+    { name: 'findings', valueM: lookFindings.length * FINDING_COSTS_M.value },
+    { name: 'offTheRate', valueM: 10 * Math.abs(rateRatio - WANTED_RATIO.value) * MISSED_COSTS_M.value },
+    { name: 'goes', valueM: -repsPerMinute * GO_GAINS_M.value },
+    { name: 'moving', valueM: -10 * movingRatio * MOVING_GAINS_M.value },
+  ] as const;
+  const versionAt = (wantedRatio: number): IdeaVersion => {
+    const answer = tune({ ...tunable, free: { ...drawn.free, now: value } }, wantedRatio, LOOKS);
+    if (answer.kind === 'cannotBeReached')
+      return {
+        kind: 'none',
+        lowestRatio: answer.lowest.rate.rateRatio,
+        highestRatio: answer.highest.rate.rateRatio,
+      };
+    const settled = settledOf(answer, wantedRatio);
+    return { kind: 'version', plan: planWith(drawn.plan, drawn.free, settled.value), ...settled };
+  };
+  return {
+    ...drawn,
+    plan,
+    tuned,
+    rateRatio,
+    likeness,
+    repsPerMinute,
+    movingRatio,
+    partCount,
+    lookFindings,
+    terms,
+    scoreM: terms.reduce((sum, term) => sum + term.valueM, 0),
+    simpler: versionAt(SIMPLER_RATIO.value),
+    harder: versionAt(HARDER_RATIO.value),
+  };
+};
+
+/** The value to set: as reached, or of what was tried the nearest in its rate. */
+const settledOf = (answer: TuneAnswer, wantedRatio: number): { value: number; rateRatio: number } => {
+  if (answer.kind === 'reached') return { value: answer.value, rateRatio: answer.rate.rateRatio };
+  const nearest = [...answer.curve].sort(
+    (a, b) =>
+      Math.abs(a.rate.rateRatio - wantedRatio) - Math.abs(b.rate.rateRatio - wantedRatio) ||
+      b.repCount - a.repCount,
+  )[0]!;
+  return { value: nearest.value, rateRatio: nearest.rate.rateRatio };
+};
+
+/** People, acts, cues other than the whistle, and things on the ice. */
+const partsOf = (plan: DrillPlan): number => {
+  const spots = Object.values(plan.spots);
+  const acts = spots.flatMap(spot => Object.values(spot.acts));
+  const cues = acts.filter(act => act.cue !== undefined && act.cue.on !== 'whistle');
+  return spots.length + acts.length + cues.length + Object.keys(plan.gear).length;
+};

@@ -1,0 +1,114 @@
+import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
+import type { Standard } from '../habit/standard.ts';
+import { isDefenderRole, isForwardRole } from '../habit/who.ts';
+import type { LineId } from '../rink/lines.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { End, Side } from '../units/ends.ts';
+import { type None, noneBecause } from '../units/none.ts';
+import type { IcePoint } from '../units/points.ts';
+
+/** The problem of a picture: who had to do something about whom, and which way the puck goes. We attack plusX. */
+export interface Problem {
+  readonly standard: Standard;
+  /** Those the standard speaks of, the nearest to it first. */
+  readonly workers: readonly FreezeSkater[];
+  /** Who has the puck, or is nearest to it. */
+  readonly carrier: FreezeSkater;
+  /** The net the carrier goes to. */
+  readonly goesTo: End;
+  readonly others: readonly FreezeSkater[];
+  /** The line over which the standard is asked, or the next one on the carrier's way. */
+  readonly line: LineId;
+  /** The end where the turned picture was, so that places can be turned back. */
+  readonly attacks: End;
+  readonly scene: FreezeScene;
+}
+
+export type NoProblem = 'nobodyOfTheStandard' | 'nobodyWithThePuck' | 'noPuck';
+
+/**
+ * What a picture asks of a standard's people. Metres, turned so that we attack plusX. Of several who may be meant the nearest is taken, as
+ * a coach would. None: no puck in the picture, nobody at it, or nobody of those the standard speaks of. Our own reading.
+ */
+export const problemOf = (
+  scene: FreezeScene,
+  attacks: End,
+  standard: Standard,
+  rink: Rink,
+): Problem | None<NoProblem> => {
+  if (!scene.puck) return noneBecause('noPuck');
+  const turn = attacks === 'plusX' ? 1 : -1;
+  const turned = (pointM: IcePoint): IcePoint => ({ xM: turn * pointM.xM + 0, yM: turn * pointM.yM + 0 });
+  const skaters = scene.skaters.map(skater => ({
+    ...skater,
+    atM: turned(skater.atM),
+    ...(skater.ghostM && { ghostM: turned(skater.ghostM) }),
+  }));
+  const puckM = turned(scene.puck.atM);
+  const people = skaters.filter(skater => skater.kind === 'skater');
+  const carrier = people.find(skater => skater.id === scene.puck?.carrier) ?? nearestTo(people, puckM)[0];
+  if (!carrier) return noneBecause('nobodyWithThePuck');
+  const workers = workersOf(standard, people, carrier, puckM, rink);
+  if (workers.length === 0) return noneBecause('nobodyOfTheStandard');
+  const goesTo = wayOf(standard, carrier.side);
+  return {
+    standard,
+    workers,
+    carrier,
+    goesTo,
+    others: skaters.filter(each => each.id !== carrier.id && !workers.some(worker => worker.id === each.id)),
+    line: lineOf(standard, goesTo),
+    attacks,
+    scene: {
+      skaters,
+      puck: { atM: puckM, ...(scene.puck.carrier !== undefined && { carrier: scene.puck.carrier }) },
+    },
+  };
+};
+
+/** Theirs come at our net, ours go to theirs. */
+const wayOf = (standard: Standard, carrierSide: Side): End =>
+  standard.when.at === 'theyShoot' || carrierSide === 'them' ? 'minusX' : 'plusX';
+
+const lineOf = (standard: Standard, goesTo: End): LineId =>
+  standard.when.at === 'puckCrosses'
+    ? standard.when.line
+    : goesTo === 'minusX'
+      ? 'blueLineMinusX'
+      : 'blueLinePlusX';
+
+const workersOf = (
+  standard: Standard,
+  people: readonly FreezeSkater[],
+  carrier: FreezeSkater,
+  puckM: IcePoint,
+  rink: Rink,
+): readonly FreezeSkater[] => {
+  const ours = people.filter(skater => skater.side === 'us' && skater.id !== carrier.id);
+  if (standard.kind === 'numbers') return nearestTo(ours, puckM).slice(0, standard.atLeastCount);
+  const ourNetM = { xM: -rink.layout.goalLineXM, yM: 0 };
+  const forwards = ours.filter(skater => isForwardRole(skater.role));
+  const defenders = ours.filter(skater => isDefenderRole(skater.role));
+  switch (standard.who) {
+    case 'firstForwardBack':
+      return nearestTo(forwards, ourNetM).slice(0, 1);
+    case 'nearestDefender':
+      return nearestTo(defenders, standard.whom === 'ourNet' ? ourNetM : puckM).slice(0, 1);
+    case 'puckCarrier':
+      return carrier.side === 'us' ? [carrier] : [];
+    case 'everyForward':
+      return nearestTo(forwards, puckM);
+    case 'everyDefender':
+      return nearestTo(defenders, puckM);
+    case 'allOfUs':
+      return nearestTo(ours, puckM);
+    case 'anyOfUs':
+      return nearestTo(ours, puckM).slice(0, 1);
+  }
+};
+
+const nearestTo = (people: readonly FreezeSkater[], toM: IcePoint): FreezeSkater[] =>
+  [...people].sort((a, b) => awayFrom(a, toM) - awayFrom(b, toM));
+
+const awayFrom = (skater: FreezeSkater, toM: IcePoint): number =>
+  Math.hypot(skater.atM.xM - toM.xM, skater.atM.yM - toM.yM);
