@@ -6,6 +6,7 @@ import { clockText } from './film-clock.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { IceMap } from './ice-map.tsx';
+import { IdeasSection } from './ideas/ideas-section.tsx';
 import { latestPinned } from './make-freeze.ts';
 import { type OptionsView, optionKey } from './options-of.ts';
 import { OptionsTable } from './options-table.tsx';
@@ -114,6 +115,7 @@ export function FreezeMargin({
         </Act>
       </p>
       <ToolHint desk={desk} view={view} />
+      {view.fit && <IdeasSection gameId={gameId} game={game} desk={desk} view={view} team={team} />}
       {pinsFirst && pins}
       {view.fit && view.people.length > 0 && <Readings desk={desk} view={view} team={team} />}
       {view.fit && view.people.length > 0 && options && (

@@ -8,6 +8,7 @@ import * as flowRows from '../flow/flow-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
 import { CHANGE_TO_SEE, LEAST_KAPPA } from '../habit/habit-change.ts';
 import { HALF_TIME } from '../habit/habit-need.ts';
+import * as ideasRows from '../ideas/ideas-rows.ts';
 import * as manyRows from '../many/many-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
@@ -49,6 +50,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Blocks of many reps, and small games', rows: rowsIn(flowRows) },
   { name: 'Contests for the puck', rows: rowsIn(contestRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
+  { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },
 ];

@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { at } from '../drill/drill-shorthand.reference.ts';
-import { playableOf } from '../drill/playable.ts';
 import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
+import { type Playable, playableOf } from '../drill/playable.ts';
 import type { Standard } from '../habit/standard.ts';
+import { manyRun } from '../many/many-run.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { levelOf } from '../skater/level.ts';
 import { isNone } from '../units/none.ts';
+import { drawIdea, IDEA_SHAPES } from './idea-plans.ts';
 import { ideasOf, ranked } from './ideas-of.ts';
-import type { Idea } from './play-idea.ts';
+import { WANTED_RATIO } from './ideas-rows.ts';
+import { type Idea, playIdea } from './play-idea.ts';
 import { problemOf } from './problem-of.ts';
 
 const RINK = rinkOf({ preset: '200x85ft' });
@@ -41,32 +44,92 @@ const RUSH: FreezeScene = {
 };
 const LINE = { at: 'puckCrosses', line: 'blueLineMinusX' } as const;
 
+/** Of the difference of two shares about 0.6, of 160 and of 400 reps. */
+const THREE_SDS = 3 * Math.sqrt(0.24 / 160 + 0.24 / 400);
+
 const ids = () => {
   let next = 0;
   return () => `id-${next++}`;
 };
-const ideasFor = (standard: Standard, scene = RUSH, attacks: 'plusX' | 'minusX' = 'plusX'): Idea[] => {
+const problemFor = (standard: Standard, scene = RUSH, attacks: 'plusX' | 'minusX' = 'plusX') => {
   const problem = problemOf(scene, attacks, standard, RINK);
   if (isNone(problem)) throw new Error(problem.reason);
-  return [...ideasOf(problem, SETTING, ids())];
+  return problem;
+};
+const ideasFor = (standard: Standard, scene = RUSH, attacks: 'plusX' | 'minusX' = 'plusX'): Idea[] => {
+  return [...ideasOf(problemFor(standard, scene, attacks), SETTING, ids())];
 };
 
 const STANDARDS: readonly (readonly [string, Standard])[] = [
-  ['first forward goal-side', { kind: 'goalSide', who: 'firstForwardBack', whom: 'puck', withinM: 1, when: LINE }],
-  ['a defender within three metres', { kind: 'within', who: 'nearestDefender', whom: 'carrier', withinM: 3, when: LINE }],
-  ['the nearest hunts', { kind: 'within', who: 'anyOfUs', whom: 'puck', withinM: 4, when: { at: 'weLoseThePuck' } }],
+  [
+    'first forward goal-side',
+    { kind: 'goalSide', who: 'firstForwardBack', whom: 'puck', withinM: 1, when: LINE },
+  ],
+  [
+    'a defender within three metres',
+    { kind: 'within', who: 'nearestDefender', whom: 'carrier', withinM: 3, when: LINE },
+  ],
+  [
+    'the nearest hunts',
+    { kind: 'within', who: 'anyOfUs', whom: 'puck', withinM: 4, when: { at: 'weLoseThePuck' } },
+  ],
   ['two before the net', { kind: 'numbers', zone: 'house', atLeastCount: 2, when: { at: 'theyShoot' } }],
 ];
 
 describe('ideas from a picture and a habit', () => {
-  it.each(STANDARDS)('%s: three drills, each computed, each with a simpler and a harder one', (_, standard) => {
-    const ideas = ideasFor(standard);
-    console.log(JSON.stringify(ideas.map(i=>[i.shape,i.tuned.kind,i.rateRatio.toFixed(2),i.likeness?.distanceM.toFixed(1),i.likeness?.timeS,i.repsPerMinute.toFixed(1),i.movingRatio.toFixed(2),i.partCount,i.lookFindings.map(f=>f.kind).join('+'),i.scoreM.toFixed(1),i.simpler.kind==='version'?i.simpler.rateRatio.toFixed(2):i.simpler,i.harder.kind==='version'?i.harder.rateRatio.toFixed(2):i.harder]),null,0));
+  it('three drills, each computed, each with a simpler and a harder one', () => {
+    const ideas = ideasFor(STANDARDS[0]![1]);
     expect(ideas.map(idea => idea.shape)).toEqual(['pair', 'started', 'picture']);
     for (const idea of ideas) {
       expect(playableOf(idea.plan, RINK, SETTING.level).kind).toBe('playable');
       expect(idea.terms.reduce((sum, term) => sum + term.valueM, 0)).toBeCloseTo(idea.scoreM, 9);
+      expect(idea.tuned.kind).toBe('reached');
+      expect(Math.abs(idea.rateRatio - WANTED_RATIO.value)).toBeLessThan(0.1);
+      expect(idea.simpler.kind === 'version' && idea.simpler.rateRatio).toBeGreaterThan(idea.rateRatio);
+      expect(idea.harder.kind === 'version' && idea.harder.rateRatio).toBeLessThan(idea.rateRatio);
+      expect(idea.likeness?.missingCount).toBe(
+        RUSH.skaters.length - Object.values(idea.plan.spots).filter(spot => spot.kind !== 'coach').length,
+      );
+      expect(idea.repsPerMinute).toBeGreaterThan(0);
+    }
+    // Fewer parts is what a pair is for; more of the picture is what the picture is for.
+    const [pair, started, picture] = ideas as [Idea, Idea, Idea];
+    expect(pair.partCount).toBeLessThan(started.partCount);
+    expect(picture.keptRoles.length).toBeGreaterThan(pair.keptRoles.length);
+    expect(ranked(ideas)[0]!.scoreM).toBe(Math.min(...ideas.map(idea => idea.scoreM)));
+  });
+
+  it('the rate it was set to is met by reps of other people and luck', () => {
+    const problem = problemFor(STANDARDS[1]![1]);
+    const idea = playIdea(problem, drawIdea(problem, 'pair', RINK, SETTING.level, ids()), SETTING)!;
+    const playable = playableOf(idea.plan, RINK, SETTING.level) as Playable;
+    const tally = manyRun(playable, {
+      seed: 12,
+      repCount: 400,
+      outcomes: [idea.outcome],
+      onlyOutcomes: true,
+    });
+    expect(Math.abs(tally.outcomes[0]!.yes.count / 400 - idea.rateRatio)).toBeLessThan(THREE_SDS);
+  });
+
+  it.each(STANDARDS)('%s: every shape can be played, from either end the same', (_, standard) => {
+    const half = {
+      ...RUSH,
+      skaters: RUSH.skaters.map(skater => ({ ...skater, atM: at(-skater.atM.xM, -skater.atM.yM) })),
+      puck: { ...RUSH.puck!, atM: at(8.5, -6.5) },
+    };
+    for (const shape of IDEA_SHAPES) {
+      const here = drawIdea(problemFor(standard), shape, RINK, SETTING.level, ids());
+      const there = drawIdea(problemFor(standard, half, 'minusX'), shape, RINK, SETTING.level, ids());
+      expect(playableOf(here.plan, RINK, SETTING.level).kind).toBe('playable');
+      expect(there.plan).toEqual(here.plan);
     }
   });
+
+  it('says why there is no problem to be had', () => {
+    const standard = STANDARDS[0]![1];
+    expect(problemOf({ skaters: RUSH.skaters }, 'plusX', standard, RINK)).toMatchObject({ reason: 'noPuck' });
+    const theirs = { ...RUSH, skaters: RUSH.skaters.filter(skater => skater.side === 'them') };
+    expect(problemOf(theirs, 'plusX', standard, RINK)).toMatchObject({ reason: 'nobodyOfTheStandard' });
+  });
 });
-void ranked;

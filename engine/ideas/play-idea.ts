@@ -1,12 +1,13 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
+import { runMemory } from '../drill/recorder.ts';
 import { runDrill } from '../drill/run-drill.ts';
 import type { Finding } from '../drill/run-result.ts';
 import { flowOf } from '../flow/flow-of.ts';
 import type { FlowSetting } from '../flow/flow-result.ts';
 import { planWith } from '../many/free-quantity.ts';
-import { tune } from '../many/tune.ts';
-import type { TuneAnswer } from '../many/tune-steps.ts';
+import { successesAt, type Tunable } from '../many/tune.ts';
+import { type TuneAnswer, tuneSteps } from '../many/tune-steps.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
 import { isNone } from '../units/none.ts';
@@ -57,7 +58,7 @@ export interface IdeaSetting {
 }
 
 /** Fewer values and reps than a tuning by hand: an idea is a beginning, and its ± is said. */
-const LOOKS = { scanCount: 9, scanReps: 60, repCount: 240 } as const;
+const LOOKS = { scanCount: 7, scanReps: 40, repCount: 160 } as const;
 
 /**
  * Plays a drawn idea: tunes the free start so that the thing wanted comes in `WANTED_RATIO` of reps, then asks for a simpler and a harder one.
@@ -67,7 +68,8 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   const { rink, level, seed } = setting;
   if (playableOf(drawn.plan, rink, level).kind === 'unplayable') return null;
   const tunable = { plan: drawn.plan, rink, level, free: drawn.free, outcome: drawn.outcome, seed };
-  const tuned = tune(tunable, WANTED_RATIO.value, LOOKS);
+  const tuneTo = tunerOf(tunable);
+  const tuned = tuneTo(WANTED_RATIO.value, drawn.free.now);
   const { value, rateRatio } = settledOf(tuned, WANTED_RATIO.value);
   const plan = planWith(drawn.plan, drawn.free, value);
   const playable = playableOf(plan, rink, level);
@@ -88,7 +90,7 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
     { name: 'moving', valueM: -10 * movingRatio * MOVING_GAINS_M.value },
   ] as const;
   const versionAt = (wantedRatio: number): IdeaVersion => {
-    const answer = tune({ ...tunable, free: { ...drawn.free, now: value } }, wantedRatio, LOOKS);
+    const answer = tuneTo(wantedRatio, value);
     if (answer.kind === 'cannotBeReached')
       return {
         kind: 'none',
@@ -112,6 +114,30 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
     scoreM: terms.reduce((sum, term) => sum + term.valueM, 0),
     simpler: versionAt(SIMPLER_RATIO.value),
     harder: versionAt(HARDER_RATIO.value),
+  };
+};
+
+/** Tunes the same drill to several rates; what was played for one is not played again for the next. */
+const tunerOf = (tunable: Tunable): ((wantedRatio: number, now: number) => TuneAnswer) => {
+  const known = new Map<string, number>();
+  const memory = runMemory();
+  const { low, high } = tunable.free;
+  const countAt = (value: number, repCount: number): number => {
+    const key = `${value} ${repCount}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const count = successesAt(tunable, value, 0, repCount, memory);
+    known.set(key, count);
+    return count;
+  };
+  return (wantedRatio, now) => {
+    const steps = tuneSteps({ low, high, now, wantedRatio, ...LOOKS });
+    let step = steps.next();
+    while (!step.done) {
+      const { values, repCount } = step.value;
+      step = steps.next(values.map(value => countAt(value, repCount)));
+    }
+    return step.value;
   };
 };
 

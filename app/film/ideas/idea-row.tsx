@@ -1,0 +1,90 @@
+import { type Drill, emptyDrill, type Team } from '@icewright/book';
+import type { Idea, RinkChoice } from '@icewright/engine';
+import { useMemo } from 'react';
+import { Act } from '../../parts/act.tsx';
+import { DrillPicture } from '../../parts/drill-picture.tsx';
+import { lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { Reading } from '../../parts/reading.tsx';
+import { likenessSaid, rateSaid, SHAPE_SAID, tenths, termsSaid } from './idea-words.ts';
+
+/** One idea: its picture, what comes of it, what it costs, and the act that keeps it. */
+export function IdeaRow(props: {
+  readonly idea: Idea;
+  readonly team: Team;
+  readonly rink: RinkChoice;
+  readonly onTake: () => void;
+}) {
+  const { idea, team, rink } = props;
+  const drill = useMemo(
+    () =>
+      ({
+        ...emptyDrill({ title: SHAPE_SAID[idea.shape], level: team.level, rink, madeAt: EARLY }),
+        ...idea.plan,
+      }) as Drill,
+    [idea, team.level, rink],
+  );
+  const skaters = Math.round(idea.movingRatio * 200) / 10;
+  return (
+    <li className="idea">
+      <h3>
+        <span className="w">{SHAPE_SAID[idea.shape]}</span>
+        <Act onPress={props.onTake}>Take it</Act>
+      </h3>
+      <DrillPicture
+        drill={drill}
+        upright={false}
+        postcard
+        idPrefix={`idea-${idea.shape}`}
+        lengths={team.lengths}
+      />
+      <p>{rateSaid(idea)}</p>
+      <p className="idea-figures">
+        <span>
+          <Reading
+            estimate
+            value={idea.likeness === null ? 'unlike' : lengthSaid(idea.likeness.distanceM, team.lengths)}
+            why={likenessSaid(idea, team.lengths)}
+          />{' '}
+          from the game
+        </span>
+        <span>
+          <Reading
+            estimate
+            value={numberSaid(idea.repsPerMinute)}
+            why="Reps a minute when the next starts as soon as one has ended, twenty skaters, two goalies, ten minutes."
+          />{' '}
+          reps a minute
+        </span>
+        <span>
+          <Reading
+            estimate
+            value={`${numberSaid(skaters)} of 20`}
+            why="Who moves inside a rep, on the mean of the block."
+          />{' '}
+          move
+        </span>
+        <span>
+          <Reading
+            value={String(idea.partCount)}
+            why={`Its order among the three: ${termsSaid(idea)}, in metres of likeness; less is better. The weights are estimates of ours.`}
+          />{' '}
+          parts
+        </span>
+      </p>
+      <p className="q2">
+        {idea.lookFindings.length === 0
+          ? 'No finding to look at. '
+          : `${idea.lookFindings.length} finding${idea.lookFindings.length === 1 ? '' : 's'} to look at first. `}
+        {versionSaid('Simpler', idea.simpler)} {versionSaid('Harder', idea.harder)}
+      </p>
+    </li>
+  );
+}
+
+const versionSaid = (word: string, version: Idea['simpler']): string =>
+  version.kind === 'version'
+    ? `${word}: ${tenths(version.rateRatio)} of ten.`
+    : `${word}: no start within reach, it stays between ${tenths(version.lowestRatio)} and ${tenths(version.highestRatio)} of ten.`;
+
+/** A picture is no document: its day says nothing. */
+const EARLY = '2000-01-01T00:00:00Z';

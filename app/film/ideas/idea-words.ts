@@ -1,0 +1,55 @@
+import {
+  type Idea,
+  type IdeaShape,
+  type IdeaTerm,
+  type Lengths,
+  type NoProblem,
+  outcomeWords,
+} from '@icewright/engine';
+import { lengthSaid, numberSaid } from '../../parts/figures.ts';
+
+export const SHAPE_SAID: Readonly<Record<IdeaShape, string>> = {
+  pair: 'Only the two it is about',
+  started: 'A pass starts it',
+  picture: 'Everybody who was about it',
+};
+
+export const NO_PROBLEM_SAID: Readonly<Record<NoProblem, string>> = {
+  noPuck: 'Set the puck in the picture first: a problem begins with where it is.',
+  nobodyWithThePuck: 'Place whoever has the puck, or is nearest to it, first.',
+  nobodyOfTheStandard: 'Nobody whom the habit speaks of is placed in this picture.',
+};
+
+export const TERM_SAID: Readonly<Record<IdeaTerm, string>> = {
+  likeness: 'away from the picture',
+  parts: 'its parts',
+  findings: 'findings to look at',
+  offTheRate: 'off the wanted rate',
+  goes: 'reps a minute',
+  moving: 'who moves at once',
+};
+
+/** What comes how often, and what was moved for it. */
+export function rateSaid(idea: Idea): string {
+  const { want, beforeLine } = outcomeWords(idea.outcome, idea.plan);
+  const spot = idea.plan.spots[idea.free.spot];
+  const line = beforeLine === '' ? '' : ' in time';
+  return `${capital(want)}${line} in ${tenths(idea.rateRatio)} of ten reps, set by where ${spot?.role ?? '?'} starts.`;
+}
+
+export const tenths = (ratio: number): string => numberSaid(10 * ratio);
+
+export const termsSaid = (idea: Idea): string =>
+  idea.terms.map(term => `${TERM_SAID[term.name]} ${numberSaid(term.valueM)}`).join(' + ');
+
+export function likenessSaid(idea: Idea, lengths: Lengths): string {
+  const like = idea.likeness;
+  if (like === null) return 'nobody of the picture is in it';
+  const missing =
+    like.missingCount + like.extraCount === 0
+      ? ''
+      : ` ${like.missingCount} of the picture left out, ${like.extraCount} more than in it, each counted by a row.`;
+  return `At ${numberSaid(like.timeS)} s of the rep everybody is ${lengthSaid(like.placesM, lengths)} from the place in the picture and ${lengthSaid(like.gapsM, lengths)} off in the distance to the puck, as a mean of squares${like.isMirrored ? ', in a mirror' : ''}.${missing} One picture tells no speeds.`;
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,0 +1,94 @@
+import type { Game, Team } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { useLocation } from 'wouter';
+import { Act } from '../../parts/act.tsx';
+import { drillSceneOf } from '../drill-scene.ts';
+import { clockText } from '../film-clock.ts';
+import { sheetOfGame } from '../fit-of-freeze.ts';
+import type { Desk } from '../freeze-desk.ts';
+import type { FreezeView } from '../freeze-view.ts';
+import { gameTitle } from '../game-words.ts';
+import { IdeaRow } from './idea-row.tsx';
+import { NO_PROBLEM_SAID } from './idea-words.ts';
+import { takeIdea } from './take-idea.ts';
+import { useIdeas } from './use-ideas.ts';
+import './ideas.css';
+
+/** Ten minutes, a full team and both goalies: what the reps of an idea are counted for. */
+const FLOW = { roster: { skaters: 20, goalies: 2 }, minutes: 10, beyondLines: 'join' } as const;
+
+/** How do I practise that? Three drills for this picture and its habit, computed. */
+export function IdeasSection(props: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly team: Team;
+}) {
+  const { game, team, view, desk } = props;
+  const [, go] = useLocation();
+  const { isComputing, ideas, none, start, stop } = useIdeas();
+  const { freeze } = view;
+  const habit = freeze.habit && team.habits[freeze.habit];
+  const standard = habit?.standard;
+  const scene = view.ice && drillSceneOf(freeze, view.ice);
+  const notNow =
+    scene === undefined
+      ? 'the pins must hold the picture first'
+      : habit === undefined
+        ? 'say first which habit this picture is about'
+        : undefined;
+  const rink = sheetOfGame(game, team);
+  const ask = () => {
+    if (isComputing) return stop();
+    if (scene === undefined || standard === undefined) return;
+    start({ scene, attacks: freeze.attacks, standard, rink, level: team.level, flow: FLOW });
+  };
+  const said = `${gameTitle(game)}, ${clockText(freeze.filmTimeS, 1)}`;
+  return (
+    <section className="sec ideas">
+      <h2>
+        <span>
+          How to practise it <span className="q3">three drills for this picture, computed</span>
+        </span>
+        <Act working={isComputing} notNow={notNow} onPress={ask}>
+          {isComputing ? `Stop, ${ideas.length} of 3` : ideas.length > 0 ? 'Think again' : 'Three ideas'}
+        </Act>
+      </h2>
+      {none !== null && <p className="q2">{NO_PROBLEM_SAID[none]}</p>}
+      <p className="vh" role="status">
+        {isComputing ? 'Playing drills' : ideas.length > 0 ? `${ideas.length} ideas, the best first` : ''}
+      </p>
+      <ol className="idea-list">
+        {ideas.map(idea => (
+          <IdeaRow
+            key={idea.shape}
+            idea={idea}
+            team={team}
+            rink={rink}
+            onTake={() => {
+              if (habit === undefined) return;
+              const id = takeIdea(
+                idea,
+                {
+                  title: freeze.title || habit.title,
+                  says: habit.says,
+                  habit: freeze.habit as Id<'habit'>,
+                  rink,
+                  from: {
+                    kind: 'freeze',
+                    game: props.gameId as Id<'document'>,
+                    freeze: desk.freezeId as Id<'freeze'>,
+                    said,
+                  },
+                },
+                team,
+              );
+              go(`/drills/${id}`);
+            }}
+          />
+        ))}
+      </ol>
+    </section>
+  );
+}
