@@ -45,7 +45,13 @@ export const drawIdea = (
   const cue: Cue = shape === 'started' ? { on: 'receive', spot: carrierId } : { on: 'whistle' };
   const inside = (pointM: IcePoint): IcePoint => standingPointOf(rink.boards, pointM);
   const startOf = (skater: FreezeSkater): IcePoint =>
-    inside({ xM: skater.atM.xM - sign * RUN_UP_M.value, yM: skater.atM.yM });
+    skater.kind === 'goalie'
+      ? skater.atM
+      : inside({ xM: skater.atM.xM - sign * runUpOf(problem), yM: skater.atM.yM });
+  const waitingCount = Math.min(
+    MOST_WAITING,
+    Math.floor(TEAM / kept.filter(skater => skater.kind === 'skater').length) - 1,
+  );
   const finishXM = sign * (rink.layout.goalLineXM - FINISH_FROM_GOAL_M.value);
   const spots: Record<SpotId, Spot> = {};
   const add = (
@@ -55,7 +61,7 @@ export const drawIdea = (
   ): void => {
     spots[id] = {
       rank: Object.keys(spots).length,
-      waitingCount: spot.kind === 'skater' ? WAITING : 0,
+      waitingCount: spot.kind === 'skater' ? Math.max(0, waitingCount) : 0,
       ...spot,
       acts: Object.fromEntries(acts.map((act, rank) => [newId() as ActId, { rank, ...act } as Act])),
     };
@@ -68,7 +74,7 @@ export const drawIdea = (
         side: problem.carrier.side,
         kind: 'coach',
         role: 'Co',
-        atM: inside({ xM: fromM.xM - sign * 7, yM: fromM.yM / 2 - 4 }),
+        atM: inside({ xM: fromM.xM - sign * 6, yM: fromM.yM + (fromM.yM > 0 ? -9 : 9) }),
         facingRad: sign > 0 ? 0 : Math.PI,
       },
       [
@@ -90,7 +96,7 @@ export const drawIdea = (
         ? carrierActs(problem, skater, finishXM, cue, level)
         : isWorker
           ? workerActs(problem, skater, index, carrierId, finishXM, cue)
-          : alongside(skater, finishXM, sign, cue);
+          : alongside(skater, sign, cue);
     add(
       ids.get(skater.id)!,
       {
@@ -120,7 +126,7 @@ export const drawIdea = (
       },
       gear: Object.fromEntries(pylons.map(atM => [newId(), { kind: 'pylon' as const, atM, facingRad: 0 }])),
     },
-    outcome: outcomeOf(problem, workerId, carrierId),
+    outcome: outcomeOf(problem),
     free: {
       kind: 'spotAlong',
       way: 'lengthwise',
@@ -138,10 +144,13 @@ export const drawIdea = (
 
 type Deed = ActDeed & { readonly cue?: Cue };
 
-/** Behind each first one: five a line serve a full team of twenty about four lines. */
-const WAITING = 4;
+/** A full team on as many lines as there are spots; longer lines than this are drawn no longer. */
+const TEAM = 20;
+const MOST_WAITING = 5;
 const HEAP = 12;
 const MOVES_M = 12;
+/** How far beyond the picture who goes with the play goes on, metres: a second. */
+const GOES_ON_M = 6;
 /** How far inside a gap that is asked for a defender tries to be. */
 const GAP_RATIO = 0.7;
 
@@ -186,6 +195,10 @@ const carrierActs = (
   { kind: 'shoot', atEnd: problem.goesTo, speedMps: level.model.wristShotMps },
 ];
 
+/** A puck that changes hands does so at the whistle, where the picture is: all else needs the speed of the game. */
+const runUpOf = ({ standard }: Problem): number =>
+  standard.when.at === 'weLoseThePuck' || standard.when.at === 'weWinThePuck' ? 0 : RUN_UP_M.value;
+
 /** Where who holds a gap or goes for the puck starts: on the net's side of the carrier, or from the place in the picture. */
 const workerStart = (
   problem: Problem,
@@ -197,7 +210,7 @@ const workerStart = (
   const { standard } = problem;
   const isAhead = standard.kind === 'within' && problem.goesTo === 'minusX' && standard.who !== 'anyOfUs';
   if (!isAhead) return runUpM;
-  return inside({ xM: worker.atM.xM - sign * (RUN_UP_M.value / 2), yM: worker.atM.yM });
+  return inside({ xM: worker.atM.xM - sign * (runUpOf(problem) / 2), yM: worker.atM.yM });
 };
 
 const workerActs = (
@@ -224,22 +237,22 @@ const workerActs = (
 };
 
 /** Who is kept without a task of the standard goes with the play. */
-const alongside = (skater: FreezeSkater, finishXM: number, sign: number, cue: Cue): readonly Deed[] => [
+const alongside = (skater: FreezeSkater, sign: number, cue: Cue): readonly Deed[] => [
   {
     kind: 'skate',
-    throughM: [skater.atM, { xM: finishXM - sign * 4, yM: skater.atM.yM * 0.8 }],
+    throughM: [skater.atM, { xM: skater.atM.xM + sign * GOES_ON_M, yM: skater.atM.yM }],
     facing: 'forward',
-    effortRatio: 0.95,
+    effortRatio: 1,
     stops: true,
     cue,
   },
 ];
 
-/** What the rep is judged by: the standard itself; a hunt for a puck that is theirs from the whistle, by the catch. */
-const outcomeOf = (problem: Problem, worker: SpotId, carrier: SpotId): Outcome => {
+/** What the rep is judged by: the standard itself; a hunt for a puck that is theirs from the whistle, by winning it back. */
+const outcomeOf = (problem: Problem): Outcome => {
   const { standard } = problem;
   return standard.when.at === 'weLoseThePuck' || standard.when.at === 'weWinThePuck'
-    ? { kind: 'caughtBefore', spot: carrier, by: worker, line: problem.line }
+    ? { kind: 'puckRegained', side: 'us', beforeLine: problem.line }
     : { kind: 'standardHeld', standard };
 };
 

@@ -7,7 +7,7 @@ import { flowOf } from '../flow/flow-of.ts';
 import type { FlowSetting } from '../flow/flow-result.ts';
 import { planWith } from '../many/free-quantity.ts';
 import { successesAt, type Tunable } from '../many/tune.ts';
-import { type TuneAnswer, tuneSteps } from '../many/tune-steps.ts';
+import { type TuneAnswer, type TuneSetting, tuneSteps } from '../many/tune-steps.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
 import { isNone } from '../units/none.ts';
@@ -55,10 +55,14 @@ export interface IdeaSetting {
   readonly level: Level;
   readonly seed: number;
   readonly flow: FlowSetting;
+  /** How finely is tuned; `IDEA_LOOKS` when left out. */
+  readonly looks?: Looks;
 }
 
+type Looks = Required<Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount'>>;
+
 /** Fewer values and reps than a tuning by hand: an idea is a beginning, and its ± is said. */
-const LOOKS = { scanCount: 7, scanReps: 40, repCount: 160 } as const;
+export const IDEA_LOOKS: Looks = { scanCount: 7, scanReps: 40, repCount: 160 };
 
 /**
  * Plays a drawn idea: tunes the free start so that the thing wanted comes in `WANTED_RATIO` of reps, then asks for a simpler and a harder one.
@@ -68,9 +72,9 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   const { rink, level, seed } = setting;
   if (playableOf(drawn.plan, rink, level).kind === 'unplayable') return null;
   const tunable = { plan: drawn.plan, rink, level, free: drawn.free, outcome: drawn.outcome, seed };
-  const tuneTo = tunerOf(tunable);
+  const tuneTo = tunerOf(tunable, setting.looks ?? IDEA_LOOKS);
   const tuned = tuneTo(WANTED_RATIO.value, drawn.free.now);
-  const { value, rateRatio } = settledOf(tuned, WANTED_RATIO.value);
+  const { value, rateRatio } = settledOf(tuned, WANTED_RATIO.value, drawn.free.now);
   const plan = planWith(drawn.plan, drawn.free, value);
   const playable = playableOf(plan, rink, level);
   if (playable.kind === 'unplayable') return null;
@@ -97,7 +101,7 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
         lowestRatio: answer.lowest.rate.rateRatio,
         highestRatio: answer.highest.rate.rateRatio,
       };
-    const settled = settledOf(answer, wantedRatio);
+    const settled = settledOf(answer, wantedRatio, value);
     return { kind: 'version', plan: planWith(drawn.plan, drawn.free, settled.value), ...settled };
   };
   return {
@@ -118,7 +122,7 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
 };
 
 /** Tunes the same drill to several rates; what was played for one is not played again for the next. */
-const tunerOf = (tunable: Tunable): ((wantedRatio: number, now: number) => TuneAnswer) => {
+const tunerOf = (tunable: Tunable, looks: Looks): ((wantedRatio: number, now: number) => TuneAnswer) => {
   const known = new Map<string, number>();
   const memory = runMemory();
   const { low, high } = tunable.free;
@@ -131,7 +135,7 @@ const tunerOf = (tunable: Tunable): ((wantedRatio: number, now: number) => TuneA
     return count;
   };
   return (wantedRatio, now) => {
-    const steps = tuneSteps({ low, high, now, wantedRatio, ...LOOKS });
+    const steps = tuneSteps({ low, high, now, wantedRatio, ...looks });
     let step = steps.next();
     while (!step.done) {
       const { values, repCount } = step.value;
@@ -142,12 +146,16 @@ const tunerOf = (tunable: Tunable): ((wantedRatio: number, now: number) => TuneA
 };
 
 /** The value to set: as reached, or of what was tried the nearest in its rate. */
-const settledOf = (answer: TuneAnswer, wantedRatio: number): { value: number; rateRatio: number } => {
+const settledOf = (
+  answer: TuneAnswer,
+  wantedRatio: number,
+  now: number,
+): { value: number; rateRatio: number } => {
   if (answer.kind === 'reached') return { value: answer.value, rateRatio: answer.rate.rateRatio };
   const nearest = [...answer.curve].sort(
     (a, b) =>
       Math.abs(a.rate.rateRatio - wantedRatio) - Math.abs(b.rate.rateRatio - wantedRatio) ||
-      b.repCount - a.repCount,
+      Math.abs(a.value - now) - Math.abs(b.value - now),
   )[0]!;
   return { value: nearest.value, rateRatio: nearest.rate.rateRatio };
 };

@@ -1,7 +1,7 @@
 import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
 import type { Standard } from '../habit/standard.ts';
 import { isDefenderRole, isForwardRole } from '../habit/who.ts';
-import type { LineId } from '../rink/lines.ts';
+import { LINE_IDS, type LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { End, Side } from '../units/ends.ts';
 import { type None, noneBecause } from '../units/none.ts';
@@ -57,7 +57,7 @@ export const problemOf = (
     carrier,
     goesTo,
     others: skaters.filter(each => each.id !== carrier.id && !workers.some(worker => worker.id === each.id)),
-    line: lineOf(standard, goesTo),
+    line: lineOf(standard, goesTo, carrier.atM.xM, rink),
     attacks,
     scene: {
       skaters,
@@ -70,12 +70,17 @@ export const problemOf = (
 const wayOf = (standard: Standard, carrierSide: Side): End =>
   standard.when.at === 'theyShoot' || carrierSide === 'them' ? 'minusX' : 'plusX';
 
-const lineOf = (standard: Standard, goesTo: End): LineId =>
-  standard.when.at === 'puckCrosses'
-    ? standard.when.line
-    : goesTo === 'minusX'
-      ? 'blueLineMinusX'
-      : 'blueLinePlusX';
+const lineOf = (standard: Standard, goesTo: End, fromXM: number, rink: Rink): LineId => {
+  if (standard.when.at === 'puckCrosses') return standard.when.line;
+  const sign = goesTo === 'minusX' ? -1 : 1;
+  const ahead = LINE_IDS.map(id => ({ id, aheadM: sign * (rink.lines[id].centreXM - fromXM) }))
+    .filter(({ aheadM }) => aheadM >= ROOM_BEFORE_LINE_M)
+    .sort((a, b) => a.aheadM - b.aheadM);
+  return ahead[0]?.id ?? (goesTo === 'minusX' ? 'goalLineMinusX' : 'goalLinePlusX');
+};
+
+/** A line nearer than this is over before anything can come of it: three strides. */
+const ROOM_BEFORE_LINE_M = 6;
 
 const workersOf = (
   standard: Standard,

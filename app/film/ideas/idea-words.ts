@@ -37,7 +37,7 @@ export function rateSaid(idea: Idea): string {
   return `${capital(want)}${line} in ${tenths(idea.rateRatio)} of ten reps, set by where ${spot?.role ?? '?'} starts.`;
 }
 
-export const tenths = (ratio: number): string => numberSaid(10 * ratio);
+export const tenths = (ratio: number): string => numberSaid(10 * ratio).replace(/\.0$/, '');
 
 export const termsSaid = (idea: Idea): string =>
   idea.terms.map(term => `${TERM_SAID[term.name]} ${numberSaid(term.valueM)}`).join(' + ');

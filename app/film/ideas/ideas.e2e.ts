@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+/** Three ideas are some ten thousand reps: seconds on a quiet machine, a minute on a busy one. */
+const PATIENT_MS = 240_000;
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+describe('how do I practise that', () => {
+  it(
+    'a frozen picture and its habit become three computed drills; one is taken, with its versions and its way back',
+    async () => {
+      const { page, context } = await app.newPage();
+      await page.goto(`${app.url}/film/game-hunt?freeze=ourLine`);
+      const think = page.getByRole('button', { name: 'Three ideas' });
+      await think.click();
+      // It can be stopped, and says how far it is.
+      await page.getByRole('button', { name: /^Stop, \d of 3/ }).click();
+      await page.getByRole('button', { name: /Three ideas|Think again/ }).click();
+      await page.getByRole('button', { name: 'Think again' }).waitFor({ timeout: PATIENT_MS });
+      const ideas = page.locator('.idea');
+      expect(await ideas.count()).toBe(3);
+      for (const words of await ideas.allTextContents()) {
+        expect(words).toMatch(/in \d(\.\d)? of ten reps, set by where C starts/);
+        expect(words).toMatch(/from the game/);
+      }
+      await ideas
+        .first()
+        .getByRole('button', { name: /from the game|, why\?/ })
+        .first()
+        .click();
+      await ideas
+        .first()
+        .getByText(/^At \d+\.\d s of the rep/)
+        .waitFor();
+      expect(await seriousViolations(page)).toEqual([]);
+
+      await ideas.first().getByRole('button', { name: 'Take it' }).click();
+      await page.waitForURL(/\/drills\//);
+      await page.locator('a[href*="?freeze=ourLine"]').first().waitFor();
+      await page.goto(`${app.url}/drills`);
+      await page
+        .getByText(/, harder$/)
+        .first()
+        .waitFor();
+      await context.close();
+    },
+    PATIENT_MS,
+  );
+});
