@@ -1,12 +1,12 @@
 import type { Page } from 'playwright-core';
 import type { BenchRow } from '../../cli/bench-row.ts';
 import type { RunningApp } from '../../test/browser.ts';
+import { type Busy, busyIn, drag, MOVES, middleOf } from './drag-by-mouse.ts';
 import { type Watched, watchDrags } from './drag-watch.ts';
 import { withApp, withPage } from './open-app.ts';
 import { atShare, budget, median, short } from './rows.ts';
 
 const DRAGS = 3;
-const MOVES = 60;
 const ROLES = ['F3', 'X1', 'X2'] as const;
 
 /** A spot dragged over the ice by a real pointer: from the hand's move to the new figures on the screen. */
@@ -92,54 +92,6 @@ const drawn = (page: Page): Promise<string> =>
     () =>
       `${document.querySelector('.drill-drawing')?.innerHTML} ${document.querySelector('.rep-events')?.textContent}`,
   );
-
-const drag = async (page: Page, role: string, turn: 1 | -1): Promise<void> => {
-  const at = await middleOf(page, role);
-  await page.mouse.move(at.x, at.y);
-  await page.mouse.down();
-  for (let move = 1; move <= MOVES; move++) {
-    const angle = (2 * Math.PI * move) / MOVES;
-    await page.mouse.move(at.x + 40 * Math.sin(angle), at.y + turn * 30 * (1 - Math.cos(angle)));
-  }
-  await page.mouse.up();
-};
-
-interface Busy {
-  readonly taskMs: number;
-  readonly scriptMs: number;
-  readonly layoutMs: number;
-}
-
-/** What the page's own thread did meanwhile, by the processor's clock: others on the machine do not count. */
-const busyIn = async (page: Page, work: () => Promise<void>): Promise<Busy> => {
-  const session = await page.context().newCDPSession(page);
-  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
-  const read = async (): Promise<Busy> => {
-    const { metrics } = await session.send('Performance.getMetrics');
-    const ms = (name: string): number => 1000 * (metrics.find(one => one.name === name)?.value ?? 0);
-    return {
-      taskMs: ms('TaskDuration'),
-      scriptMs: ms('ScriptDuration'),
-      layoutMs: ms('LayoutDuration') + ms('RecalcStyleDuration'),
-    };
-  };
-  const before = await read();
-  await work();
-  const after = await read();
-  await session.detach();
-  return {
-    taskMs: after.taskMs - before.taskMs,
-    scriptMs: after.scriptMs - before.scriptMs,
-    layoutMs: after.layoutMs - before.layoutMs,
-  };
-};
-
-const middleOf = async (page: Page, role: string): Promise<{ x: number; y: number }> => {
-  const spot = page.getByRole('button', { name: new RegExp(`^${role}, one of`) });
-  const box = await spot.locator('.hit').boundingBox();
-  if (box === null) throw new Error(`${role} is not on the board`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-};
 
 /** Interactions as the browser counts them: time from a press or key to the next picture, none reported below 16 ms. */
 const tapped = async (page: Page): Promise<number[]> => {

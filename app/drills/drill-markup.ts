@@ -20,6 +20,7 @@ export function drillMarkup(of: {
         });
       of.isUpright ? drawUpright(pen, draw) : draw();
     },
-    { idPrefix: 'board' },
+    // A centimetre is a seventh of a pixel here.
+    { idPrefix: 'board', digits: 2 },
   );
 }

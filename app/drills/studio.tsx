@@ -91,6 +91,7 @@ export function Studio({
         const wasHolding = hand.isHolding;
         hand.putBack();
         setPlacing(null);
+        say('');
         if (wasHolding) return;
         select(NOTHING);
         flag.choose(null);
@@ -193,9 +194,11 @@ export function Studio({
           >
             <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
               {drill.from !== undefined && (
-                <Act isOn={isGhostly} onPress={() => setGhostly(!isGhostly)}>
-                  Ghosts of the freeze
-                </Act>
+                <span className="things-end">
+                  <Act isOn={isGhostly} onPress={() => setGhostly(!isGhostly)}>
+                    Ghosts of the freeze
+                  </Act>
+                </span>
               )}
             </ThingsLine>
             {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={findings} />}

@@ -1,7 +1,7 @@
 import type { DrillPlan, Finding, Rink, Spot } from '@icewright/engine';
 import { sheetPoint } from '../ice/sheet-point.ts';
 import { spotRadiusM, waitingLabelReachM } from '../ice/spot.ts';
-import { drawFlag, FLAG_M, type FlagWay, flagMiddle, USUAL_WAY } from '../ice/things.ts';
+import { drawFlag, FLAG_M, type FlagWay, flagMiddle } from '../ice/things.ts';
 import type { Pen } from '../pen/pen.ts';
 import type { Obstacle } from './free-place.ts';
 
@@ -34,12 +34,13 @@ export const drawFlags = (
     ...labels.map(({ at, radius }): Box => ({ ...at, halfX: radius, halfY: radius })),
   ];
   findings.forEach((finding, index) => {
-    const boxAt = (way: FlagWay): Box => boxOf(pen, finding, way);
-    const inside = WAYS.filter(way => isInside(boxAt(way), rink));
-    const free = inside.filter(way => taken.every(box => isApart(box, boxAt(way))));
-    const clear = free.find(way => others.every(box => isApart(box, boxAt(way))));
-    const way = clear ?? free[0] ?? inside[0] ?? USUAL_WAY;
-    taken.push(boxAt(way));
+    const all = WAYS.map(way => ({ way, box: boxOf(pen, finding, way) }));
+    const inside = all.filter(({ box }) => isInside(box, rink));
+    const free = inside.filter(({ box }) => taken.every(other => isApart(other, box)));
+    const clear = free.find(({ box }) => others.every(other => isApart(other, box)));
+    // Where no way is inside the sheet the first, usual one it is.
+    const { way, box } = clear ?? free[0] ?? inside[0] ?? all[0]!;
+    taken.push(box);
     drawFlag(pen, finding.atM, index + 1, finding.weight, way);
   });
 };

@@ -2,6 +2,7 @@ import type { Act, DrillPlan, IcePoint, Lengths, LevelId, Rink, Run, SpotId } fr
 import { sheetPoint } from '../ice/sheet-point.ts';
 import { bodyLines } from './body-lines.ts';
 import { byRank } from './by-rank.ts';
+import { drawnRouteOf } from './drawn-routes.ts';
 import type { DrillLine } from './drill-line.ts';
 import { type ActStep, endOf, type LeftAt, type LineWalk, STANDING } from './line-walk.ts';
 import { netOf } from './net-of.ts';
@@ -9,7 +10,7 @@ import { passLine } from './pass-line.ts';
 import { spotPlacesOf } from './pass-places.ts';
 import { pickUpLine } from './pick-up-line.ts';
 import { reactiveLines } from './reactive-lines.ts';
-import { type RouteBefore, routeOf } from './route.ts';
+import type { RouteBefore } from './route.ts';
 import { actTimes, movingAt, placeOnTrack, playedTicks, trackOf } from './run-reading.ts';
 
 const SHOT_SHORT_OF_GOAL_M = 0.6;
@@ -98,7 +99,7 @@ const linesOf = (walk: LineWalk, step: ActStep, act: Act): LeftAt => {
 const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'skate' | 'carry' }>): LeftAt => {
   const { of, times } = step;
   const backward = act.facing === 'backward';
-  const route = routeOf(step.at, act, step.before, walk.level);
+  const route = drawnRouteOf(step.at, act, step.before, walk.level);
   const ticks = times && walk.run ? playedTicks(walk.run, of.spot, times) : route.ticksM;
   return {
     lines: [

@@ -27,6 +27,12 @@ export function HandLine(props: {
       <p className="q3 hand-said" aria-live="polite">
         {hand.shown === null ? props.said || helpFor(drill, selection) : ''}
       </p>
+      {selection.length === 0 && (
+        <p className="add-acts">
+          <Act onPress={arrange.all}>Select everything</Act>
+          <Act onPress={arrange.paste}>Paste</Act>
+        </p>
+      )}
       {isOne && spot !== undefined && spotId !== null && (
         <fieldset className="add-acts">
           <legend>then {spot.role}</legend>
