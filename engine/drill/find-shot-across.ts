@@ -79,12 +79,18 @@ const nearestToLane = (puck: PuckTrack, flight: FastFlight, track: Track): Neare
   const last = track.xM.length - 1;
   return nearestOver(puck, flight, i => {
     let least = Number.POSITIVE_INFINITY;
+    const now = Math.min(i, last);
+    // Who cannot come into the room within the window need not be compared time by time.
+    if (apartM(puck, i, track.xM[now]!, track.yM[now]!) > FAR_M) return least;
     for (let k = Math.max(0, i - window); k <= Math.min(last, i + window); k += LANE_EVERY) {
       least = Math.min(least, apartM(puck, i, track.xM[k]!, track.yM[k]!));
     }
     return least;
   });
 };
+
+/** Farther off now than a skater at 14 m/s goes within the window, and the room. */
+const FAR_M = PUCK_ROOM_M.value + 14 * PUCK_ROOM_S.value;
 
 /** Samples between the times at which a skater's place is compared: less than half a metre at full speed. */
 const LANE_EVERY = 6;
@@ -107,8 +113,11 @@ const nearestOver = (
 /** The first of several nearest places is taken, whatever the rounding. */
 const NEARER_M = 1e-9;
 
-const apartM = (puck: PuckTrack, i: number, xM: number, yM: number): number =>
-  Math.hypot(puck.xM[i]! - xM, puck.yM[i]! - yM);
+const apartM = (puck: PuckTrack, i: number, xM: number, yM: number): number => {
+  const x = puck.xM[i]! - xM;
+  const y = puck.yM[i]! - yM;
+  return Math.sqrt(x * x + y * y);
+};
 
 const findingAt = (puck: PuckTrack, flight: FastFlight, spot: PlayableSpot, nearest: Nearest): Finding => {
   const { at } = nearest;
