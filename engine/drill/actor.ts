@@ -3,6 +3,7 @@ import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
 import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S, TURN_RATE_RADPS } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
+import { movingBodyAt } from './moving-body.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { PlayableSpot } from './playable-parts.ts';
 import type { Puck } from './puck-parts.ts';
@@ -101,9 +102,9 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   yM: spot.atM.yM,
   xMps: 0,
   yMps: 0,
-  next: { xM: spot.atM.xM, yM: spot.atM.yM, xMps: 0, yMps: 0 },
+  next: movingBodyAt(spot.atM.xM, spot.atM.yM),
   push: { x: 0, y: 0 },
-  goal: { xM: 0, yM: 0, xMps: 0, yMps: 0 },
+  goal: movingBodyAt(0, 0),
   sight: sightOf(model.tauS),
   stepKeeps: Math.exp(-STEP_S / model.tauS),
   responseKeeps: Math.exp(-GAP_RESPONSE_S.value / model.tauS),

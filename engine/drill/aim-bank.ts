@@ -7,6 +7,7 @@ import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { bladeAt, type Foreseen } from './foresee.ts';
 import { keptOrFound } from './kept-banks.ts';
+import { movingBodyAt } from './moving-body.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { RunState } from './run-state.ts';
 
@@ -54,7 +55,7 @@ export const aimBank = (
 /** Solves again with the tangent at the last meeting until it holds; null when it does not settle. */
 const settle = (run: RunState, foreseen: Foreseen, search: BankSearch, first: BankPass): BankPass | null => {
   let pass = first;
-  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+  const blade = movingBodyAt(0, 0);
   for (let i = 0; i < MOST_TRIES; i++) {
     bladeAt(foreseen, run.nowS + pass.arrivalS, blade);
     if (Math.hypot(blade.xM - pass.meetM.xM, blade.yM - pass.meetM.yM) < MEETS_WITHIN_M) return pass;
@@ -82,7 +83,7 @@ const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): B
 
 /** A receiver at steady velocity whose blade is where the foreseen one is at `meetS`. */
 const tangentAt = (run: RunState, foreseen: Foreseen, meetS: number): Receiver => {
-  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+  const blade = movingBodyAt(0, 0);
   bladeAt(foreseen, run.nowS + meetS, blade);
   return {
     atM: { xM: blade.xM - meetS * blade.xMps, yM: blade.yM - meetS * blade.yMps },
@@ -95,7 +96,7 @@ const tangentAt = (run: RunState, foreseen: Foreseen, meetS: number): Receiver =
 const DETOUR = 1.5;
 
 const guessS = (run: RunState, fromM: IcePoint, foreseen: Foreseen, speedMps: number): number => {
-  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+  const blade = movingBodyAt(0, 0);
   bladeAt(foreseen, run.nowS, blade);
   return (DETOUR * Math.hypot(blade.xM - fromM.xM, blade.yM - fromM.yM)) / speedMps;
 };

@@ -3,6 +3,7 @@ import { slideDistanceAtTime, slideStopTime, slowingOf } from '../puck/slide.ts'
 import { type Actor, placeOf } from './actor.ts';
 import { aimBank } from './aim-bank.ts';
 import { bladeAt, type Foreseen, foreseenOf } from './foresee.ts';
+import { movingBodyAt } from './moving-body.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { RunState } from './run-state.ts';
 
@@ -27,7 +28,7 @@ const aimDirect = (run: RunState, passer: Actor, foreseen: Foreseen, speedMps: n
   const { puckModel, rink } = run;
   const slowing = slowingOf(puckModel);
   const fromM = placeOf(passer.puck ?? passer);
-  const blade = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+  const blade = movingBodyAt(0, 0);
   /** How far the puck is short of the blade, when it is sent to where the blade is then, metres. */
   const shortM = (afterS: number): number => {
     bladeAt(foreseen, run.nowS + afterS, blade);

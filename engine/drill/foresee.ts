@@ -3,6 +3,7 @@ import { type Actor, isFacingFrom, type Motion } from './actor.ts';
 import { dueOf } from './cue-due.ts';
 import { BLADE_AHEAD_M } from './drill-rows.ts';
 import type { Body } from './in-boards.ts';
+import { movingBodyAt } from './moving-body.ts';
 import { isWayDeed, planWay } from './plan-body-act.ts';
 import { type PlannedRoute, placeOnRoute } from './planned-route.ts';
 import { moveUnderPush, type Push } from './reactive-step.ts';
@@ -67,7 +68,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
     const known: Actor = { ...actor, nextActIndex: i, freeSinceS: freeS, actStartS: startedS };
     const dueS = Math.max(run.nowS, dueOf(run, known).dueS);
     if (!(dueS < LATE_S)) break;
-    const start = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
+    const start = movingBodyAt(0, 0);
     const seen = placeAt(segments, dueS, start);
     startedS = dueS;
     if (act.kind === 'hold') {

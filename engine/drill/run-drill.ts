@@ -10,6 +10,7 @@ import { dueOf } from './cue-due.ts';
 import { REP_LIMIT_S } from './drill-rows.ts';
 import { findingsOfTracks } from './findings-of-tracks.ts';
 import { pushInside } from './in-boards.ts';
+import { movingBodyAt } from './moving-body.ts';
 import { nearWatchesOf } from './near-watch.ts';
 import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
@@ -123,7 +124,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     stretch: stretchOf(0, 0),
     chance: options.chance ?? null,
     contest: contestViewOf(),
-    puckBody: { xM: 0, yM: 0, xMps: 0, yMps: 0 },
+    puckBody: movingBodyAt(0, 0),
     events: [],
     findings: [],
     fires: [],
