@@ -3,7 +3,7 @@ import type { Actor } from './actor.ts';
 import { PATHS_NEAR_M, PATHS_NEAR_S } from './drill-rows.ts';
 import type { Finding, Track } from './run-result.ts';
 import { STEP_HZ } from './step-hz.ts';
-import { leastApart2, mostClosing2, rangesOf, type TrackRanges } from './track-ranges.ts';
+import { leastApart2, mostClosing2, rangesOf, type TrackRanges, widened } from './track-ranges.ts';
 
 /** Samples between two looks at a pair, and between the times compared once a pair is near. */
 const LOOK_EVERY = 12;
@@ -28,8 +28,8 @@ export const findPathsCross = (
   level: Level,
 ): readonly Finding[] => {
   const findings: Finding[] = [];
-  const now = tracks.map(track => rangesOf(track, LOOK_EVERY, COMPARE_EVERY, 0));
-  const around = tracks.map(track => rangesOf(track, LOOK_EVERY, COMPARE_EVERY, WINDOW_LOOKS));
+  const now = tracks.map(track => rangesOf(track, LOOK_EVERY, COMPARE_EVERY));
+  const around = now.map(ranges => widened(ranges, WINDOW_LOOKS));
   for (let a = 0; a < tracks.length; a++) {
     for (let b = a + 1; b < tracks.length; b++) {
       const limitMps = Math.min(actors[a]!.model.pathsCrossLimitMps, actors[b]!.model.pathsCrossLimitMps);

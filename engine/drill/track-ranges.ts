@@ -11,15 +11,10 @@ export interface TrackRanges {
 }
 
 /**
- * The ranges over blocks of `blockLength` samples from the first on, each widened by `widerBlocks` ≥ 0 blocks to either side, of every
- * `every`-th sample (a divisor of the block). Metres, metres a second. A track without samples has no blocks.
+ * The ranges over blocks of `blockLength` ≥ 1 samples from the first on, of every `every`-th sample (a divisor of the block).
+ * Metres, metres a second. A track without samples has no blocks.
  */
-export const rangesOf = (
-  track: Track,
-  blockLength: number,
-  every: number,
-  widerBlocks: number,
-): TrackRanges => {
+export const rangesOf = (track: Track, blockLength: number, every: number): TrackRanges => {
   const count = track.xM.length;
   const blockCount = Math.ceil(count / blockLength);
   const single = new Float64Array(NUMBERS * blockCount);
@@ -32,7 +27,24 @@ export const rangesOf = (
     writeRange(single, at + 4, track.xMps, from, to, every);
     writeRange(single, at + 6, track.yMps, from, to, every);
   }
-  return { numbers: widerBlocks > 0 ? widened(single, blockCount, widerBlocks) : single, blockCount };
+  return { numbers: single, blockCount };
+};
+
+/** The same, each block taken together with `byBlocks` ≥ 0 blocks to either side. */
+export const widened = ({ numbers: single, blockCount }: TrackRanges, byBlocks: number): TrackRanges => {
+  const wide = single.slice();
+  for (let block = 0; block < blockCount; block++) {
+    const last = Math.min(blockCount - 1, block + byBlocks);
+    for (let other = Math.max(0, block - byBlocks); other <= last; other++) {
+      for (let k = 0; k < NUMBERS; k += 2) {
+        const low = single[NUMBERS * other + k]!;
+        const high = single[NUMBERS * other + k + 1]!;
+        if (low < wide[NUMBERS * block + k]!) wide[NUMBERS * block + k] = low;
+        if (high > wide[NUMBERS * block + k + 1]!) wide[NUMBERS * block + k + 1] = high;
+      }
+    }
+  }
+  return { numbers: wide, blockCount };
 };
 
 /** Least distance squared, metres², that two tracks can have in a block of the one and the other. */
@@ -72,20 +84,4 @@ const writeRange = (
   }
   into[at] = least;
   into[at + 1] = greatest;
-};
-
-const widened = (single: Float64Array, blockCount: number, widerBlocks: number): Float64Array => {
-  const wide = single.slice();
-  for (let block = 0; block < blockCount; block++) {
-    const last = Math.min(blockCount - 1, block + widerBlocks);
-    for (let other = Math.max(0, block - widerBlocks); other <= last; other++) {
-      for (let k = 0; k < NUMBERS; k += 2) {
-        const low = single[NUMBERS * other + k]!;
-        const high = single[NUMBERS * other + k + 1]!;
-        if (low < wide[NUMBERS * block + k]!) wide[NUMBERS * block + k] = low;
-        if (high > wide[NUMBERS * block + k + 1]!) wide[NUMBERS * block + k + 1] = high;
-      }
-    }
-  }
-  return wide;
 };
