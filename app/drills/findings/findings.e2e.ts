@@ -48,7 +48,10 @@ describe('the findings of a drill', () => {
     await expect.poll(atS).toBeGreaterThan(0.5);
     await page.keyboard.press('Escape');
     await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('false');
-    await page.locator('.score g.flag[data-number="1"]').click();
+    const inScore = page.locator('.score g.flag[data-number="1"] text');
+    await inScore.scrollIntoViewIfNeeded();
+    const box = (await inScore.boundingBox())!;
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
     await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('true');
     await expect.poll(() => page.locator('.score g.flag.is-chosen').count()).toBe(1);
     await page.keyboard.press('Escape');

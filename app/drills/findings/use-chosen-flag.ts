@@ -28,7 +28,7 @@ export function useChosenFlag(
   onLook: (finding: Finding, number: number) => void,
 ): ChosenFlag {
   const [chosen, setChosen] = useState<{ readonly number: number; readonly key: string } | null>(null);
-  const downAt = useRef({ x: Number.NaN, y: Number.NaN });
+  const down = useRef({ x: Number.NaN, y: Number.NaN, number: Number.NaN });
   const finding = chosen === null ? undefined : findings[chosen.number - 1];
   const number = finding !== undefined && chosen?.key === keyOf(finding) ? chosen.number : null;
 
@@ -48,21 +48,29 @@ export function useChosenFlag(
   return {
     number,
     choose,
-    onPointerDownCapture: event => {
-      downAt.current = { x: event.clientX, y: event.clientY };
+    // Where the hand came down is what it meant: what is chosen by the press may move the page before the click.
+    onPointerDownCapture: ({ clientX: x, clientY: y }) => {
+      down.current = { x, y, number: Number(flagAt(x, y)?.dataset.number) };
     },
     onClick: event => {
-      const { clientX: x, clientY: y } = event;
-      const isDragged = Math.hypot(x - downAt.current.x, y - downAt.current.y) > STILL_PX;
-      // The ice and the score take hold of the pointer, so that a click there has not the flag as its target.
-      const flag = isDragged ? null : document.elementFromPoint(x, y)?.closest<SVGGElement>('g.flag');
-      const pressed = Number(flag?.dataset.number);
+      const { x, y, number: pressed } = down.current;
       const at = findings[pressed - 1];
-      if (!flag || at === undefined) return;
+      if (at === undefined || Math.hypot(event.clientX - x, event.clientY - y) > STILL_PX) return;
       choose(pressed);
       onLook(at, pressed);
     },
   };
+}
+
+/** In the score the room in which an act is taken lies over its flags; on the ice whatever lies over a flag goes first. */
+function flagAt(x: number, y: number): SVGGElement | null {
+  const stack = document.elementsFromPoint(x, y);
+  const inScore = stack[0]?.closest('.score-box') !== null;
+  for (const element of inScore ? stack : stack.slice(0, 1)) {
+    const flag = element.closest<SVGGElement>('g.flag');
+    if (flag !== null) return flag;
+  }
+  return null;
 }
 
 /** A press that moves no farther than this is no drag, px. */
