@@ -81,7 +81,7 @@ export function BoardHandles(props: HandleProps) {
         grab(
           { kind: 'game', game: game as Id<'game'> },
           `Small game, ${usCount} on ${themCount}`,
-          gameGrabM({ fromM, toM }, props.isUpright),
+          gameGrabM({ fromM, toM }, props.rink, props.isUpright),
           0.9,
         ),
       )}

@@ -22,25 +22,56 @@ export const drawGame = (pen: Pen, game: SmallGame, rink: Rink): void => {
     const halfM = halfSpanAtY(rink.boards, yM);
     edge(Math.max(minXM, -halfM), yM, Math.min(maxXM, halfM), yM);
   }
-  const { x, y } = gameWordsAt(game, pen.turnRad !== 0, pen.k);
-  pen.text('labelWord', gameWords(game), x, y, { anchor: 'middle', drop: 0.3 * pen.k });
+  const { x, y, roomM } = gameWordsAt(game, rink, pen.turnRad !== 0, pen.k);
+  const down = { x: Math.sin(pen.turnRad), y: Math.cos(pen.turnRad) };
+  linesOf(pen, game, roomM).forEach((words, line) => {
+    const step = LINE_M * pen.k * line;
+    const set = { anchor: 'middle', drop: 0.3 * pen.k } as const;
+    pen.text('labelWord', words, x + down.x * step, y + down.y * step, set);
+  });
 };
 
-/** Where the words stand, in ice metres with y turned down: in the middle of the edge that is uppermost on the page. */
+const LINE_M = 1.25;
+
+/** The words in as few lines as there is room for. */
+const linesOf = (pen: Pen, game: SmallGame, roomM: number): readonly string[] => {
+  const lines: string[] = [];
+  for (const part of partsOf(game)) {
+    const longer = lines.length === 0 ? part : `${lines.at(-1)} ${part}`;
+    if (lines.length > 0 && pen.measure('labelWord', longer) <= roomM) lines[lines.length - 1] = longer;
+    else lines.push(part);
+  }
+  return lines;
+};
+
+/**
+ * Where the words begin, in ice metres with y turned down: in the middle of what is on the ice of the edge that is uppermost on
+ * the page, and how much room there is along it, metres.
+ */
 export const gameWordsAt = (
   game: Pick<SmallGame, 'fromM' | 'toM'>,
+  rink: Rink,
   isOnEnd: boolean,
   k: number,
-): { readonly x: number; readonly y: number } => {
+): { readonly x: number; readonly y: number; readonly roomM: number } => {
   const { minXM, maxXM, minYM, maxYM } = gameAreaOf(game);
-  return isOnEnd
-    ? { x: maxXM - WORDS_IN_M * k, y: -(minYM + maxYM) / 2 }
-    : { x: (minXM + maxXM) / 2, y: -maxYM + WORDS_IN_M * k };
+  const inM = WORDS_IN_M * k;
+  if (isOnEnd) {
+    const halfM = halfSpanAtX(rink.boards, maxXM - inM);
+    const [low, high] = [Math.max(minYM, -halfM), Math.min(maxYM, halfM)];
+    return { x: maxXM - inM, y: -(low + high) / 2, roomM: high - low };
+  }
+  const halfM = halfSpanAtY(rink.boards, maxYM - inM);
+  const [low, high] = [Math.max(minXM, -halfM), Math.min(maxXM, halfM)];
+  return { x: (low + high) / 2, y: -maxYM + inM, roomM: high - low };
 };
 
 /** A game as it stands on the ice: 3 on 2, coach brings the puck. */
-export const gameWords = (game: SmallGame): string =>
-  `${game.usCount} on ${game.themCount}, ${RESETS_SAID[game.resets]} brings the puck`;
+const partsOf = (game: SmallGame): readonly string[] => [
+  `${game.usCount} on ${game.themCount},`,
+  RESETS_SAID[game.resets],
+  'brings the puck',
+];
 
 const RESETS_SAID: Readonly<Record<SmallGame['resets'], string>> = {
   coach: 'coach',

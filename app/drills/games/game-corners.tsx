@@ -1,10 +1,19 @@
-import type { IceArea, IcePoint, Id } from '@icewright/engine';
-import type { HandleProps } from '../board-handles.tsx';
+import type { IceArea, IcePoint, Id, Rink } from '@icewright/engine';
+import type { PointerEvent } from 'react';
 import { Grab, nudged } from '../edit/grab.tsx';
+import type { Selection } from '../edit/selection.ts';
+import type { Grip } from '../grip.ts';
+import type { Hand } from '../use-hand.ts';
 import { CORNERS, cornerMoved, cornerOf } from './game-writes.ts';
 
 /** The corners of the small game that is picked: each is dragged, or moved by arrow keys. */
-export function GameCorners(props: HandleProps) {
+export function GameCorners(props: {
+  readonly hand: Hand;
+  readonly rink: Rink;
+  readonly selection: Selection;
+  readonly isUpright: boolean;
+  readonly onTake: (grip: Grip, event: PointerEvent, placeM: IcePoint) => void;
+}) {
   const { hand, selection, isUpright, rink, onTake } = props;
   const last = selection.at(-1);
   if (last?.kind !== 'game') return null;

@@ -32,8 +32,12 @@ export const cornerOf = (game: SmallGame, corner: number): IcePoint => {
 };
 
 /** Where a game is taken hold of: at its words. */
-export const gameGrabM = (game: Pick<SmallGame, 'fromM' | 'toM'>, isUpright: boolean): IcePoint => {
-  const { x, y } = gameWordsAt(game, isUpright, 1);
+export const gameGrabM = (
+  game: Pick<SmallGame, 'fromM' | 'toM'>,
+  rink: Rink,
+  isUpright: boolean,
+): IcePoint => {
+  const { x, y } = gameWordsAt(game, rink, isUpright, 1);
   return { xM: x, yM: -y };
 };
 
