@@ -120,7 +120,11 @@ const signOf = (walk: LineWalk, step: ActStep, act: BodyAct): DrillLine => {
   const sign = { ...step.of, kind: 'sign' as const, at, turnRad: -headingOf(walk, step), words: '' };
   if (act.kind === 'pivot') return { ...sign, sign: 'pivot' };
   if (act.kind === 'leave') {
-    const puckM = ahead(step.at, headingOf(walk, step), BLADE_AHEAD_M.value);
+    const left = walk.run?.events.find(
+      event =>
+        event.kind === 'leave' && event.spot === step.of.spot && event.timeS >= (step.times?.startS ?? 0),
+    );
+    const puckM = left?.atM ?? ahead(step.at, headingOf(walk, step), BLADE_AHEAD_M.value);
     return { ...sign, at: sheetPoint(puckM), sign: 'left', words: 'left' };
   }
   if (act.kind !== 'face') return { ...sign, sign: 'stop' };

@@ -1,4 +1,4 @@
-import type { Cue, IcePoint, Run, RunEvent } from '@icewright/engine';
+import type { Cue, IcePoint, Run, RunEvent, SpotId } from '@icewright/engine';
 import { placeOnTrack, trackOf } from './run-reading.ts';
 
 /** When and where a cue was first given in a rep; null when it never was, or when nothing on the ice gives it. */
@@ -14,7 +14,7 @@ const givesCue = (event: RunEvent, cue: Cue): boolean => {
     case 'caught':
       return event.kind === cue.on && event.spot === cue.spot;
     case 'losesPuck':
-      return event.kind === 'intercept' && event.from === cue.spot;
+      return isLost(event, cue.spot);
     case 'spotCrosses':
       return event.kind === cue.on && event.spot === cue.spot && event.line === cue.line;
     case 'puckCrosses':
@@ -22,6 +22,12 @@ const givesCue = (event: RunEvent, cue: Cue): boolean => {
     default:
       return false;
   }
+};
+
+/** Cut off, stolen, left, or off the stick and nobody's. */
+const isLost = (event: RunEvent, spot: SpotId): boolean => {
+  if (event.kind === 'intercept' || event.kind === 'steal') return event.from === spot;
+  return (event.kind === 'leave' || event.kind === 'loose') && event.spot === spot;
 };
 
 const reachedAt = (

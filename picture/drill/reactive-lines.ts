@@ -1,9 +1,9 @@
-import { type Act, feetOf, type IcePoint, type Lengths } from '@icewright/engine';
+import { type Act, feetOf, type IcePoint, type Lengths, type Run, type SpotId } from '@icewright/engine';
 import { directionRad, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import type { DrillLine, RouteLine } from './drill-line.ts';
 import type { ActStep, LineWalk } from './line-walk.ts';
 import { netOf } from './net-of.ts';
-import { placeOf, playedPath, playedTicks, trackOf } from './run-reading.ts';
+import { type ActTimes, placeOf, playedPath, playedTicks, trackOf } from './run-reading.ts';
 
 type ReactiveAct = Extract<Act, { kind: 'chase' | 'gap' | 'steal' | 'screen' }>;
 
@@ -26,7 +26,7 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
   const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
   const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
   const laneRad = act.kind === 'screen' ? laneDirection(walk, step, act, times.endS) : undefined;
-  const puckM = act.kind === 'steal' ? placeOf(run, act.whom, times.endS) : undefined;
+  const puckM = act.kind === 'steal' ? stolenAt(run, of.spot, times) : undefined;
   return [
     {
       ...of,
@@ -43,6 +43,19 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
     },
   ];
 };
+
+/** Where the puck was won; a hunt that did not win it ends at no puck. */
+const stolenAt = (run: Run, spot: SpotId, times: ActTimes): IcePoint | undefined =>
+  run.events.find(
+    event =>
+      event.kind === 'steal' &&
+      event.spot === spot &&
+      event.timeS >= times.startS &&
+      event.timeS <= times.endS + SOON_S,
+  )?.atM;
+
+/** Events of one moment may stand a step apart. */
+const SOON_S = 0.05;
 
 const plannedPursuit = (
   walk: LineWalk,

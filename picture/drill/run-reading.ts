@@ -96,9 +96,7 @@ export const playedPass = (run: Run, spot: SpotId, act: ActId): PlayedPass | nul
     if (later.kind === 'bounce' && puck && isAt(placeOnTrack(run, puck, later.timeS), later.atM)) {
       wayM.push(later.atM);
     }
-    if (endsPass(later) && later.from === spot) {
-      return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
-    }
+    if (endsPass(later, event)) return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
   }
   return wayM.length > 1 ? { event, takenS: run.durationS, wayM } : null;
 };
@@ -124,8 +122,11 @@ export const puckWay = (run: Run, pass: PlayedPass): readonly IcePoint[] => {
   return points;
 };
 
-const endsPass = (event: RunEvent): event is Extract<RunEvent, { kind: 'receive' | 'intercept' }> =>
-  event.kind === 'receive' || event.kind === 'intercept';
+/** Taken, cut off, or off the blade of whom it was for. */
+export const endsPass = (later: RunEvent, pass: Extract<RunEvent, { kind: 'pass' }>): boolean => {
+  if (later.kind === 'receive' || later.kind === 'intercept') return later.from === pass.spot;
+  return later.kind === 'loose' && later.spot === pass.to;
+};
 
 const sampleAt = (run: Run, timeS: number): number =>
   Math.max(0, Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz)));

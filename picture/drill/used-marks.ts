@@ -64,14 +64,13 @@ const playedGaps = (plan: DrillPlan, run: Run, rink: Rink): PlayedGaps =>
   new Map(
     drillLinesOf(plan, rink, { run }).flatMap(line =>
       line.kind === 'route' && line.style === 'chase'
-        ? [[`${line.spot} ${line.act}`, pursuitMark(line)] as const]
+        ? [[`${line.spot} ${line.act}`, pursuitMark(line, plan.spots[line.spot]?.acts[line.act])] as const]
         : [],
     ),
   );
 
-const pursuitMark = (line: RouteLine): KeyEntry => {
-  if (line.laneRad !== undefined) return 'screen';
-  if (line.puckAtEnd) return 'steal';
+const pursuitMark = (line: RouteLine, act: Act | undefined): KeyEntry => {
+  if (act?.kind === 'screen' || act?.kind === 'steal') return act.kind;
   return line.backward ? 'backward' : 'chase';
 };
 

@@ -1,12 +1,20 @@
 import type { Pen } from '../pen/pen.ts';
 import { drawPassHead, drawShotHead, drawSkateHead, SHOT_HEAD_M, SKATE_HEAD_COVERS_M } from './heads.ts';
-import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from './polyline.ts';
-import { beside, directionRad, distanceOf, type SheetPoint } from './sheet-point.ts';
+import {
+  evenlyAlong,
+  offTheWay,
+  type Polyline,
+  pieceOf,
+  pointAt,
+  polylineOf,
+  tracePoints,
+} from './polyline.ts';
+import { beside, directionRad, type SheetPoint } from './sheet-point.ts';
 
 const WAVE_LENGTH_M = 1.7;
 const WAVE_HALF_HEIGHT_M = 0.36;
-const WAVE_POINTS = 16;
-const WAVE_SMOOTH_M = 0.3;
+const WAVE_POINTS = 14;
+const WAVE_SMOOTH = 3;
 /** The wave dies out over the last stride, so that the head points where the route ends. */
 const WAVE_STRAIGHT_END_M = 1.9;
 const BACK_RADIUS_M = 0.47;
@@ -156,24 +164,16 @@ const waveOf = (line: Polyline, k: number, reach: number, end: LineEnd): readonl
   // A line that goes on has no head to lead to: it stays a wave to where the next begins.
   const fadeAt = end === 'open' ? line.length : Math.max(0, line.length - WAVE_STRAIGHT_END_M * k);
   const fadeOver = (end === 'open' ? 0.35 : 0.6) * waveLength;
-  const step = waveLength / WAVE_POINTS;
-  const points: SheetPoint[] = [];
-  const count = Math.max(2, Math.ceil(reach / step));
-  for (let index = 0; index <= count; index++) {
+  const count = Math.max(2, Math.ceil((reach * WAVE_POINTS) / waveLength));
+  const middle = evenlyAlong(line, reach, count);
+  return middle.map((at, index) => {
     const length = (reach * index) / count;
-    const { at } = pointAt(line, length);
-    const turnRad = smoothTurn(line, length);
     const grow = Math.min(1, length / (0.35 * waveLength));
     const fade = fadeAt > 0 ? Math.max(0, Math.min(1, (fadeAt - length) / fadeOver)) : 0;
     const swing = Math.sin((2 * Math.PI * length) / waveLength) * height * Math.min(grow, fade);
-    points.push(beside(at, turnRad, swing));
-  }
-  return points;
-};
-
-/** Direction over a short way about the place: a wave about a line of short straight pieces must not break at their ends. */
-const smoothTurn = (line: Polyline, length: number): number => {
-  const from = pointAt(line, length - WAVE_SMOOTH_M);
-  const to = pointAt(line, length + WAVE_SMOOTH_M);
-  return distanceOf(from.at, to.at) > 0 ? directionRad(from.at, to.at) : from.turnRad;
+    // About the way over some points: a wave about short straight pieces must not break at their ends.
+    const from = middle[Math.max(0, index - WAVE_SMOOTH)]!;
+    const to = middle[Math.min(count, index + WAVE_SMOOTH)]!;
+    return offTheWay(at, from, to, swing);
+  });
 };

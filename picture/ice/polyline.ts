@@ -42,6 +42,32 @@ export const pointAt = (
   };
 };
 
+/** So many places evenly from the start of the line to a length, ends included: one walk, where many are asked. */
+export const evenlyAlong = (line: Polyline, reach: number, count: number): readonly SheetPoint[] => {
+  const { points, lengthTo } = line;
+  const last = points.length - 1;
+  const places: SheetPoint[] = [];
+  let index = 0;
+  for (let place = 0; place <= count; place++) {
+    const wanted = Math.min(line.length, (reach * place) / count);
+    while (index < last - 1 && lengthTo[index + 1]! < wanted) index++;
+    const from = points[index]!;
+    const to = points[Math.min(last, index + 1)]!;
+    const span = (lengthTo[index + 1] ?? 0) - lengthTo[index]!;
+    const share = span > 0 ? (wanted - lengthTo[index]!) / span : 0;
+    places.push({ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share });
+  }
+  return places;
+};
+
+/** A place moved to the right of the way from one place to another, without an angle in between. */
+export const offTheWay = (at: SheetPoint, from: SheetPoint, to: SheetPoint, by: number): SheetPoint => {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const span = Math.sqrt(dx * dx + dy * dy);
+  return span > 0 ? { x: at.x - (dy / span) * by, y: at.y + (dx / span) * by } : at;
+};
+
 /** The piece of the line between two lengths. */
 export const pieceOf = (line: Polyline, from: number, to: number): Polyline => {
   if (to <= from) return polylineOf([pointAt(line, from).at]);

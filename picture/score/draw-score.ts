@@ -25,7 +25,7 @@ import {
   staveY,
 } from './score-layout.ts';
 import { drawPuckTies } from './score-puck.ts';
-import { drawSpeedLine } from './speed-line.ts';
+import { drawSpeedLine, holdsOf } from './speed-line.ts';
 
 export interface ScoreSetting extends ScoreSize {
   readonly selected?: SpotId;
@@ -57,9 +57,10 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
   const layout = scoreLayout(plan, run, setting);
   for (const stave of layout.staves) drawStave(pen, stave, layout);
   drawBars(pen, run, plan, layout);
+  const holds = holdsOf(run);
   for (const stave of layout.staves) {
     pen.group('stave', { spot: stave.spot }, () =>
-      drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot),
+      drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot, holds),
     );
   }
   drawPuckTies(pen, run, plan, rink, layout);

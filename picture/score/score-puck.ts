@@ -1,44 +1,66 @@
-import type { DrillPlan, PuckTrack, Rink, Run, SpotId } from '@icewright/engine';
+import type { DrillPlan, PuckTrack, Rink, Run, RunEvent, SpotId } from '@icewright/engine';
+import { endsPass } from '../drill/run-reading.ts';
 import type { Pen } from '../pen/pen.ts';
 import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts';
 
 const SHOT_HALF_APART_PX = 1.7;
 
-/** Passes as broken ties from stave to stave, shots as a double line that ends where the puck reaches the goal line. */
+/**
+ * The pucks between the staves: passes and steals as ties from stave to stave, a dot where one is picked up, left or comes loose,
+ * shots as a double line that ends where the puck is saved, goes in, or reaches the goal line.
+ */
 export const drawPuckTies = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, layout: ScoreLayout): void => {
   run.events.forEach((event, index) => {
     if (event.kind === 'pass') {
-      const taken = run.events
-        .slice(index + 1)
-        .find(later => (later.kind === 'receive' || later.kind === 'intercept') && later.from === event.spot);
-      const from = pointOn(layout, run, event.spot, event.timeS);
-      const to =
-        taken && (taken.kind === 'receive' || taken.kind === 'intercept')
-          ? pointOn(layout, run, taken.spot, taken.timeS)
-          : null;
-      if (!from || !to) return;
-      pen.path('scorePass', sink => {
-        sink.moveTo(from.x, from.y);
-        sink.lineTo(to.x, to.y);
-      });
-    }
-    const puck = event.kind === 'shot' ? run.pucks[event.puck] : undefined;
-    if (event.kind === 'shot' && puck) drawShot(pen, run, puck, plan, rink, layout, event.spot, event.timeS);
+      const taken = run.events.slice(index + 1).find(later => endsPass(later, event));
+      if (taken && 'spot' in taken) drawTie(pen, run, layout, event, taken);
+    } else if (event.kind === 'steal') {
+      drawTie(pen, run, layout, { spot: event.from, timeS: event.timeS }, event);
+      drawDot(pen, run, layout, event);
+    } else if (event.kind === 'pickUp' || event.kind === 'leave' || event.kind === 'loose') {
+      drawDot(pen, run, layout, event);
+    } else if (event.kind === 'shot') drawShot(pen, run, plan, rink, layout, event);
   });
+};
+
+interface AtStave {
+  readonly spot: SpotId;
+  readonly timeS: number;
+}
+
+const drawTie = (pen: Pen, run: Run, layout: ScoreLayout, one: AtStave, other: AtStave): void => {
+  const from = pointOn(layout, run, one.spot, one.timeS);
+  const to = pointOn(layout, run, other.spot, other.timeS);
+  if (!from || !to) return;
+  pen.path('scorePass', sink => {
+    sink.moveTo(from.x, from.y);
+    sink.lineTo(to.x, to.y);
+  });
+};
+
+const drawDot = (pen: Pen, run: Run, layout: ScoreLayout, { spot, timeS }: AtStave): void => {
+  const at = pointOn(layout, run, spot, timeS);
+  if (at) pen.circle('puck', at.x, at.y, 3);
 };
 
 const drawShot = (
   pen: Pen,
   run: Run,
-  puck: PuckTrack,
   plan: DrillPlan,
   rink: Rink,
   layout: ScoreLayout,
-  shooter: SpotId,
-  timeS: number,
+  shot: Extract<RunEvent, { kind: 'shot' }>,
 ): void => {
-  const from = pointOn(layout, run, shooter, timeS);
-  const overS = overGoalLineS(run, puck, rink, timeS);
+  const puck = run.pucks[shot.puck];
+  if (!puck) return;
+  const from = pointOn(layout, run, shot.spot, shot.timeS);
+  const ended = run.events.find(
+    event =>
+      (event.kind === 'goal' || event.kind === 'save' || event.kind === 'wide') &&
+      event.puck === shot.puck &&
+      event.timeS >= shot.timeS,
+  );
+  const overS = ended?.timeS ?? overGoalLineS(run, puck, rink, shot.timeS);
   if (!from || overS === null) return;
   const to = { x: layout.xOf(overS), y: goalieY(run, puck, plan, layout, overS) ?? layout.ruleY - 8 };
   const turnRad = Math.atan2(to.y - from.y, to.x - from.x);

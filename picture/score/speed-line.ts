@@ -1,11 +1,19 @@
 import type { Act, DrillPlan, Run, Track } from '@icewright/engine';
-import { type Polyline, pieceOf, pointAt, polylineOf, tracePoints } from '../ice/polyline.ts';
-import { beside, type SheetPoint } from '../ice/sheet-point.ts';
+import {
+  evenlyAlong,
+  offTheWay,
+  type Polyline,
+  pieceOf,
+  pointAt,
+  polylineOf,
+  tracePoints,
+} from '../ice/polyline.ts';
+import type { SheetPoint } from '../ice/sheet-point.ts';
 import type { Pen } from '../pen/pen.ts';
 import { type ScoreLayout, type Stave, speedAt, staveY } from './score-layout.ts';
 
 const EVERY_S = 0.1;
-const WAVE_PX = { length: 14, half: 2.6 } as const;
+const WAVE_PX = { length: 14, half: 2.6, every: 1.75 } as const;
 const RING_PX = 3.6;
 const ARC_PX = { every: 7, half: 4, radius: 4.2 } as const;
 
@@ -17,20 +25,35 @@ export const drawSpeedLine = (
   run: Run,
   layout: ScoreLayout,
   chosen: boolean,
+  holds: Holds,
 ): void => {
   const track = stave.track;
   const spot = plan.spots[stave.spot];
   if (!track || !spot) return;
-  for (const stretch of stretchesOf(track, run)) {
+  for (const stretch of stretchesOf(track, run, holds)) {
     if (stave.isLineAlone && !stretch.hasPuck) continue;
     const line = polylineOf(pointsOf(stave, track, run, layout, stretch));
     const act = stretch.act < 0 ? undefined : spot.acts[track.acts[stretch.act]!];
     if (stretch.hasPuck) drawWave(pen, line, chosen);
-    else if (!act || isStill(track, stretch)) drawRest(pen, line);
+    else if (!act || stretch.isStill) drawRest(pen, line);
     else drawActLine(pen, line, act, isBackward(track, stretch), chosen);
     if (act && stretch.endsAct && endsInStop(act)) drawStopBars(pen, line);
     if (act?.kind === 'pivot') drawRing(pen, line);
   }
+};
+
+/** For each track, at which samples it has a puck. */
+export type Holds = readonly Uint8Array[];
+
+export const holdsOf = (run: Run): Holds => {
+  const holds = run.tracks.map(() => new Uint8Array(run.sampleCount));
+  for (const { owner } of run.pucks) {
+    for (let sample = 0; sample < run.sampleCount; sample++) {
+      const held = holds[owner[sample]!];
+      if (held) held[sample] = 1;
+    }
+  }
+  return holds;
 };
 
 interface Stretch {
@@ -38,25 +61,32 @@ interface Stretch {
   readonly from: number;
   readonly to: number;
   readonly hasPuck: boolean;
+  readonly isStill: boolean;
   readonly endsAct: boolean;
 }
 
-/** Pieces in which she does one thing, with the puck or without. */
-const stretchesOf = (track: Track, run: Run): readonly Stretch[] => {
-  const own = run.tracks.indexOf(track);
-  const hasPuck = (sample: number): boolean => run.pucks.some(puck => puck.owner[sample] === own);
+/** Slower than this she stands, and a line of what she does would be a line of nothing. */
+const STILL_MPS = 0.2;
+
+/** Pieces in which she does one thing, with the puck or without, going or standing. */
+const stretchesOf = (track: Track, run: Run, holds: Holds): readonly Stretch[] => {
+  const held = holds[run.tracks.indexOf(track)];
+  const hasPuck = (sample: number): boolean => held?.[sample] === 1;
   const stretches: Stretch[] = [];
   let from = 0;
   let had = hasPuck(0);
+  let stood = speedAt(track, 0) < STILL_MPS;
   for (let sample = 1; sample <= run.sampleCount; sample++) {
     const isLast = sample === run.sampleCount;
     const has = isLast ? had : hasPuck(sample);
+    const stands = isLast ? stood : speedAt(track, sample) < STILL_MPS;
     const endsAct = isLast || track.actIndex[sample] !== track.actIndex[from];
-    if (!endsAct && has === had) continue;
+    if (!endsAct && has === had && stands === stood) continue;
     const to = Math.min(sample, run.sampleCount - 1);
-    stretches.push({ act: track.actIndex[from] ?? -1, from, to, hasPuck: had, endsAct });
+    stretches.push({ act: track.actIndex[from] ?? -1, from, to, hasPuck: had, isStill: stood, endsAct });
     from = sample;
     had = has;
+    stood = stands;
   }
   return stretches.filter(stretch => stretch.to > stretch.from);
 };
@@ -78,12 +108,6 @@ const pointsOf = (
   for (let sample = stretch.from; sample < stretch.to; sample += step) add(sample);
   add(stretch.to);
   return points;
-};
-
-const isStill = (track: Track, stretch: Stretch): boolean => {
-  for (let sample = stretch.from; sample <= stretch.to; sample++)
-    if (speedAt(track, sample) > 0.2) return false;
-  return true;
 };
 
 const isBackward = (track: Track, stretch: Stretch): boolean => {
@@ -126,15 +150,14 @@ const drawArcs = (pen: Pen, line: Polyline): void => {
 };
 
 const waveAlong = (line: Polyline): readonly SheetPoint[] => {
-  const points: SheetPoint[] = [];
-  const count = Math.max(2, Math.ceil(line.length / 1.2));
-  for (let index = 0; index <= count; index++) {
+  const count = Math.max(2, Math.ceil(line.length / WAVE_PX.every));
+  const middle = evenlyAlong(line, line.length, count);
+  return middle.map((at, index) => {
     const length = (line.length * index) / count;
-    const { at, turnRad } = pointAt(line, length);
     const fade = Math.min(1, length / 5, (line.length - length) / 5);
-    points.push(beside(at, turnRad, Math.sin((2 * Math.PI * length) / WAVE_PX.length) * WAVE_PX.half * fade));
-  }
-  return points;
+    const swing = Math.sin((2 * Math.PI * length) / WAVE_PX.length) * WAVE_PX.half * fade;
+    return offTheWay(at, middle[Math.max(0, index - 2)]!, middle[Math.min(count, index + 2)]!, swing);
+  });
 };
 
 const drawStopBars = (pen: Pen, line: Polyline): void => {
