@@ -99,7 +99,8 @@ const linesOf = (walk: LineWalk, step: ActStep, act: Act): LeftAt => {
 const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'skate' | 'carry' }>): LeftAt => {
   const { of, times } = step;
   const backward = act.facing === 'backward';
-  const route = drawnRouteOf(step.at, act, step.before, walk.level);
+  // As it was played its seconds are known, and so is how she leaves it: no profile is asked for.
+  const route = drawnRouteOf(step.at, act, step.before, times && walk.run ? undefined : walk.level);
   const ticks = times && walk.run ? playedTicks(walk.run, of.spot, times) : route.ticksM;
   return {
     lines: [
