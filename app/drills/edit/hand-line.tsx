@@ -1,11 +1,10 @@
 import type { Drill } from '@icewright/book';
 import { Act } from '../../parts/act.tsx';
 import { countSaid } from '../../parts/figures.ts';
-import { newActId, spotsOf } from '../route-writes.ts';
 import type { Hand } from '../use-hand.ts';
 import { CueLine } from './cue-line.tsx';
-import { NEXT_ACTS, newAct, newActWrite } from './new-act.ts';
-import { leadOf, pickedAct, type Selection } from './selection.ts';
+import { NextActs } from './next-acts.tsx';
+import { leadOf, type Selection } from './selection.ts';
 import type { Arrange } from './use-arrange.ts';
 import './hand.css';
 
@@ -34,24 +33,7 @@ export function HandLine(props: {
         </p>
       )}
       {isOne && spot !== undefined && spotId !== null && (
-        <fieldset className="add-acts">
-          <legend>then {spot.role}</legend>
-          {NEXT_ACTS.map(({ kind, said, needsOther }) => (
-            <Act
-              key={kind}
-              notNow={needsOther && spotsOf(drill).length < 2 ? 'there is nobody else on the ice' : undefined}
-              onPress={() => {
-                const act = newAct(drill, spotId, kind);
-                const id = newActId();
-                if (act === null) return;
-                hand.keep([newActWrite(spotId, id, act)]);
-                props.onSelect([pickedAct(spotId, id)]);
-              }}
-            >
-              {said}
-            </Act>
-          ))}
-        </fieldset>
+        <NextActs hand={hand} spotId={spotId} spot={spot} onSelect={props.onSelect} />
       )}
       {isOne && spotId !== null && actId !== null && (
         <CueLine hand={hand} spotId={spotId} actId={actId} arrange={arrange} />

@@ -5,25 +5,6 @@ import { endOfRoutes, headingAtEnd, spotsOf } from '../route-writes.ts';
 const FIRST_STEP_M = 8;
 const FURTHEST_M = 24;
 
-/** What comes next for a spot, as it is said after its role: in the order of use. */
-export const NEXT_ACTS = [
-  { kind: 'skate', said: 'skates', needsOther: false },
-  { kind: 'carry', said: 'carries', needsOther: false },
-  { kind: 'pass', said: 'passes', needsOther: true },
-  { kind: 'shoot', said: 'shoots', needsOther: false },
-  { kind: 'pickUp', said: 'picks a puck up', needsOther: false },
-  { kind: 'stop', said: 'stops', needsOther: false },
-  { kind: 'turn', said: 'turns tight', needsOther: false },
-  { kind: 'pivot', said: 'pivots', needsOther: false },
-  { kind: 'hold', said: 'holds', needsOther: false },
-  { kind: 'chase', said: 'chases', needsOther: true },
-  { kind: 'gap', said: 'keeps a gap', needsOther: true },
-  { kind: 'steal', said: 'goes for the puck', needsOther: true },
-  { kind: 'screen', said: 'gets in the lane', needsOther: true },
-  { kind: 'leave', said: 'leaves the puck', needsOther: false },
-  { kind: 'face', said: 'faces', needsOther: false },
-] as const satisfies readonly { kind: DrillAct['kind']; said: string; needsOther: boolean }[];
-
 /** An act as it starts, after all that the spot does already: speeds and gap are those of the drill's level, for the coach to change. */
 export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): DrillAct | null {
   const spot = drill.spots[spotId];
