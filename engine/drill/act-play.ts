@@ -71,6 +71,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
     case 'pickUp':
       actor.whom = act.kind === 'steal' ? actorNamed(run, act.whom) : null;
       actor.prey = null;
+      actor.hasCaughtUp = false;
       actor.motion = act.kind;
       actor.isBackward = false;
       actor.power = poweredBy(actor, act.effortRatio);

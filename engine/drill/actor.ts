@@ -63,6 +63,8 @@ export interface Actor extends Body {
   shots: number;
   receptions: number;
   gapM: number;
+  /** The steal under way has come within a lunge of its skater. */
+  hasCaughtUp: boolean;
   /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */
   laneTo: Body | null;
   alongRatio: number;
@@ -123,6 +125,7 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   shots: 0,
   receptions: 0,
   gapM: 0,
+  hasCaughtUp: false,
   laneTo: null,
   alongRatio: 0,
   look: null,

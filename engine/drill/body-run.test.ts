@@ -280,6 +280,25 @@ describe('the cue of a place reached', () => {
 });
 
 describe('the cue of being caught', () => {
+  it('comes from who is after the puck too, once, with the reach', () => {
+    const run = runOf([
+      {
+        role: 'X1',
+        side: 'them',
+        atM: at(10, 0),
+        puck: true,
+        acts: [skate([at(-20, 0)], { kind: 'carry', effortRatio: 0.6 })],
+      },
+      { role: 'F1', atM: at(15, 1), acts: [{ kind: 'steal', whom: named('X1'), effortRatio: 1 }] },
+      { role: 'F2', atM: at(0, 8), acts: [skate([at(-5, 8)], { cue: { on: 'caught', spot: named('X1') } })] },
+    ]);
+    const cueS = timeOfAct(run, 'actStarts', 'F2.0') - model.expectedReactionS;
+    const [whom, by] = run.tracks as [Track, Track];
+    const here = along(whom)(cueS);
+    const there = along(by)(cueS);
+    expect(Math.hypot(here.xM - there.xM, here.yM - there.yM)).toBeCloseTo(model.lungeReachM, 2);
+  });
+
   it('comes with the chaser’s reach, and sets off another', () => {
     const run = runOf([
       { role: 'X1', side: 'them', atM: at(10, 0), acts: [skate([at(-20, 0)], { effortRatio: 0.6 })] },

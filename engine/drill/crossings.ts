@@ -65,6 +65,10 @@ export const takeCrossing = (run: RunState, crossing: Crossing): void => {
     fireCue(run, { on: 'reaches', spot: what.near.actor.spot.id, near, timeS: run.nowS });
   } else if (what.kind === 'faces' && actor) {
     actor.endS = run.nowS;
+  } else if (actor?.whom && actor.motion === 'steal') {
+    // It goes on until the puck is won or gone; the skater who is after it has caught up once.
+    actor.hasCaughtUp = true;
+    fireCue(run, { on: 'caught', spot: actor.whom.spot.id, timeS: run.nowS });
   } else if (actor?.whom) {
     const { whom } = actor;
     run.events.push({
@@ -88,7 +92,7 @@ const happeningNow = (run: RunState): readonly Watch[] => {
   for (const actor of run.actors) {
     const zone = zoneBeside(lineXM, actor.zone, actor.next.xM);
     if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, puck: null, zone });
-    if (actor.motion === 'chase' && isCaught(actor)) {
+    if ((actor.motion === 'chase' || (actor.motion === 'steal' && !actor.hasCaughtUp)) && isCaught(actor)) {
       (found ??= []).push({ kind: 'caught', actor, puck: null, zone: 0 });
     }
     if (actor.motion === 'face' && facesIt(actor)) {

@@ -6,7 +6,7 @@ import { rinkOf } from '../rink/rink-of.ts';
 import { levelOf } from '../skater/level.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
-import type { DrillPlan } from './drill.ts';
+import type { Act, DrillPlan, Spot } from './drill.ts';
 import { at, named, planOf, skate, type TestSpot } from './drill-shorthand.reference.ts';
 import { playableOf } from './playable.ts';
 import { runMemory } from './recorder.ts';
@@ -66,6 +66,65 @@ export const busyDrill = (): DrillPlan => {
   return planOf([...skaters, coach, ...gaps, ...chases]);
 };
 
+/** Twice the busy drill, the second time a half turn of it: 24 spots; each passes on to a stop, a turn, a change of facing: 60 acts. */
+const twentyFourSpots = (): DrillPlan => {
+  const { spots, pucks, gear } = busyDrill();
+  const list = Object.values(spots);
+  const turned = list.map(spot => halfTurnOf(spot));
+  const more = ['stop', 'turn', 'pivot', 'hold'] as const;
+  const all = [...list, ...turned].map((spot, i) => ({
+    ...spot,
+    rank: i,
+    role: `${spot.role}${i < 12 ? '' : 'b'}`,
+  }));
+  let acts = all.reduce((sum, { acts: own }) => sum + Object.keys(own).length, 0);
+  return {
+    gear,
+    pucks,
+    spots: Object.fromEntries(
+      all.map((spot, i) => {
+        const own = { ...spot.acts };
+        const named = Object.fromEntries(
+          Object.entries(own).map(([id, act]) => [
+            `${id}${i < 12 ? '' : 'b'}`,
+            i < 12 ? act : pointedAtB(act),
+          ]),
+        );
+        for (let k = 0; k < 2 && acts < 60 && i % 12 !== 6; k++) {
+          const kind = more[(i + k) % 4]!;
+          acts++;
+          const rank = 10 + k;
+          named[`${spot.role}+${k}`] =
+            kind === 'turn'
+              ? { kind, rank, angleRad: 2, effortRatio: 0.6 }
+              : kind === 'hold'
+                ? { kind, rank, seconds: 1 }
+                : { kind, rank };
+        }
+        return [spot.role, { ...spot, acts: named }];
+      }),
+    ),
+  };
+};
+
+const halfTurnOf = (spot: Spot): Spot => ({
+  ...spot,
+  atM: at(-spot.atM.xM, -spot.atM.yM),
+  facingRad: spot.facingRad + Math.PI,
+  acts: Object.fromEntries(
+    Object.entries(spot.acts).map(([id, act]) => [
+      id,
+      'throughM' in act ? { ...act, throughM: act.throughM.map(({ xM, yM }) => at(-xM, -yM)) } : act,
+    ]),
+  ),
+});
+
+/** The act of the second twelve: whom it names is of them too. */
+const pointedAtB = (act: Act): Act => {
+  if (act.kind === 'pass') return { ...act, toSpot: named(`${act.toSpot}b`) };
+  return act.kind === 'gap' || act.kind === 'chase' ? { ...act, whom: named(`${act.whom}b`) } : act;
+};
+
 const eightSpots = (): DrillPlan => {
   const plan = busyDrill();
   const kept = Object.entries(plan.spots).filter(([id]) =>
@@ -77,29 +136,42 @@ const eightSpots = (): DrillPlan => {
 export default async (): Promise<BenchRow[]> => {
   const twelve = busyDrill();
   const eight = eightSpots();
+  const many = twentyFourSpots();
   check(run(twelve), 12);
   check(run(eight), 8);
+  check(run(many), 24);
+  const actCount = Object.values(many.spots).reduce((sum, { acts }) => sum + Object.keys(acts).length, 0);
+  if (actCount !== 60) throw new Error(`the drill of 24 spots has ${actCount} acts`);
   const world = rigidWorld();
-  const times = { cold: [] as number[], drag: [] as number[], eight: [] as number[], rigid: [] as number[] };
+  const times = {
+    cold: [] as number[],
+    drag: [] as number[],
+    eight: [] as number[],
+    many: [] as number[],
+    rigid: [] as number[],
+  };
   for (let i = -WARM_UP; i < ROUNDS; i++) {
     // A copy shares nothing with what ran before, so nothing that is kept with its parts can be used again.
     const fresh = structuredClone(twelve);
     const twelveMoved = moved(twelve, i);
     const eightMoved = moved(eight, i);
+    const manyFresh = structuredClone(many);
     const round = {
       cold: timed(() => run(fresh)),
       rigid: timed(world),
       drag: timed(() => run(twelveMoved)),
       eight: timed(() => run(eightMoved)),
+      many: timed(() => run(manyFresh)),
     };
     if (i < 0) continue;
-    for (const key of ['cold', 'drag', 'eight', 'rigid'] as const) times[key].push(round[key]);
+    for (const key of ['cold', 'drag', 'eight', 'many', 'rigid'] as const) times[key].push(round[key]);
   }
   const ratio = (ms: readonly number[]): number[] => times.rigid.map((rigidMs, i) => rigidMs / ms[i]!);
   return [
     budget('a run: 12 skaters, 20 s at 120 Hz, nothing kept from before', times.cold, 4),
     budget('the same after one spot was moved, each in turn', times.drag, 4),
     budget('a run: 8 spots of it, one moved, as on every pointer move', times.eight, 4),
+    budget('a run: 24 spots, 60 acts, 20 s, nothing kept: the same for each skater', times.many, 8),
     against('nothing kept', ratio(times.cold), times.rigid),
     against('one spot moved', ratio(times.drag), times.rigid),
   ];
