@@ -142,6 +142,21 @@ describe('the score', () => {
     await context.close();
   });
 
+  it('has the figures of an act and of its cue typed, beside the ice', async () => {
+    const { page, context } = await open();
+    await act(page, /^F3, stave/).press('Enter');
+    await page.getByRole('button', { name: 'turns tight' }).press('Enter');
+    await page.getByLabel('through', { exact: true }).fill('90');
+    await page.getByLabel('to the', { exact: true }).selectOption('right');
+    await act(page, /^F3 turns 90° to the right, /).waitFor();
+    await page.getByLabel('starts', { exact: true }).selectOption({ label: 'when … comes to a place' });
+    await page.getByLabel('from the red line').fill('6.5');
+    await page.getByLabel('within', { exact: true }).fill('2');
+    await expect.poll(() => page.locator('.drill-drawing .mk-place').getAttribute('cx')).toBe('6.5');
+    expect(await page.locator('.drill-drawing .mk-place').getAttribute('r')).toBe('2');
+    await context.close();
+  });
+
   it('plays a stretch again and again, at the speed that was asked, in a browser that wants little motion', async () => {
     const { page, context } = await open();
     await page.getByRole('button', { name: 'Double speed' }).click();

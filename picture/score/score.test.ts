@@ -1,6 +1,7 @@
-import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { type Finding, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
+import { PUCK_ACTS } from '../scenes/drill-puck-acts.ts';
 import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
 import { drawScore } from './draw-score.ts';
 import { STAVE_LINE_PX, scoreLayout, staveY } from './score-layout.ts';
@@ -61,5 +62,51 @@ describe('the score', () => {
   it('wears the marks of the ice: a wave for the carrier, arcs for the one who goes backward', () => {
     expect(calls.some(call => call.call === 'path' && call.mark === 'scoreBack')).toBe(true);
     expect(calls.some(call => call.call === 'path' && call.mark === 'scoreStop')).toBe(true);
+  });
+
+  it('ties each pass of a rep with several pucks to its own taker, and marks what is picked up', () => {
+    const wide = playableOf(PUCK_ACTS, rink, levelOf('collegeWomen'));
+    if (wide.kind === 'unplayable') throw new Error('puck acts cannot be played');
+    const rep = runDrill(wide);
+    const drawn = recordingOf(pen => drawScore(pen, rep, PUCK_ACTS, rink, { width: 920 }));
+    const layout = scoreLayout(PUCK_ACTS, rep, { width: 920 });
+    const taken = rep.events.filter(event => event.kind === 'receive');
+    expect(taken.length).toBeGreaterThan(1);
+    const ties = drawn.flatMap(call => (call.call === 'path' && call.mark === 'scorePass' ? [call] : []));
+    expect(ties.length).toBeGreaterThanOrEqual(taken.length);
+    const picked = rep.events.find(event => event.kind === 'pickUp')!;
+    const dots = drawn.flatMap(call => (call.call === 'circle' && call.mark === 'puck' ? [call.x] : []));
+    expect(dots.some(x => Math.abs(x - layout.xOf(picked.timeS)) < 0.01)).toBe(true);
+  });
+
+  it('flies the flags of the findings at their time, with the numbers they have on the ice', () => {
+    const finding = {
+      kind: 'bodiesTouch',
+      weight: 'look',
+      timeS: 3,
+      atM: { xM: 0, yM: 0 },
+      spots: ['F3'],
+      value: 1,
+      threshold: 1,
+      unit: 'm',
+      status: 'estimate',
+      source: 'a test',
+    } as unknown as Finding;
+    const drawn = recordingOf(pen =>
+      drawScore(pen, run, MIDDLE_FIRST, rink, {
+        width: 920,
+        findings: [finding, { ...finding, timeS: 3.02 }],
+      }),
+    );
+    const numbers = drawn.flatMap(call =>
+      call.call === 'text' && call.lettering === 'flagLook' ? [call] : [],
+    );
+    expect(numbers.map(({ words }) => words)).toEqual(['1', '2']);
+  });
+
+  it('keeps the seconds of the picture still when it is told how many there are', () => {
+    const still = scoreLayout(MIDDLE_FIRST, run, { width: 920, spanS: 20 });
+    expect(still.xOf(20)).toBe(still.right);
+    expect(still.xOf(10) - still.xOf(0)).toBeCloseTo((still.right - still.left) / 2, 9);
   });
 });
