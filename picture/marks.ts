@@ -101,7 +101,7 @@ export const MARKS = markTable({
   manyOther: { stroke: 'ink-2', width: 0.07, dash: [0.12, 0.14], opacity: 0.3 },
   manyReceived: { fill: 'ink', opacity: 0.16 },
   manyCutOff: { stroke: 'ink', width: 0.1, opacity: 0.4 },
-  manyMissed: { stroke: 'ink', width: 0.08, opacity: 0.4 },
+  manyMissed: { stroke: 'ink', width: 0.06, opacity: 0.22 },
 
   // charts, px
   ruleFull: { fill: 'ink', stroke: 'ink', width: 1 },

@@ -24,6 +24,8 @@ export interface TuneAsk {
 export interface TunePoint {
   readonly value: number;
   readonly successCount: number;
+  /** Reps that came to where it is asked; with none of them the rate is 0 and its interval everything. */
+  readonly trialCount: number;
   readonly repCount: number;
   readonly rate: RateInterval;
 }
@@ -115,7 +117,7 @@ const pointOf = (value: number, counted: number | Tally, repCount: number): Tune
   const rate = wilsonInterval(tally);
   return {
     value,
-    successCount: tally.successCount,
+    ...tally,
     repCount,
     rate: 'kind' in rate ? NEVER_ASKED : rate,
   };

@@ -28,7 +28,9 @@ export function ManyWhy(props: {
       In each rep every skater is drawn anew by the sprint law: V <Figure row={rows.topSpeedMps} /> m/s ±{' '}
       <Figure row={rows.topSpeedSdRatio} percent /> %, τ <Figure row={rows.tauS} digits={2} /> s ±{' '}
       <Figure row={TAU_SD_RATIO} percent /> %, reads and chooses in <Figure row={rows.reactionS} digits={2} />{' '}
-      s ± <Figure row={REACTION_SD_RATIO} percent /> %.
+      s ± <Figure row={REACTION_SD_RATIO} percent /> %. Half of the passes leave within{' '}
+      <DegreesOff row={rows.passDirectionSdRad} /> of where they are meant, and a puck at the blade is brought
+      under control with a rate of <Figure row={rows.controlRatePerS} /> a second.
       {spread !== undefined && (
         <>
           {' '}
@@ -39,6 +41,14 @@ export function ManyWhy(props: {
       are estimates. Seed {tally.seed}: the same drill gives the same count anywhere.
     </>
   );
+}
+
+/** Half of all passes leave nearer to the line meant than this part of the standard deviation (normal quartile). */
+const HALF_ARE_WITHIN_SD = 0.6745;
+
+function DegreesOff({ row }: { readonly row: Row }) {
+  const said = `${numberSaid((HALF_ARE_WITHIN_SD * row.value * 180) / Math.PI)}°`;
+  return row.status === 'sourced' ? said : <i className="est">{said}</i>;
 }
 
 function Figure({ row, percent, digits = 1 }: { row: Row; percent?: boolean; digits?: number }) {

@@ -1,0 +1,127 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { withPage } from '../../../test/with-page.ts';
+import { watchFrames } from './frame-watch.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+/** A busy machine may take long over a thousand reps; that is for the bench to say. */
+const LONG = { timeout: 90_000 };
+const figure = (page: Page) => page.locator('.many-rate > button');
+const opened = async (page: Page): Promise<void> => {
+  await page.goto(`${app.url}/drills/drill-middle-first`);
+  await page.getByText(/^95 % interval/).waitFor(LONG);
+};
+const percentIn = (said: string): number => Number(/(\d+)/.exec(said)?.[1] ?? Number.NaN);
+const placeOf = async (page: Page, role: string): Promise<number> => {
+  const box = await page
+    .getByRole('button', { name: new RegExp(`^${role}, one of`) })
+    .locator('.hit')
+    .boundingBox();
+  if (box === null) throw new Error(`${role} is not on the board`);
+  return Math.round(box.x + box.width / 2);
+};
+
+describe('many reps of a drill', () => {
+  it('come by themselves with their interval, say why, and where on the ice', () =>
+    withPage(app, 'many-run', async page => {
+      await opened(page);
+      const rate = percentIn((await figure(page).textContent()) ?? '');
+      const said = (await page.getByText(/^95 % interval/).textContent()) ?? '';
+      const [low = Number.NaN, high = Number.NaN] = (/(\d+) to (\d+)/.exec(said)?.slice(1) ?? []).map(Number);
+      expect(low).toBeLessThanOrEqual(rate);
+      expect(high).toBeGreaterThanOrEqual(rate);
+      expect(high - low).toBeLessThan(12);
+      const shares = (await page.locator('.many-legend b').allInnerTexts()).map(Number);
+      expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(2);
+      await figure(page).click();
+      await page.getByText(/Seed 11/).waitFor();
+      await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor();
+      expect(await page.locator('.many-drawing path').count()).toBeGreaterThan(5);
+    }));
+
+  it('are stopped by pressing the word, and go on when asked', () =>
+    withPage(app, 'many-run stopped', async page => {
+      await page.goto(`${app.url}/drills/drill-middle-first`);
+      const word = page.getByRole('button', { name: /^Many-run.*press to stop/ });
+      await word.click(LONG);
+      await page.getByRole('button', { name: 'Go on' }).click();
+      await page.getByText(/^95 % interval/).waitFor(LONG);
+    }));
+
+  it('another thing is wanted by the words of the sentence, by key', () =>
+    withPage(app, 'many-run wants', async page => {
+      await opened(page);
+      const before = (await figure(page).textContent()) ?? '';
+      await page.locator('.many .slot').first().press('Enter');
+      await page.getByRole('option', { name: 'the pass from X2 arrives at X1' }).click();
+      await page.locator('.many-rate.stale').waitFor();
+      await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+      await page.getByText('goes by', { exact: false }).first().waitFor();
+      expect(await figure(page).textContent()).not.toBe(before);
+    }));
+
+  it('the page is not held up while they are played (figures printed, none judged)', () =>
+    withPage(app, 'many-run frames', async page => {
+      await page.goto(`${app.url}/drills/drill-middle-first`);
+      await page.getByRole('button', { name: /^Many-run.*press to stop/ }).waitFor(LONG);
+      const watched = await page.evaluateHandle(watchFrames);
+      await page.getByText(/^95 % interval/).waitFor(LONG);
+      const seen = await watched.evaluate(one => one.stop());
+      expect(seen.frames).toBeGreaterThan(0);
+      console.log(
+        `${seen.seconds.toFixed(1)} s, ${(seen.frames / seen.seconds).toFixed(0)} frames a second, longest gap ${seen.longestGapMs.toFixed(0)} ms, tasks over 50 ms: ${seen.longTaskMs.map(ms => ms.toFixed(0)).join(', ') || 'none'}`,
+      );
+    }));
+});
+
+describe('a tuned drill', () => {
+  it('says where to start, moves there, and is undone; the wanted rate is pulled by key', () =>
+    withPage(app, 'tune', async page => {
+      await opened(page);
+      await page.getByRole('button', { name: 'Look for it' }).click();
+      await page.getByText(/^For 6 in 10 F3 starts at/).waitFor(LONG);
+      const before = await placeOf(page, 'F3');
+      await page.getByRole('button', { name: 'Move F3 there' }).click();
+      await expect.poll(async () => (await placeOf(page, 'F3')) !== before).toBe(true);
+      // The thousand reps agree with what was looked for, within both intervals.
+      await page.locator('.many-rate.stale').waitFor(LONG);
+      await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+      expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 60)).toBeLessThanOrEqual(10);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => placeOf(page, 'F3')).toBe(before);
+      const wanted = page.getByRole('slider', { name: 'Wanted rate' });
+      await wanted.press('ArrowUp');
+      await wanted.press('ArrowUp');
+      expect(await wanted.getAttribute('aria-valuetext')).toBe('7 in 10');
+      await page.getByText(/^For 7 in 10 F3 starts at/).waitFor(LONG);
+    }));
+
+  for (const [width, height, touch] of [
+    [1440, 900, false],
+    [1024, 768, false],
+    [390, 844, true],
+  ] as const)
+    it(`is readable by everybody at ${width} × ${height}, and nothing is cut off`, () =>
+      withPage(
+        app,
+        `tune ${width}`,
+        async page => {
+          await opened(page);
+          await page.getByRole('button', { name: 'Look for it' }).click();
+          await page.locator('.tune-curve').waitFor(LONG);
+          await figure(page).click();
+          await page.getByRole('button', { name: 'Passes and chases of these reps' }).click();
+          expect(await seriousViolations(page)).toEqual([]);
+          const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+          expect(over).toBeLessThanOrEqual(0);
+        },
+        { size: { width, height }, touch },
+      ));
+});
