@@ -86,7 +86,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       actor.motion = 'gap';
       actor.isBackward = false;
       actor.power = actor.model;
-      actor.gapM = act.distanceM;
+      actor.actGapM = act.distanceM;
       actor.dueS = dueWhileReacting(run, actor);
       return;
     case 'pass': {

@@ -62,7 +62,9 @@ export interface Actor extends Body {
   passes: number;
   shots: number;
   receptions: number;
+  /** The gap held now, and that of the act: with help it is closed. */
   gapM: number;
+  actGapM: number;
   /** The steal under way has come within a lunge of its skater. */
   hasCaughtUp: boolean;
   /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */
@@ -125,6 +127,7 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   shots: 0,
   receptions: 0,
   gapM: 0,
+  actGapM: 0,
   hasCaughtUp: false,
   laneTo: null,
   alongRatio: 0,

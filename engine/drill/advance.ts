@@ -5,12 +5,13 @@ import { isLostBy, takeContest } from './contest-play.ts';
 import { crossingIn, takeCrossing } from './crossings.ts';
 import { STANDING_MPS } from './drill-rows.ts';
 import { isQuestOver } from './free-puck.ts';
+import { steerKeeper } from './help.ts';
 import { keepApart } from './keep-apart.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { steerChase } from './steer-chase.ts';
-import { steerGap, steerShadow } from './steer-gap.ts';
+import { steerShadow } from './steer-gap.ts';
 import { steerScreen } from './steer-screen.ts';
 import { steerPickUp, steerSteal } from './steer-steal.ts';
 import { setStretch } from './stretch.ts';
@@ -124,7 +125,7 @@ const steer = (run: RunState, actor: Actor): void => {
       keepApart(actor, run.actors);
       return;
     case 'gap':
-      steerGap(actor, whom!, run.rink.boards);
+      steerKeeper(run, actor, whom!);
       keepApart(actor, run.actors);
       return;
     case 'screen':

@@ -77,20 +77,20 @@ export const CONTAIN_RATIO = estimate(
   'without help the gap comes first and the stick only steers, so about one carry in seven is poked away in the second and a half before the line; contain, and force with help: coaching text on gap control',
 );
 
-export const HELP_WITHIN_M = estimate(
-  'a mate who is after the puck is help from this near the carrier',
-  4,
-  'm',
-  [2.5, 6],
-  'the carrier hears and feels him, and has no second move: about two stick lengths and a stride',
+export const HELP_S = estimate(
+  'a mate who is after the puck is help when this far from the carrier at full speed',
+  1,
+  's',
+  [0.6, 1.5],
+  'a carrier loses about a second in getting by a stick: who comes within that second covers for a defender who is beaten',
 );
 
 export const FORCE_GAP_M = estimate(
-  'gap that who has help closes to',
-  1.3,
+  'who has help stands this near to the puck, between it and the net',
+  1,
   'm',
-  [1, 1.8],
-  'body to body without contact, stick on puck',
+  [0.7, 1.5],
+  'stick on puck: the blade is a metre before the middle',
 );
 
 export const CLEAN_STEAL_RATIO = estimate(

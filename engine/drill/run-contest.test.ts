@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { randomOf } from '../random/random.ts';
-import type { Chance } from './chance.ts';
+import { chanceOf } from './chance.reference.ts';
 import {
   at,
   drillOf,
@@ -12,16 +11,6 @@ import {
 } from './drill-shorthand.reference.ts';
 import { runDrill } from './run-drill.ts';
 import type { Run, RunEvent } from './run-result.ts';
-
-/** The same question has the same answer, whatever else is asked. */
-const chanceOf = (seed: number): Chance => {
-  const ask = (spot: number, occasion: string, nth: number) =>
-    randomOf(seed * 7919 + spot * 131 + nth * 17 + occasion.length * 1009);
-  return {
-    uniform: (spot, occasion, nth) => ask(spot, occasion, nth).uniform(),
-    normal: (spot, occasion, nth) => ask(spot, occasion, nth).normal(),
-  };
-};
 
 const carrier = (more: Partial<TestSpot> = {}): TestSpot => ({
   role: 'X1',

@@ -33,10 +33,10 @@ export interface Keeper extends Body {
  * the closing speed wanted, along the way the point moves and across it, is at most the one that can still be taken off
  * before the point (`brakeableMps`), and at most e / (4·response) for a distance e to go, so the point is reached without
  * overshoot. A carrier who comes at nearly the keeper's own speed leaves almost nothing to brake with, and one under way is
- * expected to speed up to what can be carried, so the keeper starts back early. A turn from backward to forward skating costs
+ * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. A turn from backward to forward skating costs
  * nothing here.
  */
-export const steerGap = (keeper: Keeper, whom: Carrier, boards: Boards): void => {
+export const steerGap = (keeper: Keeper, whom: Body, boards: Boards, carrier: Carrier): void => {
   const { goal, netM, gapM } = keeper;
   const netX = netM.xM - whom.xM;
   const netY = netM.yM - whom.yM;
@@ -53,7 +53,7 @@ export const steerGap = (keeper: Keeper, whom: Carrier, boards: Boards): void =>
     goal.yMps = whom.yMps - aheadRatio * (whom.yMps - along * netY);
   }
   if (boardsDistanceAt(boards, goal.xM, goal.yM) < BOARDS_ROOM_M.value) pushInside(boards, goal);
-  steerToGoal(keeper, expectedRatio(whom));
+  steerToGoal(keeper, expectedRatio(carrier));
 };
 
 /** Sets the push of a chaser who has come within reach: keeps up with `whom`, on the side where it came from. */
