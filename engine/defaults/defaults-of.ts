@@ -3,6 +3,7 @@ import * as contestRows from '../drill/contest-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
 import * as mendRows from '../drill/mend-rows.ts';
+import * as passWayRows from '../drill/pass-way-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
 import * as flowRows from '../flow/flow-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
@@ -49,6 +50,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Many reps: how people differ', rows: rowsIn(manyRows) },
   { name: 'Blocks of many reps, and small games', rows: rowsIn(flowRows) },
   { name: 'Contests for the puck', rows: rowsIn(contestRows) },
+  { name: 'Passes through the air', rows: rowsIn(passWayRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },

@@ -9,7 +9,7 @@ import { playFace, playScreen, playWay } from './play-body.ts';
 import type { PlayableAct } from './playable-parts.ts';
 import { giveTo, letLie, type PuckPlay, takeOne } from './puck-play.ts';
 import { isPuckAct } from './puck-start.ts';
-import { releasePass, releaseShot } from './release-puck.ts';
+import { leaveFor, releasePass, releaseShot } from './release-puck.ts';
 import { actorNamed, type RunState } from './run-state.ts';
 
 /** Starts the act that is due. A pass or a shot without the puck waits for it; nothing else waits. */
@@ -91,6 +91,11 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       return;
     case 'pass': {
       const receiver = actorNamed(run, act.toSpot);
+      if (act.way === 'drop' && act.speedMps < LEFT_MPS) {
+        leaveFor(run, actor, receiver, act);
+        endAct(run, actor);
+        return;
+      }
       const aim = aimPass(run, actor, receiver, act);
       if (aim) releasePass(run, actor, receiver, act, withPassLuck(run, actor, aim, act.speedMps));
       else noteNoBankPass(run, actor, receiver, act);
@@ -106,6 +111,9 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       endAct(run, actor);
   }
 };
+
+/** A push weaker than this does not move the puck off the blade's place. */
+const LEFT_MPS = 0.3;
 
 const poweredBy = ({ model }: Actor, effortRatio: number): SprintPower => ({
   topSpeedMps: model.topSpeedMps * Math.max(LEAST_EFFORT_RATIO.value, effortRatio),

@@ -1,10 +1,13 @@
 import { puckPath } from '../puck/path.ts';
+import { type Saucer, saucerAtTime } from '../puck/saucer.ts';
 import { slideDistanceAtTime, slideStopTime, slowingOf } from '../puck/slide.ts';
+import type { IcePoint } from '../units/points.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { aimBank } from './aim-bank.ts';
 import { bladeAt, type Foreseen, foreseenOf } from './foresee.ts';
 import { movingBodyAt } from './moving-body.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
+import { aimRim, farOf, liftFor, saucerPath } from './pass-ways.ts';
 import type { RunState } from './run-state.ts';
 
 /** No puck is waited for longer than this, and none slides longer that is still passed to somebody. */
@@ -16,15 +19,47 @@ export const LONGEST_PASS_S = 8;
  */
 export const aimPass = (run: RunState, passer: Actor, receiver: Actor, act: PassDeed): PassAim | null => {
   const foreseen = foreseenOf(run, receiver);
-  return act.way === 'bank'
-    ? aimBank(run, passer, receiver, foreseen, act)
-    : aimDirect(run, passer, foreseen, act.speedMps);
+  switch (act.way) {
+    case 'bank':
+      return aimBank(run, passer, receiver, foreseen, act);
+    case 'rim':
+      return aimRim(run, fromOf(passer), foreseen, receiver.model.lungeReachM, act.speedMps);
+    case 'saucer': {
+      const flat = aimDirect(run, passer, foreseen, act.speedMps, null);
+      const meetsS = Number.isFinite(flat.meetsAfterS) ? flat.meetsAfterS : 0;
+      const saucer = liftFor(run, act.speedMps, farOf(run, fromOf(passer), foreseen, meetsS));
+      return aimDirect(run, passer, foreseen, act.speedMps, saucer);
+    }
+    case 'drop':
+      return dropBack(run, passer, aimDirect(run, passer, foreseen, act.speedMps, null), act.speedMps);
+    default:
+      return aimDirect(run, passer, foreseen, act.speedMps, null);
+  }
+};
+
+const fromOf = (passer: Actor): IcePoint => placeOf(passer.puck ?? passer);
+
+/** A drop goes to the blade of who comes after, and straight back when that is not behind the passer. */
+const dropBack = (run: RunState, passer: Actor, aim: PassAim, speedMps: number): PassAim => {
+  const leg = aim.path.legs[0];
+  const isBehind =
+    leg?.kind === 'slide' && leg.direction.xM * passer.facingX + leg.direction.yM * passer.facingY < 0;
+  if (isBehind) return aim;
+  const backRad = Math.atan2(-passer.facingY, -passer.facingX);
+  const path = puckPath(run.rink.boards, run.puckModel, fromOf(passer), backRad, speedMps);
+  return { path, meetsAfterS: Number.NaN };
 };
 
 const SCAN_STEP_S = 1 / 30;
 const BISECT_STEPS = 40;
 
-const aimDirect = (run: RunState, passer: Actor, foreseen: Foreseen, speedMps: number): PassAim => {
+const aimDirect = (
+  run: RunState,
+  passer: Actor,
+  foreseen: Foreseen,
+  speedMps: number,
+  saucer: Saucer | null,
+): PassAim => {
   const { puckModel, rink } = run;
   const slowing = slowingOf(puckModel);
   const fromM = placeOf(passer.puck ?? passer);
@@ -33,9 +68,12 @@ const aimDirect = (run: RunState, passer: Actor, foreseen: Foreseen, speedMps: n
   const shortM = (afterS: number): number => {
     bladeAt(foreseen, run.nowS + afterS, blade);
     const farM = Math.hypot(blade.xM - fromM.xM, blade.yM - fromM.yM);
-    return farM - slideDistanceAtTime(slowing, speedMps, afterS);
+    const goneM = saucer
+      ? saucerAtTime(puckModel, saucer, speedMps, afterS).distanceM
+      : slideDistanceAtTime(slowing, speedMps, afterS);
+    return farM - goneM;
   };
-  const lastS = Math.min(LONGEST_PASS_S, slideStopTime(slowing, speedMps));
+  const lastS = Math.min(LONGEST_PASS_S, saucer ? LONGEST_PASS_S : slideStopTime(slowing, speedMps));
   let nearestS = 0;
   let nearestM = shortM(0);
   let lowS = 0;
@@ -58,6 +96,7 @@ const aimDirect = (run: RunState, passer: Actor, foreseen: Foreseen, speedMps: n
   }
   bladeAt(foreseen, run.nowS + (meets ? highS : nearestS), blade);
   const launchRad = Math.atan2(blade.yM - fromM.yM, blade.xM - fromM.xM);
-  const path = puckPath(rink.boards, puckModel, fromM, launchRad, speedMps);
-  return { path, meetsAfterS: meets ? highS : Number.NaN };
+  const meetsAfterS = meets ? highS : Number.NaN;
+  if (saucer) return { path: saucerPath(run, fromM, launchRad, speedMps, saucer), meetsAfterS, saucer };
+  return { path: puckPath(rink.boards, puckModel, fromM, launchRad, speedMps), meetsAfterS };
 };

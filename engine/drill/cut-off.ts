@@ -13,16 +13,22 @@ const SCAN_STEP_S = 1 / 60;
 const BISECT_STEPS = 40;
 
 /**
- * First time in [reaction, until] at which the opponent's reach disc, widened by the stick with two hands, takes in the
+ * First time in [reaction, until], not before `fromS` (a saucer in the air is out of reach), at which the opponent's reach disc, widened by the stick with two hands, takes in the
  * puck; undefined when it never does. The opponent coasts until the reaction, then pushes one way at full effort, so
  * playing that push puts the stick on the puck at that time (Fujimura & Sugihara 2005). The same reading as a lane's margin below zero.
  */
-export const findCutOff = (opponent: Actor, path: PuckPath, untilS: number): CutOff | undefined => {
+export const findCutOff = (
+  opponent: Actor,
+  path: PuckPath,
+  untilS: number,
+  fromS = 0,
+): CutOff | undefined => {
   const { reactionS, topSpeedMps } = opponent.model;
   const endS = Math.min(untilS, path.endTimeS);
-  if (endS < reactionS) return undefined;
+  const firstS = Math.max(reactionS, fromS);
+  if (endS < firstS) return undefined;
   const lack: Place = { xM: 0, yM: 0 };
-  let lowS = reactionS;
+  let lowS = firstS;
   let miss = missM(opponent, path, lowS, lack);
   if (miss > 0) {
     const closingMps = topSpeedMps + Math.hypot(opponent.xMps, opponent.yMps) + fastestMps(path);
@@ -44,17 +50,22 @@ export const findCutOff = (opponent: Actor, path: PuckPath, untilS: number): Cut
   }
   missM(opponent, path, lowS, lack);
   const size = Math.hypot(lack.xM, lack.yM);
-  return {
-    afterS: lowS,
-    pushX: size > 0 ? lack.xM / size : 0,
-    pushY: size > 0 ? lack.yM / size : 0,
-  };
+  // Whoever is there before the puck comes down pushes no harder than to stand at it.
+  const fullM = movesM(opponent, lowS);
+  const scale = size > 0 ? 1 / Math.max(size, fullM) : 0;
+  return { afterS: lowS, pushX: scale * lack.xM, pushY: scale * lack.yM };
 };
 
 /** A puck without spin only slows. */
 const fastestMps = (path: PuckPath): number => {
   const first = path.legs[0];
   return first?.kind === 'slide' ? first.startMps : Number.POSITIVE_INFINITY;
+};
+
+/** How far the middle of the reach disc can be moved by then at full effort, metres. */
+const movesM = ({ model }: Actor, afterS: number): number => {
+  const pushedS = afterS - model.reactionS;
+  return model.topSpeedMps * (pushedS - model.tauS * (1 - Math.exp(-pushedS / model.tauS)));
 };
 
 /** How far the stick is short of the puck, metres; sets `lack` to the way from the middle of the reach disc to the puck. */

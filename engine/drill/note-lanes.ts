@@ -8,10 +8,17 @@ import type { RunState } from './run-state.ts';
 
 /**
  * Looks at every opponent of the passer (no goalie, no coach) for whom the lane is shut: the stick can be on the puck
- * before it arrives. Each is a finding with the time to spare below zero; the one who is first takes the pass.
+ * before it arrives; a saucer only once it is low again (`lowAgainS`, seconds after the release). Each is a finding with the
+ * time to spare below zero; the one who is first takes the pass.
  * Seconds, metres, frame of the rink; adds nothing when the lane is open. Source: the reach law of `skater/reach.ts`.
  */
-export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight: Flight): void => {
+export const noteLanes = (
+  run: RunState,
+  passer: Actor,
+  act: PlayableAct,
+  flight: Flight,
+  lowAgainS: number,
+): void => {
   const untilS = Math.min(flight.meetS - flight.releasedS, flight.path.endTimeS);
   const opponents = run.actors.filter(
     actor =>
@@ -22,7 +29,7 @@ export const noteLanes = (run: RunState, passer: Actor, act: PlayableAct, flight
   );
   let firstS = Number.POSITIVE_INFINITY;
   for (const by of opponents) {
-    const cut = findCutOff(by, flight.path, untilS);
+    const cut = findCutOff(by, flight.path, untilS, lowAgainS);
     if (!cut) continue;
     const margin = laneMargins(flight.path, untilS, [laneOpponentOf(by)])[0]!;
     const row = run.playable.level.rows.reactionS;

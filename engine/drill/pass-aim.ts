@@ -1,4 +1,5 @@
 import type { PuckPath } from '../puck/path-parts.ts';
+import type { Saucer } from '../puck/saucer.ts';
 import type { ActDeed } from './drill.ts';
 
 export type PassDeed = Extract<ActDeed, { kind: 'pass' }>;
@@ -7,4 +8,6 @@ export type PassDeed = Extract<ActDeed, { kind: 'pass' }>;
 export interface PassAim {
   readonly path: PuckPath;
   readonly meetsAfterS: number;
+  /** How it flies, for one that goes through the air first. */
+  readonly saucer?: Saucer;
 }

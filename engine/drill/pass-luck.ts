@@ -2,6 +2,7 @@ import { puckPath } from '../puck/path.ts';
 import type { Actor } from './actor.ts';
 import { PASS_SPEED_SD_RATIO } from './drill-rows.ts';
 import type { PassAim } from './pass-aim.ts';
+import { saucerPath } from './pass-ways.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
@@ -17,8 +18,11 @@ export const withPassLuck = (run: RunState, passer: Actor, aim: PassAim, speedMp
   const offRad = passer.model.passDirectionSdRad * chance.normal(passer.index, 'passDirection', nth);
   const ratio = Math.max(0.1, 1 + PASS_SPEED_SD_RATIO.value * chance.normal(passer.index, 'passSpeed', nth));
   const launchRad = Math.atan2(first.direction.yM, first.direction.xM) + offRad;
-  const path = puckPath(run.rink.boards, run.puckModel, first.startM, launchRad, ratio * speedMps);
-  return { path, meetsAfterS: aim.meetsAfterS };
+  const { saucer } = aim;
+  const path = saucer
+    ? saucerPath(run, first.startM, launchRad, ratio * speedMps, saucer)
+    : puckPath(run.rink.boards, run.puckModel, first.startM, launchRad, ratio * speedMps);
+  return { ...aim, path };
 };
 
 /**

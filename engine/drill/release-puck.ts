@@ -3,8 +3,9 @@ import { type Actor, placeOf } from './actor.ts';
 import { launch } from './launch.ts';
 import { noteLanes } from './note-lanes.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
+import { lowAgainS } from './pass-ways.ts';
 import type { PlayableAct } from './playable-parts.ts';
-import type { PuckPlay } from './puck-play.ts';
+import { letLie, type PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** Sends the pass on its way, with whoever of the other side cuts it off. */
@@ -29,7 +30,26 @@ export const releasePass = (
   const flight = launch(run, puck, passer, receiver, act.id, aim.path);
   if (Number.isFinite(aim.meetsAfterS)) flight.meetS = run.nowS + aim.meetsAfterS;
   else flight.isLate = true;
-  noteLanes(run, passer, act, flight);
+  // A drop is there for who comes after, also once it lies.
+  if (act.way === 'drop') puck.left = { by: passer, to: receiver };
+  noteLanes(run, passer, act, flight, aim.saucer ? lowAgainS(run, aim.saucer) : 0);
+};
+
+/** Leaves the puck where it is for the one named: a drop without a push. */
+export const leaveFor = (run: RunState, passer: Actor, receiver: Actor, act: PlayableAct): void => {
+  const puck = puckOf(passer);
+  run.events.push({
+    kind: 'pass',
+    timeS: run.nowS,
+    atM: placeOf(puck),
+    spot: passer.spot.id,
+    to: receiver.spot.id,
+    act: act.id,
+    speedMps: 0,
+    puck: run.pucks.indexOf(puck),
+  });
+  letLie(puck);
+  puck.left = { by: passer, to: receiver };
 };
 
 /**

@@ -5,7 +5,16 @@ import { LINE_IDS } from '../rink/lines.ts';
 import { LEVEL_IDS } from '../skater/model.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
-import type { Act, ActDeed, Cue, DrillPlan, PuckPlace, Spot } from './drill.ts';
+import { chanceOf } from './chance.reference.ts';
+import {
+  type Act,
+  type ActDeed,
+  type Cue,
+  type DrillPlan,
+  PASS_WAYS,
+  type PuckPlace,
+  type Spot,
+} from './drill.ts';
 import { playableFrom } from './drill-shorthand.reference.ts';
 import { findingSentence } from './finding-sentence.ts';
 import { boardsDistanceAt } from './in-boards.ts';
@@ -75,7 +84,8 @@ const randomAct = (name: SpotId, names: readonly SpotId[]): fc.Arbitrary<Act> =>
       speedMps: number(1, 45),
     }),
     fc.record({ kind: fc.constant('hold'), seconds: number(0, 6) }),
-    fc.record({ kind: fc.constantFrom('stop', 'pivot', 'face') }),
+    fc.record({ kind: fc.constantFrom('stop', 'pivot', 'face', 'leave') }),
+    fc.record({ kind: fc.constant('pickUp'), effortRatio: number(0, 1) }),
     fc.record({
       kind: fc.constant('turn'),
       angleRad: number(-2 * Math.PI, 2 * Math.PI),
@@ -88,10 +98,16 @@ const randomAct = (name: SpotId, names: readonly SpotId[]): fc.Arbitrary<Act> =>
       fc.record({
         kind: fc.constant('pass'),
         toSpot: other,
-        way: fc.constantFrom('direct', 'direct', 'bank'),
+        way: fc.constantFrom(...PASS_WAYS),
         speedMps: number(1, 30),
       }),
-      fc.record({ kind: fc.constant('chase'), whom: other, effortRatio: number(0, 1) }),
+      fc.record({
+        kind: fc.constant('pass'),
+        toSpot: other,
+        way: fc.constant('drop'),
+        speedMps: number(0, 1),
+      }),
+      fc.record({ kind: fc.constantFrom('chase', 'steal'), whom: other, effortRatio: number(0, 1) }),
       fc.record({ kind: fc.constant('gap'), whom: other, distanceM: number(0, 30) }),
       fc.record({ kind: fc.constant('face'), whom: other }),
       fc.record(
@@ -111,7 +127,7 @@ const randomCue = (names: readonly SpotId[]): fc.Arbitrary<Cue> => {
   return fc.oneof(
     fc.record({ on: fc.constant('whistle') }),
     fc.record({ on: fc.constant('after'), seconds: number(0, 8) }),
-    fc.record({ on: fc.constantFrom('receive', 'shot', 'caught'), spot }),
+    fc.record({ on: fc.constantFrom('receive', 'shot', 'caught', 'losesPuck'), spot }),
     fc.record({ on: fc.constant('reaches'), spot, atM: point, withinM: number(0.1, 30) }),
     fc.record({ on: fc.constant('spotCrosses'), spot, line }),
     fc.record({ on: fc.constant('puckCrosses'), line }),
@@ -140,6 +156,10 @@ const mustHold = (plan: DrillPlan, run: Run, boards: Parameters<typeof boardsDis
       if (!(leftM > -1e-6)) throw new Error(`a puck is ${leftM} m from the boards at sample ${i}`);
     }
   }
+  for (let i = 0; i < run.sampleCount; i += 10) {
+    const sticks = run.pucks.map(({ owner }) => owner[i]!).filter(owner => owner >= 0);
+    if (new Set(sticks).size < sticks.length) throw new Error(`a stick has two pucks at sample ${i}`);
+  }
   let beforeS = 0;
   for (const event of run.events) {
     if (!(event.timeS >= beforeS))
@@ -156,9 +176,10 @@ const mustHold = (plan: DrillPlan, run: Run, boards: Parameters<typeof boardsDis
 
 const fuzz = (numRuns: number, seed: number): void => {
   fc.assert(
-    fc.property(anyRun, ([plan, levelId, choice]) => {
+    fc.property(anyRun, fc.option(fc.integer({ min: 0, max: 1e6 })), ([plan, levelId, choice], luck) => {
       const playable = playableFrom(plan, levelId, choice);
-      mustHold(plan, runDrill(playable), playable.rink.boards);
+      const options = luck === null ? {} : { chance: chanceOf(luck) };
+      mustHold(plan, runDrill(playable, options), playable.rink.boards);
     }),
     { numRuns, seed, endOnFailure: true },
   );
@@ -171,5 +192,11 @@ describe('any drill', () => {
 
   it('and two thousand more', { timeout: 180_000 }, () => {
     fuzz(2000, 21);
+  });
+
+  // Ten thousand: set ICEWRIGHT_FUZZ=10000.
+  const more = Number(process.env.ICEWRIGHT_FUZZ ?? 0);
+  it.runIf(more > 0)('and as many as are asked for', { timeout: 1_800_000 }, () => {
+    fuzz(more, 22);
   });
 });
