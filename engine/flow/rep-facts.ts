@@ -38,7 +38,25 @@ export interface RepFacts {
  * What a computed rep asks of everybody in it, for playing a block of them. Skaters only: coaches and goalies stand in no
  * line. Seconds after the whistle (0 to the length of the run), metres. A plan without skaters gives an empty list.
  */
-export const repFactsOf = (plan: DrillPlan, run: Run): RepFacts => ({
+export const repFactsOf = (plan: DrillPlan, run: Run): RepFacts => {
+  const before = known.get(run);
+  if (before && before.spots === plan.spots && before.goesTo === plan.flow?.goesTo) return before.facts;
+  const facts = factsOf(plan, run);
+  known.set(run, { spots: plan.spots, goesTo: plan.flow?.goesTo, facts });
+  return facts;
+};
+
+/** A block is played many times from one run (with two missing, with how many everybody goes); its tracks are read once. */
+const known = new WeakMap<
+  Run,
+  {
+    readonly spots: DrillPlan['spots'];
+    readonly goesTo: Readonly<Record<SpotId, SpotId>> | undefined;
+    readonly facts: RepFacts;
+  }
+>();
+
+const factsOf = (plan: DrillPlan, run: Run): RepFacts => ({
   durationS: run.durationS,
   spots: run.tracks.flatMap((track, index) => {
     const spot = plan.spots[track.spot];

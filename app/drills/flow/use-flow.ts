@@ -12,7 +12,7 @@ import {
   type Run,
   withMissing,
 } from '@icewright/engine';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 
 /** What is asked of the block besides the drill itself. Not kept: the next practice has other people. */
 export interface WhoIsHere {
@@ -59,23 +59,41 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
       beyondLines: here.beyondLines,
     };
     const flow = flowOf(plan, run, setting);
-    if (isNone(flow)) return { flow: flow.reason, missing: null, everybody: null, run };
+    if (isNone(flow)) return { flow: flow.reason, missing: null, ask: null, run };
     const missing = withMissing(plan, run, setting, MISSING);
-    const everybody = everybodyGoesWith(plan, run, setting);
     return {
       flow,
       missing: isNone(missing) ? null : missing,
-      everybody: everybody === null || isNone(everybody) ? null : everybody,
+      ask: () => everybodyGoesWith(plan, run, setting),
       run: flow.findings.length === 0 ? run : { ...run, findings: [...run.findings, ...flow.findings] },
     };
   }, [spots, pucks, gear, games, beat, run, asked]);
+  // Asked when the hand rests: it plays the block several times over.
+  const [everybody, setEverybody] = useState<Flowing['everybody']>(null);
+  useEffect(() => {
+    const wait = setTimeout(() => {
+      const range = played.ask?.() ?? null;
+      setEverybody(range === null || isNone(range) ? null : range);
+    }, HAND_RESTS_MS);
+    return () => clearTimeout(wait);
+  }, [played]);
   const counted = played.run;
   const findings = useMemo(() => [...(counted?.findings ?? []), ...gameFindings], [counted, gameFindings]);
   const shown = useMemo(
     () => (counted === null || gameFindings.length === 0 ? counted : { ...counted, findings }),
     [counted, gameFindings, findings],
   );
-  return { here, onHere: setTold, ...played, run: shown, findings };
+  return {
+    here,
+    onHere: setTold,
+    flow: played.flow,
+    missing: played.missing,
+    everybody,
+    run: shown,
+    findings,
+  };
 }
 
-const NOT_YET = { flow: null, missing: null, everybody: null, run: null };
+const HAND_RESTS_MS = 250;
+
+const NOT_YET = { flow: null, missing: null, ask: null, run: null };
