@@ -10,7 +10,7 @@ import { outcomesOf } from './outcomes-of.ts';
 const ROUNDS = 9;
 const REPS = 40;
 
-/** Twelve skaters busy for twenty seconds, many reps of it with other people each time: processor time of one core. */
+/** Twelve skaters busy for twenty seconds and more, many reps of it with other people each time: processor time of one core. */
 export default async (): Promise<BenchRow[]> => {
   const plan = busyDrill();
   const playable = playableOf(plan, rinkOf({ preset: '200x85ft' }), levelOf('collegeWomen'));
@@ -19,7 +19,8 @@ export default async (): Promise<BenchRow[]> => {
   const outcomes = outcomesOf(plan).slice(0, 1);
   const play = (round: number) =>
     manyRun(playable, { seed: 1, fromRep: round * REPS, repCount: REPS, outcomes, memory });
-  const first = JSON.stringify(play(0));
+  const whole = play(0);
+  const first = JSON.stringify(whole);
   const perRepMs: number[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     const before = process.cpuUsage();
@@ -33,13 +34,13 @@ export default async (): Promise<BenchRow[]> => {
   const median = sorted[Math.floor(ROUNDS / 2)]!;
   return [
     {
-      name: '1,000 reps of 12 skaters and 20 s, on one core that the page leaves free',
+      name: '1,000 reps of 12 busy skaters, on the one core that the page leaves free',
       bar: '≤ 3 s',
       median,
       spread: `${sorted[0]!.toPrecision(3)} to ${sorted.at(-1)!.toPrecision(3)}`,
       unit: 's',
       meets: median <= 3,
-      note: 'processor time per rep in ms is the same figure; a machine with more cores has as many workers, less one',
+      note: `a rep lasts ${(whole.sumMs / REPS / 1000).toFixed(1)} s, where the bar is for 20 s; processor time`,
     },
   ];
 };
