@@ -1,19 +1,23 @@
-import { type Drill, emptyDrill, type Team } from '@icewright/book';
+import { emptyDrill, type Team } from '@icewright/book';
 import { useMemo, useState } from 'react';
-import { Link, useLocation } from 'wouter';
+import { useLocation } from 'wouter';
 import { Act } from '../parts/act.tsx';
-import { DrillPicture } from '../parts/drill-picture.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { countSaid } from '../parts/figures.ts';
-import { named } from '../parts/named.ts';
+import { countSaid, today } from '../parts/figures.ts';
 import { createDocument, useDocuments } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import { entriesOf } from '../shell/season.ts';
+import { ANY, shelvesOf } from './library/library-query.ts';
+import { LibrarySentence } from './library/library-sentence.tsx';
+import { Postcard } from './library/postcard.tsx';
+import { usesOf } from './library/uses-of.ts';
+import './library/library.css';
 import { DropDrills, TakeInAct, TakenIn, useTakeIn } from './out/take-in.tsx';
 
 /** All drills as postcards, by the habit they serve. */
 export function DrillList({ team }: { readonly team: Team }) {
   const [, go] = useLocation();
-  const [habit, setHabit] = useState<string | null>(null);
+  const [query, setQuery] = useState(ANY);
   const ids = useMemo(
     () =>
       Object.entries(team.contents)
@@ -36,15 +40,22 @@ export function DrillList({ team }: { readonly team: Team }) {
         }),
       )}`,
     );
-  const habits = Object.entries(team.habits)
-    .filter(([, each]) => each.kept)
-    .sort(([, a], [, b]) => a.rank - b.rank);
-  const shown = ids.flatMap(id => {
+  const ready = ids.flatMap(id => {
     const view = views.get(id);
-    if (view?.state !== 'ready') return [];
-    if (habit !== null && !(view.value.habits as readonly string[]).includes(habit)) return [];
-    return [[id, view.value] as const];
+    return view?.state === 'ready' ? [[id, view.value] as const] : [];
   });
+  const shelves = shelvesOf(ready, query, habit => team.habits[habit as never]?.title ?? '');
+  const practiceIds = useMemo(() => entriesOf(team, 'practice').map(([id]) => id), [team]);
+  const practices = useDocuments('practice', practiceIds);
+  const uses = useMemo(
+    () =>
+      usesOf(
+        [...practices].flatMap(([id, view]) => (view.state === 'ready' ? [[id, view.value] as const] : [])),
+        today(),
+      ),
+    [practices],
+  );
+  const shownCount = shelves.reduce((sum, shelf) => sum + 1 + shelf.versions.length, 0);
   const unreadCount = ids.filter(id => views.get(id)?.state === 'refused').length;
   const head = (
     <RunningHead
@@ -80,21 +91,31 @@ export function DrillList({ team }: { readonly team: Team }) {
       {head}
       <TakenIn {...takeIn} />
       <div className="place">
-        <fieldset className="habit-filter">
-          <legend className="vh">Habit served</legend>
-          <Act isOn={habit === null} onPress={() => setHabit(null)}>
-            All habits
-          </Act>
-          {habits.map(([id, each]) => (
-            <Act key={id} isOn={habit === id} onPress={() => setHabit(habit === id ? null : id)}>
-              {named(each.title, 'habit')}
-            </Act>
-          ))}
-        </fieldset>
+        <div className="library-ask">
+          <LibrarySentence team={team} query={query} onQuery={setQuery} />
+          <label className="library-words">
+            <span className="q3">words</span>
+            <input
+              type="search"
+              className="entry"
+              value={query.words}
+              maxLength={80}
+              onChange={event => setQuery({ ...query, words: event.target.value })}
+            />
+          </label>
+          {shownCount < ready.length && (
+            <p className="q3" role="status">
+              {countSaid(shownCount, 'drill')} of {ready.length}.{' '}
+              <Act bare onPress={() => setQuery(ANY)}>
+                Show all
+              </Act>
+            </p>
+          )}
+        </div>
         <ul className="postcards">
-          {shown.map(([id, drill]) => (
-            <li key={id}>
-              <Postcard id={id} drill={drill} team={team} />
+          {shelves.map(shelf => (
+            <li key={shelf.id}>
+              <Postcard shelf={shelf} team={team} uses={uses(shelf.id)} />
             </li>
           ))}
         </ul>
@@ -104,27 +125,8 @@ export function DrillList({ team }: { readonly team: Team }) {
             damaged.
           </p>
         )}
-        {shown.length === 0 && <p className="q2">No drill serves this habit yet.</p>}
+        {shelves.length === 0 && <p className="q2">No drill answers this. Ask for less, or draw one.</p>}
       </div>
     </DropDrills>
-  );
-}
-
-function Postcard({ id, drill, team }: { readonly id: string; readonly drill: Drill; readonly team: Team }) {
-  const skaters = Object.values(drill.spots).filter(spot => spot.kind === 'skater');
-  const served = drill.habits.flatMap(habit => {
-    const served = team.habits[habit];
-    return served === undefined ? [] : [named(served.title, 'habit')];
-  });
-  return (
-    <Link href={`/drills/${id}`} className="postcard">
-      <DrillPicture drill={drill} upright={false} idPrefix={id} lengths={team.lengths} postcard />
-      <span className="w postcard-title">{drill.title}</span>
-      <span className="w postcard-says">{drill.says}</span>
-      <span className="q3">
-        {countSaid(skaters.length, 'skater')} a rep, {drill.minutes} min
-        {served.length > 0 && `. ${served.join(', ')}`}
-      </span>
-    </Link>
   );
 }

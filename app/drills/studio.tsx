@@ -24,6 +24,7 @@ import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import { useFlow } from './flow/use-flow.ts';
 import { GamePanel } from './games/game-panel.tsx';
+import { VersionsSection } from './library/versions-section.tsx';
 import { ManyMarks } from './many/many-marks.tsx';
 import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
@@ -269,6 +270,7 @@ export function Studio({
             />
             <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={hand.keep} />
             {run !== null && <EventsPanel drill={drill} run={run} onSeek={playback.seek} />}
+            <VersionsSection id={id} drill={drill} team={team} outcome={many.wanted} />
             <DrillWords id={id} drill={drill} team={team} />
           </div>
         </div>

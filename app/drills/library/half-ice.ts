@@ -1,0 +1,60 @@
+import type { Drill, DrillSpot } from '@icewright/book';
+import type { IcePoint, SpotId } from '@icewright/engine';
+import { mappedGame, mappedGear, mappedSpot, mustSwapSides } from '../edit/mapped-parts.ts';
+import { HALF_TURN, movedBy, type PlaceMap } from '../edit/place-map.ts';
+import { needsOfDrill } from './library-query.ts';
+
+/** A version, or the one sentence why there is none. */
+export type Made = { readonly drill: Drill } | { readonly whyNot: string };
+
+/**
+ * The drill on the half of the sheet where x is positive: as it lies when it lies there, half-turned from the other half, moved from
+ * the middle zone when nothing in it hangs on a line or a net. On a 200 × 85 ft sheet it is then drawn on half ice.
+ */
+export function halfIceOf(drill: Drill): Made {
+  const { ice } = needsOfDrill(drill);
+  if (drill.rink.preset === 'halfIce' || drill.rink.preset === 'crossIce')
+    return { whyNot: 'it is drawn on small ice already' };
+  if (ice === 'whole') return { whyNot: 'it takes the whole sheet: move its far end nearer first' };
+  const map =
+    ice === 'middle' ? outOfTheMiddle(drill) : placesOf(drill).some(at => at.xM < -1.5) ? HALF_TURN : null;
+  if (map === undefined)
+    return {
+      whyNot: 'it lies in the middle zone and hangs on a line or a net, which half ice has elsewhere',
+    };
+  const laid = map === null ? drill : laidBy(drill, map);
+  return {
+    drill: { ...laid, rink: drill.rink.preset === '200x85ft' ? { preset: 'halfIce' } : drill.rink },
+  };
+}
+
+/** Far enough towards the end that all of it is past the red line; undefined when it cannot be moved. */
+const outOfTheMiddle = (drill: Drill): PlaceMap | undefined => {
+  const acts = Object.values(drill.spots).flatMap(spot => Object.values(spot.acts));
+  const isTied = acts.some(
+    act => act.kind === 'shoot' || act.kind === 'gap' || (act.cue !== undefined && 'line' in act.cue),
+  );
+  if (isTied) return undefined;
+  const lowest = Math.min(...placesOf(drill).map(at => at.xM));
+  return movedBy({ xM: Math.max(0, 1 - lowest), yM: 0 });
+};
+
+const placesOf = (drill: Drill): readonly IcePoint[] =>
+  Object.values(drill.spots).flatMap(spot =>
+    spot.kind === 'goalie'
+      ? []
+      : [spot.atM, ...Object.values(spot.acts).flatMap(act => ('throughM' in act ? act.throughM : []))],
+  );
+
+const laidBy = (drill: Drill, map: PlaceMap): Drill => {
+  const swaps = mustSwapSides(Object.values(drill.spots), map);
+  const each = <Part>(parts: Readonly<Record<string, Part>>, lay: (part: Part) => Part) =>
+    Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, lay(part)]));
+  return {
+    ...drill,
+    spots: each(drill.spots, (spot: DrillSpot) => mappedSpot(spot, map, swaps)) as Record<SpotId, DrillSpot>,
+    pucks: each(drill.pucks, puck => ({ ...puck, atM: map.point(puck.atM) })) as Drill['pucks'],
+    gear: each(drill.gear, gear => mappedGear(gear as never, map)) as Drill['gear'],
+    games: each(drill.games, game => mappedGame(game as never, map)) as Drill['games'],
+  };
+};

@@ -1,0 +1,76 @@
+import { type Drill, emptyDrill } from '@icewright/book';
+import type { ActId, SpotId } from '@icewright/engine';
+import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { describe, expect, it } from 'vitest';
+import { halfIceOf } from './half-ice.ts';
+import { withFewer } from './with-fewer.ts';
+
+const spot = (rank: number, role: string, xM: number, toXM: number, more: object = {}) => ({
+  rank,
+  side: 'us' as const,
+  kind: 'skater' as const,
+  role,
+  atM: { xM, yM: 4 * rank - 4 },
+  facingRad: 0,
+  waitingCount: 0,
+  acts: {
+    [`${role}-a` as ActId]: {
+      rank: 0,
+      kind: 'skate' as const,
+      throughM: [{ xM: toXM, yM: 4 * rank - 3 }],
+      facing: 'forward' as const,
+      effortRatio: 1,
+      stops: true,
+      ...more,
+    },
+  },
+});
+const drillOf = (spots: Record<string, unknown>): Drill =>
+  ({
+    ...emptyDrill({
+      title: 'A',
+      level: 'collegeWomen',
+      rink: { preset: '200x85ft' },
+      madeAt: '2026-11-28T12:00:00Z',
+    }),
+    spots,
+  }) as Drill;
+const durationOf = (drill: Drill): number => {
+  const playable = playableOf(drill, rinkOf(drill.rink), levelOf(drill.level));
+  if (playable.kind !== 'playable') throw new Error('cannot be played');
+  return runDrill(playable).durationS;
+};
+
+describe('a version on half ice', () => {
+  it('lies in the other half as it lay in this one: the rep takes as long', () => {
+    const drill = drillOf({ f1: spot(0, 'F1', -10, -22), f2: spot(1, 'F2', -4, -18) });
+    const made = halfIceOf(drill);
+    if ('whyNot' in made) throw new Error(made.whyNot);
+    expect(made.drill.rink.preset).toBe('halfIce');
+    expect(made.drill.spots['f1' as SpotId]!.atM.xM).toBe(10);
+    expect(durationOf(made.drill)).toBeCloseTo(durationOf(drill), 9);
+  });
+
+  it('is not to be had of what takes the whole sheet, and says so', () => {
+    expect(halfIceOf(drillOf({ f1: spot(0, 'F1', -20, 20) }))).toHaveProperty('whyNot');
+  });
+});
+
+describe('a version with fewer', () => {
+  it('leaves out the last one that nobody waits for', () => {
+    const drill = drillOf({
+      f1: spot(0, 'F1', 0, 10),
+      f2: spot(1, 'F2', 0, 10, { cue: { on: 'spotCrosses', spot: 'f3', line: 'blueLinePlusX' } }),
+      f3: spot(2, 'F3', 0, 10),
+    });
+    const made = withFewer(drill);
+    if ('whyNot' in made) throw new Error(made.whyNot);
+    expect(Object.keys(made.drill.spots)).toEqual(['f1', 'f3']);
+  });
+
+  it('two are the fewest', () => {
+    expect(withFewer(drillOf({ f1: spot(0, 'F1', 0, 10), f2: spot(1, 'F2', 0, 10) }))).toHaveProperty(
+      'whyNot',
+    );
+  });
+});

@@ -1,0 +1,87 @@
+import type { Drill } from '@icewright/book';
+import {
+  freeQuantitiesOf,
+  HARDER_RATIO,
+  type Outcome,
+  planWith,
+  SIMPLER_RATIO,
+  type SpotId,
+  type TuneAnswer,
+} from '@icewright/engine';
+import { useEffect, useRef, useState } from 'react';
+import { percentSaid } from '../../parts/figures.ts';
+import { Cancelled } from '../many/many-pool.ts';
+import { type Playing, playTune, sharedPool } from '../many/play-many.ts';
+import { MANY_SEED } from '../many/use-many.ts';
+
+export interface TunedVersions {
+  /** Which one is being looked for. */
+  readonly looking: 'simpler' | 'harder' | null;
+  /** Why there is none, after it was looked for. */
+  readonly whyNot: string | null;
+  /** Looks for the version, or stops when it is being looked for. */
+  readonly look: (as: 'simpler' | 'harder') => void;
+}
+
+/** A version in which the wanted comes more, or less, often, by where its skater starts. Whoever takes it is told when it is there. */
+export function useTunedVersion(
+  drill: Drill,
+  outcome: Outcome | null,
+  onMade: (drill: Drill, as: 'simpler' | 'harder') => void,
+): TunedVersions {
+  const [looking, setLooking] = useState<'simpler' | 'harder' | null>(null);
+  const [whyNot, setWhyNot] = useState<string | null>(null);
+  const playing = useRef<Playing<TuneAnswer> | null>(null);
+  useEffect(() => () => playing.current?.cancel(), []);
+  const look = (as: 'simpler' | 'harder') => {
+    playing.current?.cancel();
+    playing.current = null;
+    if (looking === as) return setLooking(null);
+    setWhyNot(null);
+    const free = outcome === null ? undefined : freeQuantitiesOf(drill, spotOf(drill, outcome))[0];
+    if (outcome === null || free === undefined) {
+      setLooking(null);
+      setWhyNot('nothing in it can come out one way or the other yet');
+      return;
+    }
+    setLooking(as);
+    const wantedRatio = as === 'simpler' ? SIMPLER_RATIO.value : HARDER_RATIO.value;
+    const work = playTune(
+      sharedPool(),
+      { plan: drill, level: drill.level, rink: drill.rink, seed: MANY_SEED },
+      { free, outcome, wantedRatio },
+      () => {},
+    );
+    playing.current = work;
+    work.answer.then(
+      answer => {
+        if (playing.current !== work) return;
+        setLooking(null);
+        if (answer.kind === 'reached') {
+          const { spots, pucks, gear } = planWith(drill, free, answer.value);
+          onMade({ ...drill, spots, pucks, gear } as Drill, as);
+        } else if (answer.kind === 'cannotBeReached')
+          setWhyNot(
+            `wherever it starts within reach it comes in ${percentSaid(answer.lowest.rate.rateRatio)} to ${percentSaid(answer.highest.rate.rateRatio)} of reps`,
+          );
+        else setWhyNot('it comes always or never, with nothing between');
+      },
+      (why: unknown) => {
+        if (why instanceof Cancelled || playing.current !== work) return;
+        setLooking(null);
+        setWhyNot(why instanceof Error ? why.message : String(why));
+      },
+    );
+  };
+  return { looking, whyNot, look };
+}
+
+/** Whose start is moved: who is to catch, to be level, to pass; for the habit itself the first of us who skates. */
+const spotOf = (drill: Drill, outcome: Outcome): SpotId => {
+  if (outcome.kind === 'caughtBefore' && outcome.by !== undefined) return outcome.by;
+  if ('spot' in outcome) return outcome.spot;
+  const ours = Object.entries(drill.spots)
+    .filter(([, spot]) => spot.side === 'us' && spot.kind === 'skater')
+    .sort(([, a], [, b]) => a.rank - b.rank);
+  return (ours[0]?.[0] ?? Object.keys(drill.spots)[0]) as SpotId;
+};

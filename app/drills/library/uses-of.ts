@@ -1,0 +1,42 @@
+import type { Practice } from '@icewright/book';
+
+/** Where a drill was practised, before today, and where it is planned. */
+export interface DrillUses {
+  readonly practised: readonly Use[];
+  readonly planned: readonly Use[];
+  readonly minutes: number;
+}
+
+export interface Use {
+  readonly practiceId: string;
+  readonly day: string;
+  readonly minutes: number;
+}
+
+const NEVER: DrillUses = { practised: [], planned: [], minutes: 0 };
+
+/** The uses of every drill that stands in a practice, the oldest first; of another drill none. */
+export function usesOf(
+  practices: readonly (readonly [string, Practice])[],
+  today: string,
+): (drillId: string) => DrillUses {
+  const uses = new Map<string, Use[]>();
+  for (const [practiceId, practice] of practices) {
+    for (const block of Object.values(practice.blocks)) {
+      if (block.drill === undefined) continue;
+      const of = uses.get(block.drill) ?? [];
+      uses.set(block.drill, [...of, { practiceId, day: practice.day, minutes: block.minutes }]);
+    }
+  }
+  return drillId => {
+    const of = uses.get(drillId);
+    if (of === undefined) return NEVER;
+    const inOrder = [...of].sort((a, b) => a.day.localeCompare(b.day));
+    const practised = inOrder.filter(use => use.day < today);
+    return {
+      practised,
+      planned: inOrder.filter(use => use.day >= today),
+      minutes: practised.reduce((sum, use) => sum + use.minutes, 0),
+    };
+  };
+}
