@@ -1,0 +1,65 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+describe('the library of drills', () => {
+  it('is asked by a sentence and by words, and says what each drill needs and where it was used', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills`);
+    const cards = page.locator('.postcard');
+    await cards.first().waitFor();
+    const all = await cards.count();
+    const middle = page.getByRole('listitem').filter({ hasText: 'Middle first' }).first();
+    expect(await middle.textContent()).toMatch(/4 skaters, 1 goalie, 1 coach a rep, the whole sheet, 12 min/);
+    expect(await middle.textContent()).toMatch(/[Pp]ractised|Planned/);
+
+    await page.getByRole('searchbox', { name: 'words' }).fill('midd fir');
+    await expect.poll(() => cards.count()).toBeLessThan(all);
+    await page.getByText(/^\d+ drills? of \d+\./).waitFor();
+    await page.getByRole('button', { name: 'Show all' }).press('Enter');
+    await expect.poll(() => cards.count()).toBe(all);
+
+    await page.getByRole('button', { name: 'any ice' }).click();
+    await page
+      .getByRole('row', { name: 'half the ice' })
+      .or(page.getByRole('option', { name: 'half the ice' }))
+      .click();
+    await expect.poll(() => cards.count()).toBeLessThan(all);
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('a version is made with one press, leads back to its drill, and stands under it', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-gap-ladder`);
+    const versions = page.locator('.versions');
+    await versions.getByRole('button', { name: 'How the habit went' }).click();
+    await versions.getByText('It shows that a rate moved').waitFor();
+    await versions.getByRole('button', { name: 'Harder' }).click();
+    await page.waitForURL(url => !url.pathname.endsWith('drill-gap-ladder'), { timeout: 120_000 });
+    await page
+      .locator('.versions')
+      .getByText(/^Harder than/)
+      .waitFor();
+    await page.locator('.versions').getByRole('link', { name: 'Gap ladder', exact: true }).click();
+    await page.waitForURL(/drill-gap-ladder$/);
+    await page.locator('.versions-made').getByRole('link', { name: 'Gap ladder, harder' }).waitFor();
+    await page.locator('.versions').getByRole('button', { name: 'Half ice' }).click();
+    await page.getByText(/^No such version:/).waitFor();
+    await context.close();
+  }, 180_000);
+
+  it.each([1024, 390])('fits %i wide', async width => {
+    const { page, context } = await app.newPage({ width, height: 844 }, width < 600);
+    await page.goto(`${app.url}/drills`);
+    await page.locator('.postcard').first().waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await context.close();
+  });
+});
