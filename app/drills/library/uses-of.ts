@@ -15,7 +15,7 @@ export interface Use {
 
 const NEVER: DrillUses = { practised: [], planned: [], minutes: 0 };
 
-/** The uses of every drill that stands in a practice, the oldest first; of another drill none. */
+/** The uses of every drill, one a practice, the oldest first; of another drill none. */
 export function usesOf(
   practices: readonly (readonly [string, Practice])[],
   today: string,
@@ -25,7 +25,11 @@ export function usesOf(
     for (const block of Object.values(practice.blocks)) {
       if (block.drill === undefined) continue;
       const of = uses.get(block.drill) ?? [];
-      uses.set(block.drill, [...of, { practiceId, day: practice.day, minutes: block.minutes }]);
+      const before = of.find(use => use.practiceId === practiceId)?.minutes ?? 0;
+      uses.set(block.drill, [
+        ...of.filter(use => use.practiceId !== practiceId),
+        { practiceId, day: practice.day, minutes: before + block.minutes },
+      ]);
     }
   }
   return drillId => {

@@ -124,7 +124,7 @@ export function VersionsSection(props: {
           <>
             In{' '}
             {[...uses.practised, ...uses.planned].map((use, index) => (
-              <span key={`${use.practiceId} ${index}`}>
+              <span key={use.practiceId}>
                 {index > 0 && ', '}
                 <Link href={`/practices/${use.practiceId}`}>{daySaid(use.day)}</Link> {use.minutes} min
               </span>
