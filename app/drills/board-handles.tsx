@@ -1,4 +1,4 @@
-import type { IcePoint, Id, Rink, Run, SpotId } from '@icewright/engine';
+import type { IcePoint, Id } from '@icewright/engine';
 import type { KeyboardEvent, PointerEvent } from 'react';
 import { CueHandle } from './edit/cue-handle.tsx';
 import { Grab, isTakeOff, nudged, Places } from './edit/grab.tsx';
@@ -10,25 +10,9 @@ import { isPicked, leadOf, type Picked, pressed, type Selection, spotsPicked } f
 import { placesToTake } from './finger-room.ts';
 import { GameCorners } from './games/game-corners.tsx';
 import { gameGrabM } from './games/game-writes.ts';
-import type { Grip } from './grip.ts';
+import type { HandleProps } from './handle-props.ts';
 import { spotsOf } from './route-writes.ts';
-import type { Hand } from './use-hand.ts';
 import { afterWrites } from './write.ts';
-
-export type Take = (grip: Grip, event: PointerEvent, placeM: IcePoint) => void;
-
-/** What every handle of the board works with. */
-export interface HandleProps {
-  readonly hand: Hand;
-  readonly rink: Rink;
-  readonly run: Run | null;
-  readonly selection: Selection;
-  readonly isUpright: boolean;
-  readonly onSelect: (selection: Selection) => void;
-  readonly onTake: Take;
-  readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
-  readonly onSaid: (said: string) => void;
-}
 
 /** What a finger, a mouse or a key can take hold of, above the drawing. */
 export function BoardHandles(props: HandleProps) {

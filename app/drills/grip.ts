@@ -2,12 +2,6 @@ import type { ActId, IcePoint, Id, SpotId } from '@icewright/engine';
 import type { Picked, Selection } from './edit/selection.ts';
 import { newActId } from './route-writes.ts';
 
-/** What leads of what is selected: a spot, and one of its acts. */
-export interface Chosen {
-  readonly spotId: SpotId | null;
-  readonly actId: ActId | null;
-}
-
 /** What the pointer has taken hold of. */
 export type Grip =
   /** One thing that stands on the ice, and all that is selected with it. */

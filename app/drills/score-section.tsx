@@ -2,7 +2,7 @@ import type { Lengths, Rink, Run } from '@icewright/engine';
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { numberSaid } from '../parts/figures.ts';
-import type { Chosen } from './grip.ts';
+import type { Chosen } from './chosen.ts';
 import './score/score.css';
 import { ScoreView } from './score-view.tsx';
 import type { Hand } from './use-hand.ts';

@@ -4,7 +4,7 @@ import { type PointerEvent, useMemo, useState } from 'react';
 import { numberSaid } from '../parts/figures.ts';
 import { useIsCoarse } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
-import type { Chosen } from './grip.ts';
+import type { Chosen } from './chosen.ts';
 import { ScoreActs } from './score/score-acts.tsx';
 import { ScoreCues } from './score/score-cues.tsx';
 import type { ScoreHand } from './score/score-hand.ts';

@@ -1,5 +1,5 @@
 import { type ActId, LINE_IDS, type SpotId } from '@icewright/engine';
-import type { HandleProps } from '../board-handles.tsx';
+import type { HandleProps } from '../handle-props.ts';
 import { spotsOf } from '../route-writes.ts';
 import { cueDropped, cuesOfSpot } from './cue-dropped.ts';
 import { Grab } from './grab.tsx';

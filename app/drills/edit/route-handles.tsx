@@ -1,8 +1,8 @@
 import type { ActId, IcePoint, SpotId } from '@icewright/engine';
 import type { KeyboardEvent } from 'react';
-import type { HandleProps } from '../board-handles.tsx';
 import { PULL_M } from '../finger-room.ts';
 import { type Grip, newPull } from '../grip.ts';
+import type { HandleProps } from '../handle-props.ts';
 import { onIce } from '../on-ice.ts';
 import {
   actsOf,

@@ -1,6 +1,6 @@
 import type { Drill } from '@icewright/book';
 import type { ActId, Id, SpotId } from '@icewright/engine';
-import type { Chosen } from '../grip.ts';
+import type { Chosen } from '../chosen.ts';
 
 /** One thing of a drill that can be selected, on the ice or in the score. */
 export type Picked =

@@ -1,7 +1,7 @@
 import type { Run, SpotId } from '@icewright/engine';
 import type { ScoreLayout } from '@icewright/picture';
 import { useRef } from 'react';
-import type { Chosen } from '../grip.ts';
+import type { Chosen } from '../chosen.ts';
 import type { Hand } from '../use-hand.ts';
 
 /** What every part of the score that can be taken hold of works with. */
