@@ -27,8 +27,9 @@ export const withPassLuck = (run: RunState, passer: Actor, aim: PassAim, speedMp
 
 /**
  * Whether a passed puck within reach is brought under control: with chance, with P = 1 − exp(−rate · T), rate the level's
- * `controlRatePerS` and T the time for which the puck would be within the lunge, were both to keep their velocities (Spearman
- * 2018, MIT Sloan: control as a Poisson process in the time at the ball). Without chance always.
+ * `controlRatePerS` and T the time for which the puck is within the lunge of a stick that gives with it (Spearman 2018, MIT Sloan:
+ * control as a Poisson process in the time at the ball). A blade that gives brings the puck evenly to rest against the skater over the
+ * way in reach, which takes twice as long as letting it slide through: our reading, a derived one. Without chance always.
  */
 export const hasControl = (run: RunState, puck: PuckPlay, receiver: Actor): boolean => {
   const { chance } = run;
@@ -37,11 +38,14 @@ export const hasControl = (run: RunState, puck: PuckPlay, receiver: Actor): bool
   return luck < 1 - Math.exp(-receiver.model.controlRatePerS * timeInReachS(puck, receiver));
 };
 
+/** Coming evenly to rest over a way takes twice as long as sliding over it at the first speed. */
+const GIVES = 2;
+
 const timeInReachS = (puck: PuckPlay, { xM, yM, xMps, yMps, model }: Actor): number => {
   const vx = puck.xMps - xMps;
   const vy = puck.yMps - yMps;
   const speed = Math.hypot(vx, vy);
   if (speed === 0) return Number.POSITIVE_INFINITY;
   const acrossM = Math.abs((puck.xM - xM) * vy - (puck.yM - yM) * vx) / speed;
-  return (2 * Math.sqrt(Math.max(0, model.lungeReachM ** 2 - acrossM ** 2))) / speed;
+  return (GIVES * 2 * Math.sqrt(Math.max(0, model.lungeReachM ** 2 - acrossM ** 2))) / speed;
 };
