@@ -1,5 +1,5 @@
 import type { IcePoint } from '../units/points.ts';
-import { cumulativeLengths, parameterAt, SLICES_PER_PIECE } from './route-length.ts';
+import { cumulativeLengths, type Parameters, parametersAlong } from './route-length.ts';
 import { ROUTE_ROWS } from './route-rows.ts';
 import { type CubicPiece, splinePieces } from './route-spline.ts';
 
@@ -67,19 +67,7 @@ export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOp
     curvaturePerM: new Float64Array(count),
     beziers: pieces.map(bezierOf),
   };
-  let slice = 0;
-  for (let i = 0; i < count; i++) {
-    const sM = i === count - 1 ? lengthM : i * curve.stepM;
-    while (slice < lengths.length - 2 && lengths[slice + 1]! < sM) slice++;
-    const piece = pieces[Math.floor(slice / SLICES_PER_PIECE)]!;
-    const from = (slice % SLICES_PER_PIECE) / SLICES_PER_PIECE;
-    writeSample(
-      curve,
-      i,
-      piece,
-      parameterAt(piece, from, sM - lengths[slice]!, lengths[slice + 1]! - lengths[slice]!),
-    );
-  }
+  writeSamples(curve, pieces, parametersAlong(pieces, lengths, count));
   return { ...curve, sharpestPerM: writeCurvature(curve) };
 };
 
@@ -143,12 +131,20 @@ const bernstein = (a: number, b: number, c: number, d: number): readonly [number
 
 type SampleArrays = Pick<RouteCurve, 'xM' | 'yM' | 'headingRad'>;
 
-const writeSample = (into: SampleArrays, i: number, piece: CubicPiece, u: number): void => {
-  const x1 = piece.bx + u * (2 * piece.cx + 3 * piece.dx * u);
-  const y1 = piece.by + u * (2 * piece.cy + 3 * piece.dy * u);
-  into.xM[i] = piece.ax + u * (piece.bx + u * (piece.cx + u * piece.dx));
-  into.yM[i] = piece.ay + u * (piece.by + u * (piece.cy + u * piece.dy));
-  into.headingRad[i] = nearestTurn(Math.atan2(y1, x1), i > 0 ? into.headingRad[i - 1]! : 0);
+const writeSamples = (
+  { xM, yM, headingRad }: SampleArrays,
+  pieces: readonly CubicPiece[],
+  { pieceIndex, u: parameters }: Parameters,
+): void => {
+  for (let i = 0; i < xM.length; i++) {
+    const piece = pieces[pieceIndex[i]!]!;
+    const u = parameters[i]!;
+    const x1 = piece.bx + u * (2 * piece.cx + 3 * piece.dx * u);
+    const y1 = piece.by + u * (2 * piece.cy + 3 * piece.dy * u);
+    xM[i] = piece.ax + u * (piece.bx + u * (piece.cx + u * piece.dx));
+    yM[i] = piece.ay + u * (piece.by + u * (piece.cy + u * piece.dy));
+    headingRad[i] = nearestTurn(Math.atan2(y1, x1), i > 0 ? headingRad[i - 1]! : 0);
+  }
 };
 
 const nearestTurn = (headingRad: number, beforeRad: number): number =>
@@ -176,8 +172,21 @@ const writeCurvature = ({
     return sums[i]! + part * (headingRad[i]! + (part * (headingRad[i + 1]! - headingRad[i]!)) / 2);
   };
   for (let i = 0; i <= last; i++) {
-    const behind = rest > 0 ? sumAt(i - whole - 1, 1 - rest) : sumAt(i - whole, 0);
-    const bend = sumAt(i + whole, rest) - 2 * sums[i]! + behind;
+    let bend: number;
+    if (rest > 0 && i > whole && i + whole < last) {
+      // Away from the ends, which is almost everywhere, as `sumAt` does it but without its calls.
+      const a = i + whole;
+      const b = i - whole - 1;
+      const part = 1 - rest;
+      const ahead =
+        sums[a]! + rest * (headingRad[a]! + (rest * (headingRad[a + 1]! - headingRad[a]!)) / 2);
+      const behind =
+        sums[b]! + part * (headingRad[b]! + (part * (headingRad[b + 1]! - headingRad[b]!)) / 2);
+      bend = ahead - 2 * sums[i]! + behind;
+    } else {
+      const behind = rest > 0 ? sumAt(i - whole - 1, 1 - rest) : sumAt(i - whole, 0);
+      bend = sumAt(i + whole, rest) - 2 * sums[i]! + behind;
+    }
     const turn = bend / (reach * reach * stepM);
     curvaturePerM[i] = turn;
     sharpest = Math.max(sharpest, Math.abs(turn));
