@@ -125,7 +125,7 @@ const allPerS = (run: RunState, puck: PuckPlay): number => {
  * a drawn route keeps to it.
  */
 const contests = (by: Actor, owner: Actor): boolean =>
-  by.spot.side !== owner.spot.side && by.spot.kind === 'skater' && by.puck === null && isAfterPuck(by);
+  isAfterPuck(by) && by.puck === null && by.spot.side !== owner.spot.side && by.spot.kind === 'skater';
 
 /** Plays on what happens, with the stick on the ice for a puck. */
 export const isAfterPuck = ({ motion }: Actor): boolean =>

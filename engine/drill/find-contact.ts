@@ -71,6 +71,7 @@ const isCatch = (event: RunEvent, of: SpotId, by: SpotId): boolean =>
 /** Samples in which a thief is within a lunge of the other: one who comes too fast to win the puck is upon the other all the same. */
 const reachesOf = (acts: readonly PlayableAct[], by: Track, of: Track, lungeM: number): readonly number[] => {
   const samples: number[] = [];
+  if (!acts.some(act => act.kind === 'steal' && act.whom === of.spot)) return samples;
   for (let i = 0; i < of.xM.length; i++) {
     const act = acts[by.actIndex[i]!];
     if (act?.kind !== 'steal' || act.whom !== of.spot) continue;
@@ -96,11 +97,17 @@ const isFromFront = (by: Track, of: Track, i: number): boolean => {
   );
 };
 
+/** Samples left out while the two are farther apart than two skaters at 14 m/s each come together by the next look. */
+const LOOK_EVERY = 12;
+const FAR_M = BODIES_TOUCH_M.value + (28 * LOOK_EVERY) / STEP_HZ;
+
 const firstTouch = (by: Track, of: Track): number => {
   for (let i = 0; i < of.xM.length; i++) {
     const x = by.xM[i]! - of.xM[i]!;
     const y = by.yM[i]! - of.yM[i]!;
-    if (x * x + y * y > BODIES_TOUCH_M.value ** 2) continue;
+    const apart2 = x * x + y * y;
+    if (apart2 > FAR_M * FAR_M) i += LOOK_EVERY - 1;
+    if (apart2 > BODIES_TOUCH_M.value ** 2) continue;
     if (closingMps(by, of, i) >= CONTACT_MPS.value) return i;
   }
   return -1;

@@ -31,8 +31,6 @@ interface Worst {
   readonly at: number;
   readonly apartM: number;
   readonly wantedM: number;
-  /** Part of the wanted distance by which it is off. */
-  readonly off: number;
 }
 
 const worstOf = (
@@ -42,39 +40,50 @@ const worstOf = (
   act: GapAct,
   actIndex: number,
 ): Worst | undefined => {
-  const { netM } = actor;
+  const { xM: netX, yM: netY } = actor.netM;
+  const count = keeper.xM.length;
   let startAt = -1;
   let isSet = false;
   let offFrom = -1;
-  let stretch: Worst | undefined;
-  let worst: Worst | undefined;
-  const close = (at: number): void => {
-    const isLong = offFrom >= 0 && at - offFrom > GAP_OFF_S.value * STEP_HZ;
-    if (isLong && stretch && (!worst || stretch.off > worst.off)) worst = stretch;
+  /** Worst of the stretch that is off now, and of all that were long enough. */
+  let stretchAt = -1;
+  let stretchOff = 0;
+  let worstAt = -1;
+  let worstOff = 0;
+  for (let i = 0; i <= count; i++) {
+    const isUnderWay = i < count && keeper.actIndex[i] === actIndex;
+    if (isUnderWay) {
+      if (startAt < 0) startAt = i;
+      const wantedM = Math.min(act.distanceM, apartOf(whom.xM[i]! - netX, whom.yM[i]! - netY));
+      const apartM = apartOf(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!);
+      const off = offRatio(apartM, wantedM);
+      const isOff = off > GAP_TOLERANCE_RATIO.value;
+      isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
+      if (isSet && isOff) {
+        if (offFrom < 0) offFrom = i;
+        if (stretchAt < 0 || off > stretchOff) {
+          stretchAt = i;
+          stretchOff = off;
+        }
+      }
+      if (!isSet || isOff) continue;
+    }
+    const isLong = offFrom >= 0 && i - offFrom > GAP_OFF_S.value * STEP_HZ;
+    if (isLong && (worstAt < 0 || stretchOff > worstOff)) {
+      worstAt = stretchAt;
+      worstOff = stretchOff;
+    }
     offFrom = -1;
-    stretch = undefined;
-  };
-  for (let i = 0; i < keeper.xM.length; i++) {
-    if (keeper.actIndex[i] !== actIndex) {
-      if (startAt >= 0) close(i);
-      continue;
-    }
-    if (startAt < 0) startAt = i;
-    const wantedM = Math.min(act.distanceM, apartOf(whom.xM[i]! - netM.xM, whom.yM[i]! - netM.yM));
-    const apartM = apartOf(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!);
-    const off = offRatio(apartM, wantedM);
-    const isOff = off > GAP_TOLERANCE_RATIO.value;
-    isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
-    if (!isSet) continue;
-    if (!isOff) {
-      if (offFrom >= 0) close(i);
-      continue;
-    }
-    if (offFrom < 0) offFrom = i;
-    if (!stretch || off > stretch.off) stretch = { at: i, apartM, wantedM, off };
+    stretchAt = -1;
   }
-  close(keeper.xM.length);
-  return worst;
+  if (worstAt < 0) return undefined;
+  const x = whom.xM[worstAt]!;
+  const y = whom.yM[worstAt]!;
+  return {
+    at: worstAt,
+    apartM: apartOf(x - keeper.xM[worstAt]!, y - keeper.yM[worstAt]!),
+    wantedM: Math.min(act.distanceM, apartOf(x - netX, y - netY)),
+  };
 };
 
 /** A gap of nothing is off by no part of it. */

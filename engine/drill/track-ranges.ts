@@ -32,19 +32,36 @@ export const rangesOf = (track: Track, blockLength: number, every: number): Trac
 
 /** The same, each block taken together with `byBlocks` ≥ 0 blocks to either side. */
 export const widened = ({ numbers: single, blockCount }: TrackRanges, byBlocks: number): TrackRanges => {
-  const wide = single.slice();
-  for (let block = 0; block < blockCount; block++) {
-    const last = Math.min(blockCount - 1, block + byBlocks);
-    for (let other = Math.max(0, block - byBlocks); other <= last; other++) {
-      for (let k = 0; k < NUMBERS; k += 2) {
-        const low = single[NUMBERS * other + k]!;
-        const high = single[NUMBERS * other + k + 1]!;
-        if (low < wide[NUMBERS * block + k]!) wide[NUMBERS * block + k] = low;
-        if (high > wide[NUMBERS * block + k + 1]!) wide[NUMBERS * block + k + 1] = high;
-      }
-    }
+  let wide = single;
+  // In strides that double, each pass adding what the one before has not: seven blocks are two passes and not six looks.
+  for (let done = 0; done < byBlocks; ) {
+    const stride = Math.min(2 * done + 1, byBlocks - done);
+    wide = withNeighbours(wide, blockCount, stride);
+    done += stride;
   }
   return { numbers: wide, blockCount };
+};
+
+/** Each block taken together with the ones that many blocks away to either side. */
+const withNeighbours = (single: Float64Array, blockCount: number, stride: number): Float64Array => {
+  const wide = single.slice();
+  const count = NUMBERS * blockCount;
+  const away = NUMBERS * stride;
+  for (let at = 0; at < count; at += 2) {
+    let low = single[at]!;
+    let high = single[at + 1]!;
+    if (at >= away) {
+      low = Math.min(low, single[at - away]!);
+      high = Math.max(high, single[at - away + 1]!);
+    }
+    if (at + away < count) {
+      low = Math.min(low, single[at + away]!);
+      high = Math.max(high, single[at + away + 1]!);
+    }
+    wide[at] = low;
+    wide[at + 1] = high;
+  }
+  return wide;
 };
 
 /** Least distance squared, metres², that two tracks can have in a block of the one and the other. */

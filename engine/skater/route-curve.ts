@@ -178,10 +178,8 @@ const writeCurvature = ({
       const a = i + whole;
       const b = i - whole - 1;
       const part = 1 - rest;
-      const ahead =
-        sums[a]! + rest * (headingRad[a]! + (rest * (headingRad[a + 1]! - headingRad[a]!)) / 2);
-      const behind =
-        sums[b]! + part * (headingRad[b]! + (part * (headingRad[b + 1]! - headingRad[b]!)) / 2);
+      const ahead = sums[a]! + rest * (headingRad[a]! + (rest * (headingRad[a + 1]! - headingRad[a]!)) / 2);
+      const behind = sums[b]! + part * (headingRad[b]! + (part * (headingRad[b + 1]! - headingRad[b]!)) / 2);
       bend = ahead - 2 * sums[i]! + behind;
     } else {
       const behind = rest > 0 ? sumAt(i - whole - 1, 1 - rest) : sumAt(i - whole, 0);

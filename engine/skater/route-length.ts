@@ -73,9 +73,7 @@ export const parametersAlong = (
     const t = sliceM > 0 ? Math.min(1, restM / sliceM) : 0;
     // The cubic through both ends of the slice with their slopes is mostly right to a millionth: one step then does.
     const guess =
-      from +
-      t * t * (3 - 2 * t) * (1 / SLICES_PER_PIECE) +
-      t * (1 - t) * ((1 - t) * fromSlope - t * toSlope);
+      from + t * t * (3 - 2 * t) * (1 / SLICES_PER_PIECE) + t * (1 - t) * ((1 - t) * fromSlope - t * toSlope);
     let u = Math.min(to, Math.max(from, guess));
     for (let step = 0; step < 12; step++) {
       const speed = speedOnPiece(piece, u);
