@@ -88,13 +88,13 @@ describe('the invented team', () => {
         .toContain(`1 of 2, 95 %: ${wilson(1, 2).join(' to ')}`);
     }));
 
-  it('has eight drills that are drawn and run', () =>
+  it('has twenty drills that are drawn and run', () =>
     withPage(app, 'first start drills', async page => {
       await lookRound(page);
       await toPlace(page, 'Drills');
       const cards = page.locator('.postcard');
       await expect.poll(() => cards.count()).toBe(drills.size);
-      expect(drills.size).toBe(8);
+      expect(drills.size).toBe(20);
       for (const [, drill] of drills) {
         const drawn = cards.filter({ hasText: drill.title }).locator('.mk-discUs');
         const ours = Object.values(drill.spots).filter(

@@ -6,8 +6,8 @@ const values = demoValues({ hunt: film, join: film }, { today: '2026-11-25', at:
 const ofKind = (kind: string) => values.filter(each => each.value.kind === kind);
 
 describe('the demo', () => {
-  it('has a team with six habits, two games, eight drills and three practices', () => {
-    expect(['team', 'game', 'drill', 'practice'].map(kind => ofKind(kind).length)).toEqual([1, 2, 8, 3]);
+  it('has a team with six habits, two games, twenty drills and three practices', () => {
+    expect(['team', 'game', 'drill', 'practice'].map(kind => ofKind(kind).length)).toEqual([1, 2, 20, 3]);
     const team = values[0]?.value;
     if (team?.kind !== 'team') throw new Error('the team comes first');
     expect(Object.keys(team.habits)).toHaveLength(6);

@@ -1,13 +1,25 @@
 import type { Drill, Game, Practice, Team } from '@icewright/book';
+import { backOutAlong } from './drills/back-out-along.ts';
 import { drillOf } from './drills/drill-of.ts';
+import { dropAndFollow } from './drills/drop-and-follow.ts';
 import { fiveTogether } from './drills/five-together.ts';
 import { fourCorners } from './drills/four-corners.ts';
 import { gapLadder } from './drills/gap-ladder.ts';
+import { loseItWinIt } from './drills/lose-it-win-it.ts';
+import { loseItWinItHalfIce } from './drills/lose-it-win-it-half-ice.ts';
 import { middleFirst } from './drills/middle-first.ts';
 import { offTheBoards } from './drills/off-the-boards.ts';
+import { offTheWall } from './drills/off-the-wall.ts';
+import { overTheStick } from './drills/over-the-stick.ts';
+import { pastTheStick } from './drills/past-the-stick.ts';
+import { roundAndStop } from './drills/round-and-stop.ts';
 import { secondPuck } from './drills/second-puck.ts';
+import { shotThenHome } from './drills/shot-then-home.ts';
+import { shotThenHomeAgainstTwo } from './drills/shot-then-home-against-two.ts';
 import { startWithThePass } from './drills/start-with-the-pass.ts';
 import { threeOnTheHeels } from './drills/three-on-the-heels.ts';
+import { upAndBack } from './drills/up-and-back.ts';
+import { winItSmallNets } from './drills/win-it-small-nets.ts';
 import { type DemoFilm, huntGame, joinGame } from './games.ts';
 import { demoPractices } from './practices.ts';
 import { demoTeam } from './team.ts';
@@ -29,10 +41,22 @@ const DRILLS = {
   'drill-second-puck': secondPuck,
   'drill-four-corners': fourCorners,
   'drill-five-together': fiveTogether,
+  'drill-lose-it-win-it': loseItWinIt,
+  'drill-lose-it-win-it-half-ice': loseItWinItHalfIce,
+  'drill-off-the-wall': offTheWall,
+  'drill-shot-then-home': shotThenHome,
+  'drill-shot-then-home-against-two': shotThenHomeAgainstTwo,
+  'drill-up-and-back': upAndBack,
+  'drill-over-the-stick': overTheStick,
+  'drill-past-the-stick': pastTheStick,
+  'drill-drop-and-follow': dropAndFollow,
+  'drill-back-out-along': backOutAlong,
+  'drill-round-and-stop': roundAndStop,
+  'drill-win-it-small-nets': winItSmallNets,
 };
 
 /**
- * The whole demo: a team, two games on film, eight drills, three practices.
+ * The whole demo: a team, two games on film, twenty drills, three practices.
  * Days lie around `today` (`2026-11-25`), so that the demo always has a next practice; `at` is an instant in UTC.
  */
 export function demoValues(

@@ -1,7 +1,7 @@
 import { type Drill, drill } from '@icewright/book';
 
 /** A point as [x, y] in metres, so that a drill reads as a short table. */
-type At = readonly [xM: number, yM: number];
+export type At = readonly [xM: number, yM: number];
 
 export interface DemoAct {
   readonly cue?: Drill['spots'][never]['acts'][never]['cue'] | Record<string, unknown>;
@@ -13,6 +13,7 @@ export interface DemoSpot {
   readonly kind?: 'skater' | 'goalie' | 'coach';
   readonly at: At;
   readonly facingRad?: number;
+  /** Skaters behind the first one, in a line away from where that one faces. */
   readonly waiting?: number;
   readonly acts?: readonly DemoAct[];
 }
@@ -28,7 +29,38 @@ export interface DemoDrill {
   /** By role, in the order of the staves. */
   readonly spots: Readonly<Record<string, DemoSpot>>;
   readonly pucks: readonly { readonly at: At; readonly owner?: string; readonly count?: number }[];
-  readonly pylons?: readonly At[];
+  readonly gear?: Readonly<Record<string, DemoGear>>;
+  readonly games?: readonly DemoGame[];
+  /** Without one: the whole sheet of the demo team. */
+  readonly ice?: 'halfIce' | 'crossIce';
+  readonly flow?: DemoFlow;
+  readonly variantOf?: NonNullable<Drill['variantOf']> | { readonly drill: string; readonly as: string };
+}
+
+export interface DemoGear {
+  readonly kind: 'pylon' | 'smallNet' | 'divider';
+  readonly at: At;
+  readonly facingRad?: number;
+}
+
+export interface DemoGame {
+  readonly from: At;
+  readonly to: At;
+  readonly us: number;
+  readonly them: number;
+  /** Names of its nets among the gear. */
+  readonly nets: readonly string[];
+  readonly resets: 'coach' | 'whoScored' | 'whoWasScoredOn';
+  readonly shiftS: number;
+}
+
+/** What is left out: one end, no pause, each back to the own line. */
+export interface DemoFlow {
+  readonly next?: NonNullable<Drill['flow']>['next'];
+  readonly ends?: 'one' | 'both' | 'byTurns';
+  readonly pauseS?: number;
+  /** By role, whose line is joined next. */
+  readonly goesTo?: Readonly<Record<string, string>>;
 }
 
 /** The document of a demo drill. Spot ids are the roles, in small letters. */
@@ -41,8 +73,9 @@ export function drillOf(said: DemoDrill, madeAt: string): Drill {
     keyPoints: said.keyPoints.join('\n'),
     habits: said.habits,
     level: 'collegeWomen',
-    rink: { preset: '200x85ft' },
+    rink: { preset: said.ice ?? '200x85ft' },
     ...(said.from ? { from: { kind: 'freeze', ...said.from } } : {}),
+    ...(said.variantOf ? { variantOf: said.variantOf } : {}),
     minutes: said.minutes,
     spots: Object.fromEntries(
       Object.entries(said.spots).map(([role, spot], rank) => [spotIdOf(role), spotOf(role, spot, rank)]),
@@ -58,65 +91,24 @@ export function drillOf(said: DemoDrill, madeAt: string): Drill {
       ]),
     ),
     gear: Object.fromEntries(
-      (said.pylons ?? []).map((at, index) => [
-        `pylon-${index + 1}`,
-        { kind: 'pylon', atM: pointOf(at), facingRad: 0 },
+      Object.entries(said.gear ?? {}).map(([name, { kind, at, facingRad }]) => [
+        name,
+        { kind, atM: pointOf(at), facingRad: facingRad ?? 0 },
       ]),
     ),
-    games: {},
+    games: Object.fromEntries(
+      (said.games ?? []).map((game, rank) => [`game-${rank + 1}`, gameOf(game, rank)]),
+    ),
+    ...(said.flow ? { flow: flowOf(said.flow) } : {}),
     madeAt,
   });
 }
 
-/** Skating or carrying along a line through these points. */
-export const along = (
-  kind: 'skate' | 'carry',
-  through: readonly At[],
-  more: Record<string, unknown> = {},
-): DemoAct => ({
-  kind,
-  throughM: through.map(pointOf),
-  facing: 'forward',
-  effortRatio: 1,
-  stops: false,
-  ...more,
-});
-
-export const pass = (toRole: string, speedMps: number, more: Record<string, unknown> = {}): DemoAct => ({
-  kind: 'pass',
-  toSpot: spotIdOf(toRole),
-  way: 'direct',
-  speedMps,
-  ...more,
-});
-
-export const shoot = (atEnd: 'minusX' | 'plusX', speedMps = 22): DemoAct => ({
-  kind: 'shoot',
-  atEnd,
-  speedMps,
-});
-export const gap = (role: string, distanceM: number, more: Record<string, unknown> = {}): DemoAct => ({
-  kind: 'gap',
-  whom: spotIdOf(role),
-  distanceM,
-  ...more,
-});
-export const chase = (role: string, more: Record<string, unknown> = {}): DemoAct => ({
-  kind: 'chase',
-  whom: spotIdOf(role),
-  effortRatio: 1,
-  ...more,
-});
-
-export const whistle = { on: 'whistle' } as const;
-export const received = (role: string) => ({ on: 'receive', spot: spotIdOf(role) }) as const;
-export const after = (seconds: number) => ({ on: 'after', seconds }) as const;
-
-function spotIdOf(role: string): string {
+export function spotIdOf(role: string): string {
   return `spot-${role.toLowerCase()}`;
 }
 
-function pointOf([xM, yM]: At): { xM: number; yM: number } {
+export function pointOf([xM, yM]: At): { xM: number; yM: number } {
   return { xM, yM };
 }
 
@@ -131,6 +123,21 @@ function spotOf(role: string, spot: DemoSpot, rank: number): unknown {
     waitingCount: spot.waiting ?? 0,
     acts: Object.fromEntries(
       (spot.acts ?? []).map((act, index) => [`act-${index + 1}`, { rank: index, ...act }]),
+    ),
+  };
+}
+
+function gameOf({ from, to, us, them, ...rest }: DemoGame, rank: number): unknown {
+  return { rank, fromM: pointOf(from), toM: pointOf(to), usCount: us, themCount: them, ...rest };
+}
+
+function flowOf({ next, ends, pauseS, goesTo }: DemoFlow): unknown {
+  return {
+    next: next ?? { on: 'end' },
+    ends: ends ?? 'one',
+    pauseS: pauseS ?? 0,
+    goesTo: Object.fromEntries(
+      Object.entries(goesTo ?? {}).map(([from, to]) => [spotIdOf(from), spotIdOf(to)]),
     ),
   };
 }

@@ -1,4 +1,6 @@
-import { along, type DemoDrill, pass, received, whistle } from './drill-of.ts';
+import { along, pass } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** Five leave our end close together: three short passes, nobody over twenty metres from the puck. */
 export const fiveTogether: DemoDrill = {
@@ -23,8 +25,8 @@ export const fiveTogether: DemoDrill = {
         along(
           'skate',
           [
-            [-15, -5],
-            [-6, -3.6],
+            [-15.5, -7.4],
+            [-6, -5.4],
             [2, -3],
           ],
           { stops: true, effortRatio: 0.85 },
@@ -68,7 +70,7 @@ export const fiveTogether: DemoDrill = {
     },
     F2: {
       side: 'us',
-      at: [-17.5, -4.4],
+      at: [-17.5, -3.4],
       facingRad: 0,
       waiting: 1,
       acts: [

@@ -1,4 +1,6 @@
-import { after, along, type DemoDrill, pass, received, shoot, whistle } from './drill-of.ts';
+import { along, pass, shoot } from './acts.ts';
+import { after, received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** Both ends at once: warm legs, warm hands, warm goalies. */
 export const fourCorners: DemoDrill = {

@@ -1,4 +1,6 @@
-import { along, type DemoDrill, gap, pass, received, shoot, whistle } from './drill-of.ts';
+import { along, gap, pass, shoot } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** One on one from the red line, the gap smaller at every line. */
 export const gapLadder: DemoDrill = {
@@ -35,7 +37,7 @@ export const gapLadder: DemoDrill = {
     D1: {
       side: 'us',
       at: [4.6, -6.2],
-      facingRad: 0,
+      facingRad: -Math.PI / 4,
       waiting: 5,
       acts: [gap('X1', 2.4, { cue: received('X1') })],
     },

@@ -1,4 +1,6 @@
-import { along, type DemoDrill, gap, pass, received, shoot, whistle } from './drill-of.ts';
+import { along, gap, pass, shoot } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** F3 reads the lost puck, turns, and has the middle before it is over our line. */
 export const middleFirst: DemoDrill = {

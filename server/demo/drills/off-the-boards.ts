@@ -1,4 +1,6 @@
-import { along, type DemoDrill, pass, received, whistle } from './drill-of.ts';
+import { along, pass } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** The straight lane is shut by a stick: the boards are the way round it. */
 export const offTheBoards: DemoDrill = {
@@ -17,9 +19,19 @@ export const offTheBoards: DemoDrill = {
       at: [-22, 6.5],
       facingRad: 0,
       waiting: 4,
-      acts: [pass('F1', 15, { cue: whistle, way: 'bank' })],
+      acts: [
+        pass('F1', 15, { cue: whistle, way: 'bank' }),
+        along(
+          'skate',
+          [
+            [-15, -1.5],
+            [-5, -2.5],
+          ],
+          { stops: true },
+        ),
+      ],
     },
-    X1: { side: 'them', at: [-15.6, 8.2], facingRad: Math.PI, waiting: 2 },
+    X1: { side: 'them', at: [-15.6, 8.2], facingRad: Math.PI / 2, waiting: 2 },
     F1: {
       side: 'us',
       at: [-12.6, 9.6],

@@ -1,4 +1,6 @@
-import { along, type DemoDrill, pass, received, shoot, whistle } from './drill-of.ts';
+import { along, pass, shoot } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** Two stop in the house before the shot and look for the second puck. */
 export const secondPuck: DemoDrill = {
@@ -14,7 +16,7 @@ export const secondPuck: DemoDrill = {
       at: [-12.4, -3],
       facingRad: Math.PI,
       waiting: 3,
-      acts: [{ kind: 'hold', seconds: 0.6, cue: received('X1') }, shoot('minusX', 20)],
+      acts: [{ kind: 'hold', seconds: 1.45, cue: received('X1') }, shoot('minusX', 20)],
     },
     D1: {
       side: 'us',
@@ -25,8 +27,8 @@ export const secondPuck: DemoDrill = {
         along(
           'skate',
           [
-            [-18, 3.6],
-            [-22, 1.8],
+            [-16.5, 4.6],
+            [-19.5, 2.8],
           ],
           { cue: whistle, stops: true, effortRatio: 0.9 },
         ),
@@ -41,8 +43,8 @@ export const secondPuck: DemoDrill = {
         along(
           'skate',
           [
-            [-14, -6.4],
-            [-20, -3.4],
+            [-13.5, -6.3],
+            [-17.4, -4.4],
           ],
           { cue: whistle, stops: true, effortRatio: 0.9 },
         ),
@@ -51,4 +53,5 @@ export const secondPuck: DemoDrill = {
     G: { side: 'us', kind: 'goalie', at: [-26.2, 0] },
   },
   pucks: [{ at: [-22.6, -10], owner: 'Co', count: 10 }],
+  flow: { pauseS: 2 },
 };

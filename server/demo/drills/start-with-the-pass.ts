@@ -1,4 +1,6 @@
-import { along, type DemoDrill, pass, received, shoot, whistle } from './drill-of.ts';
+import { along, pass, shoot } from './acts.ts';
+import { received, whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** The far defender leaves with the first pass and is level at the red line. */
 export const startWithThePass: DemoDrill = {

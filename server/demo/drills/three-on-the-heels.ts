@@ -1,4 +1,6 @@
-import { along, chase, type DemoDrill, gap, whistle } from './drill-of.ts';
+import { along, chase, gap } from './acts.ts';
+import { whistle } from './cues.ts';
+import type { DemoDrill } from './drill-of.ts';
 
 /** Three hunt one carrier who cuts across before two who keep the gap: caught at about the red line, or go again. */
 export const threeOnTheHeels: DemoDrill = {
@@ -22,7 +24,7 @@ export const threeOnTheHeels: DemoDrill = {
         along(
           'carry',
           [
-            [7, -3.4],
+            [7, -2.9],
             [2.5, 0],
             [0, 5],
             [-0.6, 8.2],
@@ -46,8 +48,20 @@ export const threeOnTheHeels: DemoDrill = {
       waiting: 4,
       acts: [chase('X1', { cue: whistle })],
     },
-    D1: { side: 'us', at: [7.4, -3.6], facingRad: 0, waiting: 2, acts: [gap('X1', 2.2, { cue: whistle })] },
-    D2: { side: 'us', at: [3.6, 0.6], facingRad: 0, waiting: 2, acts: [gap('X1', 6, { cue: whistle })] },
+    D1: {
+      side: 'us',
+      at: [7.4, -3.6],
+      facingRad: Math.PI / 3,
+      waiting: 2,
+      acts: [gap('X1', 2.2, { cue: whistle })],
+    },
+    D2: {
+      side: 'us',
+      at: [1.5, -3.5],
+      facingRad: Math.PI / 4,
+      waiting: 2,
+      acts: [gap('X1', 6, { cue: whistle })],
+    },
     G: { side: 'us', kind: 'goalie', at: [-26.2, 0] },
   },
   pucks: [{ at: [12.3, -2.7], owner: 'X1', count: 6 }],
