@@ -1,4 +1,4 @@
-import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
+import type { Finding, IcePoint, Rink, Run, SpotId } from '@icewright/engine';
 import { drawRink, drawUpright, rinkViewBox, svgParts } from '@icewright/picture';
 import { type PointerEvent, type ReactNode, useMemo, useRef } from 'react';
 import type { Lengths } from '../parts/figures.ts';
@@ -12,6 +12,7 @@ import { doublePressed } from './edit/double-press.ts';
 import { pickedAct, pressed, type Selection } from './edit/selection.ts';
 import { useGrips } from './edit/use-grips.ts';
 import { usePickedDrawn } from './edit/use-picked-drawn.ts';
+import { usePieces } from './edit/use-pieces.ts';
 import type { Grip } from './grip.ts';
 import { type Thing, thingAdded } from './new-things.ts';
 import { onIce } from './on-ice.ts';
@@ -22,6 +23,8 @@ export function Board(props: {
   readonly hand: Hand;
   readonly rink: Rink;
   readonly run: Run | null;
+  /** Flags with these numbers, as the list has them. */
+  readonly findings: readonly Finding[];
   readonly lengths: Lengths;
   readonly timeS: number;
   readonly selection: Selection;
@@ -34,7 +37,7 @@ export function Board(props: {
   /** What lies under the drawing: the freeze it was made from. */
   readonly under?: ReactNode;
 }) {
-  const { hand, rink, run, lengths, placing, selection, onSelect, ownsPuckAtEnd, onSaid } = props;
+  const { hand, rink, run, findings, lengths, placing, selection, onSelect, ownsPuckAtEnd, onSaid } = props;
   const { drill } = hand;
   const isUpright = useIsNarrow(701);
   const sheet = useRef<SVGGElement>(null);
@@ -49,10 +52,12 @@ export function Board(props: {
     [rink, isUpright],
   );
   const drillDrawing = useMemo(
-    () => drillMarkup({ drill, rink, run, isUpright, lengths }),
-    [drill, rink, run, isUpright, lengths],
+    () => drillMarkup({ drill, rink, run, findings, isUpright, lengths }),
+    [drill, rink, run, findings, isUpright, lengths],
   );
+  usePieces(drawing, drillDrawing);
   usePickedDrawn(drawing, drillDrawing, selection);
+  const turn = isUpright ? 'rotate(-90)' : undefined;
   const [x, y, width, height] = rinkViewBox(rink, isUpright);
 
   const grips = useGrips({
@@ -103,9 +108,8 @@ export function Board(props: {
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: rinkDrawing }} />
       {props.under}
-      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above */}
-      <g ref={drawing} className="drill-drawing" dangerouslySetInnerHTML={{ __html: drillDrawing }} />
-      <g ref={sheet} transform={isUpright ? 'rotate(-90)' : undefined}>
+      <g ref={drawing} className="drill-drawing" transform={turn} />
+      <g ref={sheet} transform={turn}>
         {run !== null && <BoardSkaters run={run} drill={drill} timeS={props.timeS} />}
         <BoardMarks shown={hand.shown} marquee={grips.marquee} rink={rink} isUpright={isUpright} />
         <BoardHandles

@@ -61,7 +61,11 @@ export function useHand(id: string, kept: Drill): Hand {
   }, [id, putBack]);
 
   const isHolding = held !== EMPTY;
-  return { drill, kept, isHolding, shown: held.shown, hold, letGo, putBack, keep };
+  const { shown } = held;
+  return useMemo(
+    () => ({ drill, kept, isHolding, shown, hold, letGo, putBack, keep }),
+    [drill, kept, isHolding, shown, hold, letGo, putBack, keep],
+  );
 }
 
 function keepWrites(id: string, writes: readonly Write[]): void {

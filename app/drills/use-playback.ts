@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 
 export const SPEEDS = [0.25, 0.5, 1, 2] as const;
 export type Speed = (typeof SPEEDS)[number];
@@ -64,8 +64,24 @@ export function usePlayback(durationS: number): Playback {
     },
     [durationS],
   );
-  return { timeS: Math.min(timeS, durationS), isPlaying, speed, loop, toggle, seek, setSpeed, setLoop };
+  const shownS = Math.min(timeS, durationS);
+  const { fromS, toS } = loop ?? NO_LOOP;
+  return useMemo(
+    () => ({
+      timeS: shownS,
+      isPlaying,
+      speed,
+      loop: Number.isNaN(fromS) ? null : { fromS, toS },
+      toggle,
+      seek,
+      setSpeed,
+      setLoop,
+    }),
+    [shownS, isPlaying, speed, fromS, toS, toggle, seek],
+  );
 }
+
+const NO_LOOP: Loop = { fromS: Number.NaN, toS: Number.NaN };
 
 /** A loop that a changed rep has outrun is moved into it. */
 function loopInside({ fromS, toS }: Loop, durationS: number): Loop {

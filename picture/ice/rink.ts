@@ -63,8 +63,11 @@ export const rinkViewBox = (
     : [minXM - MARGIN_M, -maxYM - MARGIN_M, length, width];
 };
 
+/** How a sheet on end is turned. */
+export const UPRIGHT_RAD = -Math.PI / 2;
+
 /** The sheet on end: +x up the page, +y to the left. Letters stay upright. */
-export const drawUpright = (pen: Pen, draw: () => void): void => pen.place({ turnRad: -Math.PI / 2 }, draw);
+export const drawUpright = (pen: Pen, draw: () => void): void => pen.place({ turnRad: UPRIGHT_RAD }, draw);
 
 const isWhole = ({ area, boards }: Rink): boolean =>
   area.maxXM - area.minXM >= boards.lengthM - 1e-6 && area.maxYM - area.minYM >= boards.widthM - 1e-6;

@@ -20,6 +20,8 @@ export interface SvgOptions {
   readonly digits?: number;
   /** Must differ between pictures of one page that use `clip`. */
   readonly idPrefix?: string;
+  /** Who shows the drawing turns it by this; its letters are set upright against it. */
+  readonly turnRad?: number;
 }
 
 /** For the screens: colours by class and theme (app/parts/ice.css), no style attribute. */
@@ -29,6 +31,19 @@ export const svgMarkup = (draw: Drawing, options: SvgOptions): string =>
 /** The same without its <svg>, for a screen that keeps the root in its own hand. */
 export const svgParts = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>): string =>
   svgInner(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf });
+
+/** The same in pieces, one a thing that stands beside the others, for a screen that writes only those that are new. */
+export const svgPieces = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>): readonly string[] => {
+  const pieces: string[] = [];
+  let depth = 0;
+  for (const part of written(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf })) {
+    if (depth === 0) pieces.push(part);
+    else pieces[pieces.length - 1] += part;
+    if (part === GROUP_END) depth--;
+    else if (part.startsWith('<g')) depth++;
+  }
+  return pieces;
+};
 
 /**
  * A file that stands alone: attributes only, black ink unless a palette is given. `fonts`: rules of a style sheet that
@@ -82,11 +97,17 @@ const svgRoot = (draw: Drawing, options: SvgOptions, dress: SvgDress, size: stri
   return `<svg xmlns="http://www.w3.org/2000/svg"${named} viewBox="${box}"${size}${said}>${style}${svgInner(draw, options, dress)}</svg>`;
 };
 
-const svgInner = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>, dress: SvgDress): string => {
+const svgInner = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>, dress: SvgDress): string =>
+  written(draw, options, dress).join('');
+
+/** A mark, a letter, the beginning or the end of a group each. */
+const written = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>, dress: SvgDress): string[] => {
   const out: string[] = [];
   draw(new SvgPen(out, options, dress));
-  return out.join('');
+  return out;
 };
+
+const GROUP_END = '</g>';
 
 class SvgPen implements Pen {
   readonly #out: string[];
@@ -101,7 +122,7 @@ class SvgPen implements Pen {
     this.#dress = dress;
     this.#digits = options.digits ?? 3;
     this.#idPrefix = options.idPrefix ?? 'clip';
-    this.#state = { k: options.k ?? 1, thinFloor: options.thinFloor ?? 0, turnRad: 0 };
+    this.#state = { k: options.k ?? 1, thinFloor: options.thinFloor ?? 0, turnRad: options.turnRad ?? 0 };
   }
 
   get k(): number {
@@ -151,7 +172,7 @@ class SvgPen implements Pen {
       .join('');
     this.#out.push(`<g class="${escaped(name)}"${attributes}>`);
     draw();
-    this.#out.push('</g>');
+    this.#out.push(GROUP_END);
   };
 
   place: Pen['place'] = (where, draw) => {
@@ -164,7 +185,7 @@ class SvgPen implements Pen {
     ].filter(step => step !== '');
     this.#out.push(steps.length > 0 ? `<g transform="${steps.join(' ')}">` : '<g>');
     draw();
-    this.#out.push('</g>');
+    this.#out.push(GROUP_END);
     this.#state = before;
   };
 
@@ -173,7 +194,7 @@ class SvgPen implements Pen {
     this.#out.push(`<clipPath id="${id}"><path d="${pathString(outline, this.#digits)}"/></clipPath>`);
     this.#out.push(`<g clip-path="url(#${id})">`);
     draw();
-    this.#out.push('</g>');
+    this.#out.push(GROUP_END);
   };
 
   #markAttributes(name: Parameters<Pen['path']>[0]): string {

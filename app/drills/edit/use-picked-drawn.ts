@@ -4,7 +4,7 @@ import type { Selection } from './selection.ts';
 /** Marks the lines of the acts that are selected, in a drawing that is made anew at every change. */
 export function usePickedDrawn(
   drawing: RefObject<SVGGElement | null>,
-  drawn: string,
+  drawn: readonly string[],
   selection: Selection,
 ): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new drawing has lost the marks

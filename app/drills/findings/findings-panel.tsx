@@ -13,6 +13,8 @@ import './findings.css';
  */
 export function FindingsPanel(props: {
   readonly hand: Hand;
+  /** Something is in a hand just now, though what is shown here may be a moment older. */
+  readonly isHolding: boolean;
   readonly rink: Rink;
   readonly findings: readonly Finding[];
   readonly issues: readonly string[];
@@ -34,7 +36,7 @@ export function FindingsPanel(props: {
     drill,
     rink: props.rink,
     findings,
-    isAtRest: !hand.isHolding && !props.isStale,
+    isAtRest: !props.isHolding && !props.isStale,
     more: props.more,
   });
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;

@@ -39,10 +39,13 @@ export const MISSING = 2;
 
 /** Plays the block of the drill as it stands, for the team's roster unless told otherwise; anew at every move of the hand. */
 export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): Flowing {
-  const skaters = Object.values(team.skaters);
-  const goalies = skaters.filter(one => one.position === 'G').length;
+  const roster = useMemo((): WhoIsHere => {
+    const skaters = Object.values(team.skaters);
+    const goalies = skaters.filter(one => one.position === 'G').length;
+    return { skaters: skaters.length - goalies, goalies, beyondLines: 'join' };
+  }, [team.skaters]);
   const [told, setTold] = useState<WhoIsHere | null>(null);
-  const here: WhoIsHere = told ?? { skaters: skaters.length - goalies, goalies, beyondLines: 'join' };
+  const here = told ?? roster;
   const { spots, pucks, gear, games, minutes, flow: beat } = drill;
   const asked = `${here.skaters} ${here.goalies} ${here.beyondLines} ${minutes}`;
   const gameFindings = useMemo(
@@ -83,15 +86,11 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
     () => (counted === null || gameFindings.length === 0 ? counted : { ...counted, findings }),
     [counted, gameFindings, findings],
   );
-  return {
-    here,
-    onHere: setTold,
-    flow: played.flow,
-    missing: played.missing,
-    everybody,
-    run: shown,
-    findings,
-  };
+  const { flow, missing } = played;
+  return useMemo(
+    () => ({ here, onHere: setTold, flow, missing, everybody, run: shown, findings }),
+    [here, flow, missing, everybody, shown, findings],
+  );
 }
 
 const HAND_RESTS_MS = 250;

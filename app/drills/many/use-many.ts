@@ -69,16 +69,21 @@ export function useMany(drill: Drill, canRun: boolean): Many {
     };
   }, [isDue, key]);
 
-  return {
-    outcomes,
-    wanted,
-    onWant: setAsked,
-    tally: found?.tally ?? null,
-    isStale: found !== null && !isKnown && isRested,
-    doneRatio,
-    isStopped,
-    failure,
-    onStop: () => setStoppedKey(key),
-    onStart: () => setStoppedKey(null),
-  };
+  const tally = found?.tally ?? null;
+  const isStale = found !== null && !isKnown && isRested;
+  return useMemo(
+    () => ({
+      outcomes,
+      wanted,
+      onWant: setAsked,
+      tally,
+      isStale,
+      doneRatio,
+      isStopped,
+      failure,
+      onStop: () => setStoppedKey(key),
+      onStart: () => setStoppedKey(null),
+    }),
+    [outcomes, wanted, tally, isStale, doneRatio, isStopped, failure, key],
+  );
 }

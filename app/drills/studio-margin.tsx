@@ -1,0 +1,74 @@
+import type { Team } from '@icewright/book';
+import type { Run } from '@icewright/engine';
+import { memo, type ReactNode } from 'react';
+import { DrillWords } from './drill-words.tsx';
+import type { Selection } from './edit/selection.ts';
+import { EventsPanel } from './events-panel.tsx';
+import { FlowPanel } from './flow/flow-panel.tsx';
+import type { Flowing } from './flow/use-flow.ts';
+import { GamePanel } from './games/game-panel.tsx';
+import { ManyPanel } from './many/many-panel.tsx';
+import { TunePanel } from './many/tune-panel.tsx';
+import type { Many } from './many/use-many.ts';
+import type { Seen } from './use-studio.ts';
+
+interface Props {
+  readonly id: string;
+  readonly seen: Seen;
+  readonly run: Run | null;
+  readonly many: Many;
+  readonly flowing: Flowing;
+  readonly team: Team;
+  readonly onPick: (selection: Selection) => void;
+  readonly onSeek: (timeS: number) => void;
+}
+
+/** The figures of the drill beside the ice: how often, what is found, the whole block, what happens, what is said. */
+export function StudioMargin({ panels, ...props }: Props & { readonly panels: ReactNode }) {
+  return (
+    <>
+      {props.run !== null && <HowOften seen={props.seen} many={props.many} team={props.team} />}
+      {panels}
+      <Block
+        id={props.id}
+        seen={props.seen}
+        run={props.run}
+        flowing={props.flowing}
+        team={props.team}
+        onPick={props.onPick}
+        onSeek={props.onSeek}
+      />
+    </>
+  );
+}
+
+const HowOften = memo(function HowOften({ seen, many, team }: Pick<Props, 'seen' | 'many' | 'team'>) {
+  return (
+    <>
+      <ManyPanel drill={seen.hand.drill} many={many} />
+      <TunePanel hand={seen.hand} outcome={many.wanted} lengths={team.lengths} />
+    </>
+  );
+});
+
+const Block = memo(function Block({ id, seen, run, flowing, team, onPick, onSeek }: Omit<Props, 'many'>) {
+  const { hand, rink } = seen;
+  const { drill, keep } = hand;
+  const { lengths } = team;
+  return (
+    <>
+      <GamePanel
+        drill={drill}
+        rink={rink}
+        here={flowing.here}
+        onHere={flowing.onHere}
+        lengths={lengths}
+        onKeep={keep}
+        onPick={game => onPick([{ kind: 'game', game }])}
+      />
+      <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={keep} />
+      {run !== null && <EventsPanel drill={drill} run={run} onSeek={onSeek} />}
+      <DrillWords id={id} drill={drill} team={team} />
+    </>
+  );
+});
