@@ -66,7 +66,7 @@ const Block = memo(function Block({ id, seen, run, flowing, team, onPick, onSeek
         onKeep={keep}
         onPick={game => onPick([{ kind: 'game', game }])}
       />
-      <FlowPanel id={id} drill={drill} flowing={flowing} lengths={lengths} onKeep={keep} />
+      <FlowPanel id={id} drill={drill} run={run} flowing={flowing} team={team} onKeep={keep} />
       {run !== null && <EventsPanel drill={drill} run={run} onSeek={onSeek} />}
       <DrillWords id={id} drill={drill} team={team} />
     </>

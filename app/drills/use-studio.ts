@@ -31,7 +31,7 @@ export function useStudio(id: string, kept: Drill, team: Team) {
   const flowing = useFlow(seen.hand.drill, rink, seen.run, team);
   const { run, findings } = flowing;
   const playback = usePlayback(run?.durationS ?? 0);
-  const many = useMany(seen.hand.drill, run !== null && seen.issues.length === 0);
+  const many = useMany(seen.hand.drill, run !== null && seen.issues.length === 0, team);
 
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);

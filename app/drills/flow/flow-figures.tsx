@@ -22,6 +22,8 @@ export function FlowFigures(props: {
   readonly flow: FlowResult;
   readonly missing: FlowResult | null;
   readonly lengths: Lengths;
+  /** Figures of the rep that have no other with two missing. */
+  readonly more?: ReactNode;
 }) {
   return (
     <>
@@ -45,6 +47,7 @@ export function FlowFigures(props: {
             </dd>
           </div>
         ))}
+        {props.more}
       </dl>
       {props.missing !== null && (
         <p className="cap">

@@ -1,13 +1,14 @@
-import type { Drill } from '@icewright/book';
-import type { FlowResult, NoFlow } from '@icewright/engine';
+import type { Drill, Team } from '@icewright/book';
+import type { FlowResult, NoFlow, Run } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
-import { countSaid, type Lengths, numberSaid } from '../../parts/figures.ts';
+import { countSaid, numberSaid } from '../../parts/figures.ts';
 import type { Write } from '../write.ts';
 import './flow.css';
 import { FlowFields } from './flow-fields.tsx';
 import { FlowFigures } from './flow-figures.tsx';
 import { missingSaid, sitsOutSaid, withHowManySaid } from './flow-words.ts';
 import { linesDrawn } from './flow-writes.ts';
+import { NearTheGame } from './near-the-game.tsx';
 import type { Flowing } from './use-flow.ts';
 
 /** The whole block of the drill: how goes follow each other, and what that gives everybody. */
@@ -15,10 +16,11 @@ export function FlowPanel(props: {
   readonly id: string;
   readonly drill: Drill;
   readonly flowing: Flowing;
-  readonly lengths: Lengths;
+  readonly run: Run | null;
+  readonly team: Team;
   readonly onKeep: (writes: Write[]) => void;
 }) {
-  const { drill, flowing, onKeep } = props;
+  const { drill, flowing, run, team, onKeep } = props;
   const { flow } = flowing;
   if (flow === null || flow === 'noSkaterDrawn') return null;
   return (
@@ -31,7 +33,16 @@ export function FlowPanel(props: {
         <p className="q2">{NO_FLOW_SAID[flow]}</p>
       ) : (
         <>
-          <FlowFigures drill={drill} flow={flow} missing={flowing.missing} lengths={props.lengths} />
+          <FlowFigures
+            drill={drill}
+            flow={flow}
+            missing={flowing.missing}
+            lengths={team.lengths}
+            more={
+              drill.from !== undefined &&
+              run !== null && <NearTheGame drill={drill} from={drill.from} run={run} team={team} />
+            }
+          />
           <p className="q2">
             {sitsOutSaid(drill, flow)} {withHowManySaid(flowing.everybody)}{' '}
             {flowing.missing !== null && missingSaid(drill, flow, flowing.missing)}

@@ -57,6 +57,27 @@ describe('the block of a drill', () => {
     await context.close();
   });
 
+  it('says how near the rep comes to the freeze it was made from, term by term, and nothing of it where it was drawn on bare ice', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await expect.poll(() => figure(page, 'as near the game as')).toMatch(/^\d+\.\d\sm, why\?$/);
+    const near = panel(page).locator('dl > div', { hasText: 'as near the game as' });
+    await near.locator('button.why').press('Enter');
+    const said = (await near.locator('.slip').innerText()).replace(/\s/g, ' ');
+    const [total] = ((await figure(page, 'as near the game as')) ?? '').match(/[\d.]+/) ?? [];
+    const [, places, gaps] =
+      /Places ([\d.]+) m apart with the puck, distances to the puck ([\d.]+) m/.exec(said) ?? [];
+    // The slip says how its terms make the figure: so they must, within what one decimal leaves open.
+    expect(Math.hypot(Number(places), Number(gaps))).toBeCloseTo(Number(total), 0);
+    expect(said).toContain('Speeds are not compared');
+
+    await page.goto(`${app.url}/drills`);
+    await page.getByRole('button', { name: 'Draw on bare ice' }).click();
+    await page.getByText('Set somebody on the ice').waitFor();
+    expect(await page.getByText('as near the game as').count()).toBe(0);
+    await context.close();
+  });
+
   it('by turns at two ends both goalies are shot at, half as often', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/drills/drill-middle-first`);

@@ -7,13 +7,13 @@ import {
   type LineId,
   levelOf,
   outcomeRate,
-  outcomeWords,
   wantKeyOf,
 } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
 import { percentSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
+import { wantWords } from './habit-wants.ts';
 import { ManyMore } from './many-more.tsx';
 import { ManyWhy } from './many-why.tsx';
 import { MANY_REPS } from './play-many.ts';
@@ -61,13 +61,15 @@ export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly man
                   <>
                     {' '}
                     {counted.unaskedCount} reps do not come to that:{' '}
-                    {outcomeWords(counted.outcome, drill).unasked}.
+                    {wantWords(counted.outcome, drill, many.habitWants).unasked}.
                   </>
                 )}
               </p>
             )}
             {counted && !rate && (
-              <p className="q2">No rep comes to that: {outcomeWords(counted.outcome, drill).unasked}.</p>
+              <p className="q2">
+                No rep comes to that: {wantWords(counted.outcome, drill, many.habitWants).unasked}.
+              </p>
             )}
           </div>
         </div>
@@ -105,12 +107,15 @@ function ManyWord({ many }: { readonly many: Many }) {
 function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
   const { wanted, outcomes, onWant } = many;
   if (wanted === null) return null;
-  const words = outcomeWords(wanted, drill);
+  const words = wantWords(wanted, drill, many.habitWants);
   const line = findLineOf(wanted);
   const want: SlotLine = {
     label: 'wanted',
     value: wantKeyOf(wanted),
-    choices: outcomes.map(one => ({ value: wantKeyOf(one), said: outcomeWords(one, drill).want })),
+    choices: outcomes.map(one => ({
+      value: wantKeyOf(one),
+      said: wantWords(one, drill, many.habitWants).want,
+    })),
     onChoose: key => {
       const chosen = outcomes.find(one => wantKeyOf(one) === key);
       if (chosen) onWant(chosen);
@@ -145,7 +150,7 @@ function OutcomeBar({ drill, many }: { readonly drill: Drill; readonly many: Man
   const { tally } = many;
   const counted = tally?.outcomes[0];
   if (!tally || !counted) return null;
-  const words = outcomeWords(counted.outcome, drill);
+  const words = wantWords(counted.outcome, drill, many.habitWants);
   const asked = tally.repCount - counted.unaskedCount;
   if (asked === 0) return null;
   const share = (count: number): number => count / asked;

@@ -18,6 +18,13 @@ const opened = async (page: Page): Promise<void> => {
   await page.goto(`${app.url}/drills/drill-middle-first`);
   await page.getByText(/^95 % interval/).waitFor(LONG);
 };
+/** What the habit wants comes first; here the next one in the menu is wanted. */
+const wantLevel = async (page: Page): Promise<void> => {
+  await page.locator('.many .slot').first().press('Enter');
+  await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
+  await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
+  await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+};
 const percentIn = (said: string): number => Number(/(\d+)/.exec(said)?.[1] ?? Number.NaN);
 const placeOf = async (page: Page, role: string): Promise<number> => {
   const box = await page
@@ -42,8 +49,24 @@ describe('many reps of a drill', () => {
       expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(2);
       await figure(page).click();
       await page.getByText(/Seed 11/).waitFor();
-      await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor();
+      await page.getByRole('img', { name: /^Where who decides .* was, 1000 reps/ }).waitFor();
       expect(await page.locator('.many-drawing path').count()).toBeGreaterThan(5);
+    }));
+
+  it('are asked first whether the habit of the drill is held, called by its title, then what else can be wanted', () =>
+    withPage(app, 'many-run habit', async page => {
+      await opened(page);
+      await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
+      const held = await page.locator('.many-legend li').allInnerTexts();
+      expect(held.map(one => one.trim().replace(/\s+\d+$/, ''))).toEqual(['held', 'not held']);
+      await page.locator('.many .slot').first().press('Enter');
+      const choices = await page.locator('.many').getByRole('option').allInnerTexts();
+      expect(choices.slice(0, 2)).toEqual([
+        'First forward back takes the middle is held',
+        'Gap at our blue line is held',
+      ]);
+      await page.keyboard.press('Escape');
+      await wantLevel(page);
     }));
 
   it('are stopped by pressing the word, and go on when asked', () =>
@@ -85,6 +108,7 @@ describe('a tuned drill', () => {
   it('says where to start, moves there, and is undone; the wanted rate is pulled by key', () =>
     withPage(app, 'tune', async page => {
       await opened(page);
+      await wantLevel(page);
       await page.getByRole('button', { name: 'Look for it' }).click();
       await page.getByText(/^For 6 in 10 F3 starts at/).waitFor(LONG);
       const before = await placeOf(page, 'F3');
@@ -114,6 +138,7 @@ describe('a tuned drill', () => {
         `tune ${width}`,
         async page => {
           await opened(page);
+          await wantLevel(page);
           await page.getByRole('button', { name: 'Look for it' }).click();
           await page.locator('.tune-curve').waitFor(LONG);
           await figure(page).click();

@@ -1,6 +1,7 @@
-import type { Drill } from '@icewright/book';
+import type { Drill, Team } from '@icewright/book';
 import { isSameWant, type ManyTally, type Outcome, outcomesOf } from '@icewright/engine';
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { type HabitWant, habitWantsOf } from './habit-wants.ts';
 import { Cancelled } from './many-pool.ts';
 import { type Playing, playMany, sharedPool } from './play-many.ts';
 import { useRested } from './use-rested.ts';
@@ -11,6 +12,8 @@ export const MANY_SEED = 11;
 /** What many reps of the drill give, and how far they are. */
 export interface Many {
   readonly outcomes: readonly Outcome[];
+  /** Those of them that are a habit of the drill. */
+  readonly habitWants: readonly HabitWant[];
   readonly wanted: Outcome | null;
   readonly onWant: (outcome: Outcome) => void;
   /** The last whole many-run; null before the first. */
@@ -26,10 +29,16 @@ export interface Many {
   readonly onStart: () => void;
 }
 
-export function useMany(drill: Drill, canRun: boolean): Many {
-  const { spots, pucks, gear, level, rink } = drill;
+export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
+  const { spots, pucks, gear, level, rink, habits: served } = drill;
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
-  const outcomes = useMemo(() => outcomesOf(plan), [plan]);
+  const { habits } = team;
+  const habitWants = useMemo(() => habitWantsOf(served, habits), [served, habits]);
+  // What the drill is for comes before what else can be wanted of it.
+  const outcomes = useMemo(
+    () => [...habitWants.map(want => want.outcome), ...outcomesOf(plan)],
+    [habitWants, plan],
+  );
   const [asked, setAsked] = useState<Outcome | null>(null);
   const wanted =
     asked !== null && outcomes.some(one => isSameWant(one, asked)) ? asked : (outcomes[0] ?? null);
@@ -74,6 +83,7 @@ export function useMany(drill: Drill, canRun: boolean): Many {
   return useMemo(
     () => ({
       outcomes,
+      habitWants,
       wanted,
       onWant: setAsked,
       tally,
@@ -84,6 +94,6 @@ export function useMany(drill: Drill, canRun: boolean): Many {
       onStop: () => setStoppedKey(key),
       onStart: () => setStoppedKey(null),
     }),
-    [outcomes, wanted, tally, isStale, doneRatio, isStopped, failure, key],
+    [outcomes, habitWants, wanted, tally, isStale, doneRatio, isStopped, failure, key],
   );
 }

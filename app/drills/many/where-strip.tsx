@@ -1,9 +1,10 @@
 import type { Drill } from '@icewright/book';
-import { findLineOf, type OutcomeTally, outcomeWords, placesOf, type Rink } from '@icewright/engine';
+import { findLineOf, type OutcomeTally, placesOf, type Rink } from '@icewright/engine';
 import { drawWhereStrip, rinkViewBox, svgParts, WHERE_STRIP_HEIGHT_PX } from '@icewright/picture';
 import { useMemo } from 'react';
 import { countSaid, type Lengths } from '../../parts/figures.ts';
 import { useWidth } from '../../parts/use-width.ts';
+import { wantWords } from './habit-wants.ts';
 import type { Many } from './use-many.ts';
 
 interface Props {
@@ -18,7 +19,7 @@ export function WhereStrip(props: Props) {
   const { tally } = props.many;
   const counted = tally?.outcomes[0];
   if (!tally || !counted || counted.yes.count + counted.other.count === 0) return null;
-  const words = outcomeWords(counted.outcome, props.drill);
+  const words = wantWords(counted.outcome, props.drill, props.many.habitWants);
   if (words.where === undefined) return null;
   const said = `${words.where}, ${countSaid(tally.repCount, 'rep')}. Dark: ${words.yes}. Open: ${words.other}.`;
   return <Strip {...props} counted={counted} said={said} />;

@@ -1,0 +1,31 @@
+import type { Drill, Team } from '@icewright/book';
+import { type Outcome, type OutcomeWords, outcomeWords, wantKeyOf } from '@icewright/engine';
+import { named } from '../../parts/named.ts';
+
+/** That a habit is held, by its own standard. */
+export interface HabitWant {
+  readonly title: string;
+  readonly outcome: Outcome;
+}
+
+/** What the habits that the drill serves want of it, in the order in which the drill has them; each standard once. */
+export const habitWantsOf = (served: Drill['habits'], habits: Team['habits']): readonly HabitWant[] => {
+  const wants = new Map<string, HabitWant>();
+  for (const id of served) {
+    const habit = habits[id];
+    if (habit === undefined || !habit.kept) continue;
+    const outcome: Outcome = { kind: 'standardHeld', standard: habit.standard };
+    const key = wantKeyOf(outcome);
+    if (!wants.has(key)) wants.set(key, { title: named(habit.title, 'habit'), outcome });
+  }
+  return [...wants.values()];
+};
+
+/** The words of what is wanted; a habit is called by its title. */
+export const wantWords = (outcome: Outcome, drill: Drill, wants: readonly HabitWant[]): OutcomeWords => {
+  const words = outcomeWords(outcome, drill);
+  const key = wantKeyOf(outcome);
+  const habit = wants.find(want => wantKeyOf(want.outcome) === key);
+  if (habit === undefined) return words;
+  return { ...words, want: `${habit.title} is held`, where: `Where who decides “${habit.title}” was` };
+};
