@@ -137,6 +137,7 @@ describe('the score', () => {
     await act(page, /^F3, stave 4 of 6/).waitFor();
     await act(page, /^F3, stave 4 of 6/).press('+');
     await page.waitForFunction(() => document.activeElement?.textContent === 'skates');
+    await page.locator('.hand-line').getByRole('button', { name: 'More' }).press('Enter');
     await page.getByRole('button', { name: 'turns tight' }).press('Enter');
     await act(page, /^F3 turns 180° to the (left|right), /).waitFor();
     await context.close();
@@ -145,6 +146,7 @@ describe('the score', () => {
   it('has the figures of an act and of its cue typed, beside the ice', async () => {
     const { page, context } = await open();
     await act(page, /^F3, stave/).press('Enter');
+    await page.locator('.hand-line').getByRole('button', { name: 'More' }).press('Enter');
     await page.getByRole('button', { name: 'turns tight' }).press('Enter');
     await page.getByLabel('through', { exact: true }).fill('90');
     await page.getByLabel('to the', { exact: true }).selectOption('right');

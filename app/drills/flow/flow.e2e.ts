@@ -63,7 +63,7 @@ describe('the block of a drill', () => {
     await expect.poll(() => figure(page, 'as near the game as')).toMatch(/^\d+\.\d\sm, why\?$/);
     const near = panel(page).locator('dl > div', { hasText: 'as near the game as' });
     await near.locator('button.why').press('Enter');
-    const said = (await near.locator('.slip').innerText()).replace(/\s/g, ' ');
+    const said = ((await near.locator('.slip').textContent()) ?? '').replace(/\s/g, ' ');
     const [total] = ((await figure(page, 'as near the game as')) ?? '').match(/[\d.]+/) ?? [];
     const [, places, gaps] =
       /Places ([\d.]+) m apart with the puck, distances to the puck ([\d.]+) m/.exec(said) ?? [];

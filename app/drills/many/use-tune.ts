@@ -3,6 +3,7 @@ import {
   type FreeQuantity,
   freeQuantitiesOf,
   type Outcome,
+  outcomesOf,
   planWith,
   type SpotId,
   type TuneAnswer,
@@ -133,10 +134,17 @@ function spotsOf(drill: Drill, outcome: Outcome): readonly SpotId[] {
       ? [outcome.by ?? outcome.spot, outcome.spot]
       : 'spot' in outcome
         ? [outcome.spot]
-        : [];
+        : homeFirst(drill);
   const others = (Object.entries(drill.spots) as [SpotId, Drill['spots'][SpotId]][])
     .filter(([, spot]) => Object.keys(spot.acts).length > 0)
     .sort(([, a], [, b]) => a.rank - b.rank)
     .map(([id]) => id);
   return [...new Set([...named, ...others])];
+}
+
+/** A standard names nobody of the drill: who of us comes home to the puck is tried first. */
+function homeFirst(drill: Drill): readonly SpotId[] {
+  return outcomesOf(drill).flatMap(one =>
+    one.kind === 'levelWithPuck' && drill.spots[one.spot]?.side === 'us' ? [one.spot] : [],
+  );
 }
