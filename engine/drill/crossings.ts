@@ -7,7 +7,7 @@ import { receive } from './play-flight.ts';
 import { type PuckPlay, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { setStretch } from './stretch.ts';
-import { tryStep } from './try-step.ts';
+import { SAME_PLACE_M, tryStep } from './try-step.ts';
 
 /** The first thing that happens inside a stretch without a known time: a line crossed, a chase at its end, a late pass in reach. */
 export interface Crossing {
@@ -189,7 +189,7 @@ const facesIt = (actor: Actor): boolean => {
   const x = look.xM - next.xM;
   const y = look.yM - next.yM;
   const farM = Math.sqrt(x * x + y * y);
-  return x * actor.nextFacingX + y * actor.nextFacingY >= FACED_COS * farM;
+  return farM < SAME_PLACE_M || x * actor.nextFacingX + y * actor.nextFacingY >= FACED_COS * farM;
 };
 
 /** A facing is taken on whole once it is within reach of the turn, so this is for rounding. */

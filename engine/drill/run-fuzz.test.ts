@@ -15,7 +15,7 @@ import {
   type PuckPlace,
   type Spot,
 } from './drill.ts';
-import { playableFrom } from './drill-shorthand.reference.ts';
+import { planOf, playableFrom } from './drill-shorthand.reference.ts';
 import { findingSentence } from './finding-sentence.ts';
 import { boardsDistanceAt } from './in-boards.ts';
 import { runDrill } from './run-drill.ts';
@@ -192,6 +192,24 @@ describe('any drill', () => {
 
   it('and two thousand more', { timeout: 180_000 }, () => {
     fuzz(2000, 21);
+  });
+
+  // Found by ten thousand: the place to face lay so near that its distance squared was no whole number any more, the facing
+  // lost its length, and the blade went to and fro over the centre line for ever.
+  it('faces nobody who stands in the same place', () => {
+    const plan = planOf([
+      {
+        role: 'A',
+        atM: { xM: 0, yM: 0 },
+        facingRad: 0.3,
+        puck: true,
+        acts: [{ kind: 'face', whom: 'B' as SpotId }],
+      },
+      { role: 'B', atM: { xM: 6e-289, yM: 5.9e-161 } },
+    ]);
+    const run = runDrill(playableFrom(plan));
+    expect(run.durationS).toBeLessThan(1);
+    expect(run.tracks[0]!.facingRad.at(-1)).toBeCloseTo(0.3, 9);
   });
 
   // Ten thousand: set ICEWRIGHT_FUZZ=10000.

@@ -34,6 +34,9 @@ export const takeStep = (actor: Actor): void => {
   actor.facingY = actor.nextFacingY;
 };
 
+/** What is nearer than this lies in no direction (metres); velocities that give a facing are far above it. */
+export const SAME_PLACE_M = 1e-9;
+
 const turnFacing = (actor: Actor, stretch: Stretch): void => {
   const { next, whom } = actor;
   actor.nextFacingX = actor.facingX;
@@ -53,7 +56,7 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
     wantY = sign * next.yMps;
   }
   const size = Math.sqrt(wantX * wantX + wantY * wantY);
-  if (size === 0) return;
+  if (size < SAME_PLACE_M) return;
   wantX /= size;
   wantY /= size;
   const mostRad = actor.turnRadps * stretch.lengthS;
