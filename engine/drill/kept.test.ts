@@ -13,10 +13,12 @@ import { twoRunMemories } from './two-memories.ts';
 const rink = rinkOf({ preset: '200x85ft' });
 const level = levelOf('collegeWomen');
 
-const runOf = (plan: DrillPlan, memory = twoRunMemories()): Run => {
+const runOf = (plan: DrillPlan, memory = twoRunMemories(), speedRatio?: number): Run => {
   const playable = playableOf(plan, rink, level);
   if (playable.kind !== 'playable') throw new Error(JSON.stringify(playable.issues));
-  return runDrill(playable, { memory: memory.next() });
+  const model = { ...level.model, topSpeedMps: level.model.topSpeedMps * (speedRatio ?? 1) };
+  const models = Object.fromEntries(playable.spots.map(({ id }) => [id, model]));
+  return runDrill(playable, { memory: memory.next(), ...(speedRatio && { models }) });
 };
 
 /** A route with a second act, a pass off the boards onto it, and somebody in the way. */
@@ -60,6 +62,16 @@ describe('what is kept from earlier runs', () => {
       ),
       { numRuns: 60, seed: 11, endOnFailure: true },
     );
+  });
+
+  it('does not change what comes out when other people skate the same drill', () => {
+    const plan = bankDrill();
+    const runs = [0.9, 1, 1.1].map(speedRatio => {
+      const run = structuredClone(runOf(plan, twoRunMemories(), speedRatio));
+      expect(run).toEqual(runOf(structuredClone(plan), twoRunMemories(), speedRatio));
+      return run;
+    });
+    expect(new Set(runs.map(({ durationS }) => durationS)).size).toBe(3);
   });
 
   it('leaves the run before alone, for one run more', () => {

@@ -5,6 +5,7 @@ import type { IcePoint } from '../units/points.ts';
 import type { Actor } from './actor.ts';
 import { CARRIES_ON_MPS, LEAST_EFFORT_RATIO } from './drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from './in-boards.ts';
+import { keptOrDrawn, type LineAsked, type RouteLine } from './kept-lines.ts';
 import { keptOrPlanned, type RouteAsked, type RouteDeed, type RouteWay } from './kept-routes.ts';
 import type { PlannedRoute } from './planned-route.ts';
 import type { RunState } from './run-state.ts';
@@ -32,11 +33,10 @@ const wayOf = (asked: RouteAsked): RouteWay => {
   const { boards, act, from } = asked;
   const speedMps = Math.hypot(from.xMps, from.yMps);
   const moves = speedMps > CARRIES_ON_MPS.value;
-  const pointsM = [
-    { xM: from.xM, yM: from.yM },
-    ...act.throughM.map(pointM => standingPointOf(boards, pointM)),
-  ];
-  const curve = routeCurveOf(pointsM, moves ? { startHeadingRad: Math.atan2(from.yMps, from.xMps) } : {});
+  const { xM, yM } = from;
+  const startHeadingRad = moves ? Math.atan2(from.yMps, from.xMps) : undefined;
+  const lineAsked = { boards, throughM: act.throughM, xM, yM, startHeadingRad };
+  const { curve, off } = keptOrDrawn(lineAsked, () => lineOf(lineAsked));
   const profile = profileRoute(curve, asked.model, {
     startSpeedMps: moves ? speedMps : 0,
     facing: act.facing,
@@ -45,12 +45,31 @@ const wayOf = (asked: RouteAsked): RouteWay => {
     effortRatio: Math.max(LEAST_EFFORT_RATIO.value, act.effortRatio),
     stops: act.stops,
   });
-  let off: RouteWay['off'] = null;
+  const backward = act.facing === 'backward';
+  // An effort that is never 0 always gets there; a skater with no speed at all stays.
+  if (isNone(profile) || profile.durationS === 0) return { ...standingWay(from, backward), off };
+  return {
+    durationS: profile.durationS,
+    stepM: curve.stepM,
+    backward,
+    off,
+    xM: curve.xM,
+    yM: curve.yM,
+    speedMps: profile.speedMps,
+    timeS: profile.timeS,
+  };
+};
+
+/** The smooth curve, its bulges moved onto the ice; its bends, by which it is timed, stay those of the curve as drawn. */
+const lineOf = ({ boards, throughM, xM: fromXM, yM: fromYM, startHeadingRad }: LineAsked): RouteLine => {
+  const pointsM = [{ xM: fromXM, yM: fromYM }, ...throughM.map(pointM => standingPointOf(boards, pointM))];
+  const curve = routeCurveOf(pointsM, startHeadingRad === undefined ? {} : { startHeadingRad });
+  let off: RouteLine['off'] = null;
   const noteOff = (atM: IcePoint): void => {
     const byM = -boardsDistanceAt(boards, atM.xM, atM.yM);
     if (byM > (off?.byM ?? OFF_FROM_M)) off = { atM, byM };
   };
-  for (const pointM of act.throughM) noteOff(pointM);
+  for (const pointM of throughM) noteOff(pointM);
   const { xM, yM } = curve;
   for (let i = 0; i < xM.length; i++) {
     if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= WAY_ROOM_M) continue;
@@ -60,19 +79,7 @@ const wayOf = (asked: RouteAsked): RouteWay => {
     xM[i] = point.xM;
     yM[i] = point.yM;
   }
-  const backward = act.facing === 'backward';
-  // An effort that is never 0 always gets there; a skater with no speed at all stays.
-  if (isNone(profile) || profile.durationS === 0) return { ...standingWay(from, backward), off };
-  return {
-    durationS: profile.durationS,
-    stepM: curve.stepM,
-    backward,
-    off,
-    xM,
-    yM,
-    speedMps: profile.speedMps,
-    timeS: profile.timeS,
-  };
+  return { curve, off };
 };
 
 /** A line drawn on the boards is not yet off the ice. */

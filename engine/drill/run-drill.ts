@@ -41,6 +41,11 @@ export interface RunOptions {
   readonly chance?: Chance;
   /** The rep is broken off after the step in which this becomes true of what has happened: for who asks one thing only. */
   readonly until?: (events: readonly RunEvent[]) => boolean;
+  /**
+   * False leaves out the findings that are read from the finished tracks (`findingsOfTracks`), for who asks for events alone. What is noted
+   * while the rep is played stays, and tracks and events are the same.
+   */
+  readonly trackFindings?: boolean;
 }
 
 /**
@@ -79,7 +84,8 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   for (const puck of run.pucks) noteMissed(run, puck);
   const { tracks, pucks } = tracksOf(recorder, run.actors, run.pucks);
   const noted = [...run.findings, ...leftoverFindings(run)];
-  const findings = [...noted, ...findingsOfTracks(run, tracks, pucks, noted)];
+  const findings =
+    options.trackFindings === false ? noted : [...noted, ...findingsOfTracks(run, tracks, pucks, noted)];
   return {
     stepHz: STEP_HZ,
     sampleCount: recorder.count,

@@ -20,6 +20,20 @@ const anyTrack = (count: number): Track => ({
 });
 
 describe('ranges of tracks', () => {
+  it('are widened to exactly those of the blocks around', () => {
+    const { numbers, blockCount } = rangesOf(anyTrack(230), 12, 3);
+    for (const by of [0, 1, 2, 3, 4, 7, 30]) {
+      const wide = widened({ numbers, blockCount }, by).numbers;
+      for (let block = 0; block < blockCount; block++) {
+        const around = Array.from({ length: blockCount }, (_, i) => i).filter(i => Math.abs(i - block) <= by);
+        for (let k = 0; k < 8; k++) {
+          const values = around.map(i => numbers[8 * i + k]!);
+          expect(wide[8 * block + k]).toBe(k % 2 === 0 ? Math.min(...values) : Math.max(...values));
+        }
+      }
+    }
+  });
+
   it('never tell a pair apart that is nearer, nor slower than it is: every two samples looked at', () => {
     for (const count of [1, 5, 12, 13, 60, 97]) {
       const a = anyTrack(count);

@@ -42,24 +42,17 @@ export const widened = ({ numbers: single, blockCount }: TrackRanges, byBlocks: 
   return { numbers: wide, blockCount };
 };
 
-/** Each block taken together with the ones that many blocks away to either side. */
+/** Each block taken together with the ones that many blocks away to either side, at the ends with the last there is. */
 const withNeighbours = (single: Float64Array, blockCount: number, stride: number): Float64Array => {
   const wide = single.slice();
   const count = NUMBERS * blockCount;
   const away = NUMBERS * stride;
   for (let at = 0; at < count; at += 2) {
-    let low = single[at]!;
-    let high = single[at + 1]!;
-    if (at >= away) {
-      low = Math.min(low, single[at - away]!);
-      high = Math.max(high, single[at - away + 1]!);
-    }
-    if (at + away < count) {
-      low = Math.min(low, single[at + away]!);
-      high = Math.max(high, single[at + away + 1]!);
-    }
-    wide[at] = low;
-    wide[at + 1] = high;
+    const column = at % NUMBERS;
+    const before = Math.max(at - away, column);
+    const after = Math.min(at + away, count - NUMBERS + column);
+    wide[at] = Math.min(single[at]!, single[before]!, single[after]!);
+    wide[at + 1] = Math.max(single[at + 1]!, single[before + 1]!, single[after + 1]!);
   }
   return wide;
 };

@@ -45,6 +45,8 @@ export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally 
       chance: draw.chance,
       ...(memory && { memory }),
       ...(until && { until }),
+      // No outcome is judged by them, and nothing else is counted.
+      ...(options.onlyOutcomes && { trackFindings: false }),
     });
     addRep(book, run, counterOrderOf(seed, rep), rep);
   }
