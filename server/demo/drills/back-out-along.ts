@@ -17,19 +17,20 @@ export const backOutAlong: DemoDrill = {
   spots: {
     D1: {
       side: 'us',
-      at: [-12, 5],
+      at: [-12, 2],
+      facingRad: Math.PI / 4,
       waiting: 5,
       acts: [
-        along('skate', [[-16, 5.4]], { cue: whistle, facing: 'backward', effortRatio: 0.8 }),
+        along('skate', [[-16, 4]], { cue: whistle, facing: 'backward', effortRatio: 0.8 }),
         plain('pivot'),
         pickUp(),
         pass('F1', 14),
         along(
           'skate',
           [
-            [-14, 1],
-            [0, 0.5],
-            [12, 1],
+            [-13, 5.4],
+            [0, 3],
+            [12, 2],
           ],
           { stops: true },
         ),

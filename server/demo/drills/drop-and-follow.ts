@@ -40,14 +40,14 @@ export const dropAndFollow: DemoDrill = {
     },
     F2: {
       side: 'us',
-      at: [-8, -3],
+      at: [-9, -10],
       waiting: 4,
       acts: [
         along(
           'skate',
           [
-            [0, -4.6],
-            [9, -4.2],
+            [0, -8.8],
+            [8.6, -4.8],
           ],
           { cue: after(0.6), effortRatio: 0.85 },
         ),
@@ -57,7 +57,7 @@ export const dropAndFollow: DemoDrill = {
     },
     X1: {
       side: 'them',
-      at: [5, -3.6],
+      at: [5, -1.6],
       facingRad: -Math.PI / 2,
       waiting: 4,
       acts: [gap('F1', 2.6, { cue: whistle })],

@@ -32,8 +32,8 @@ export const loseItWinItHalfIce: DemoDrill = {
     },
     X1: {
       side: 'them',
-      at: [24, 0],
-      facingRad: Math.PI,
+      at: [24, 0.6],
+      facingRad: -Math.PI / 2,
       waiting: 3,
       acts: [
         pickUp({ cue: loses('F1') }),

@@ -14,19 +14,24 @@ export const offTheWall: DemoDrill = {
   habits: ['hunt'],
   minutes: 10,
   spots: {
-    Co: { side: 'them', kind: 'coach', at: [26, 10.6], acts: [pass('X1', 19, { cue: whistle, way: 'rim' })] },
+    Co: {
+      side: 'them',
+      kind: 'coach',
+      at: [26, -10.6],
+      acts: [pass('X1', 19, { cue: whistle, way: 'rim' })],
+    },
     X1: {
       side: 'them',
-      at: [19, -11.6],
+      at: [19, 11.6],
       facingRad: Math.PI,
       waiting: 4,
       acts: [
         along(
           'carry',
           [
-            [11, -8.8],
-            [1, -7],
-            [-8.5, -5.5],
+            [11, 8.8],
+            [1, 7],
+            [-8.5, 5.5],
           ],
           { cue: received('X1'), effortRatio: 0.8 },
         ),
@@ -34,19 +39,19 @@ export const offTheWall: DemoDrill = {
     },
     F1: {
       side: 'us',
-      at: [23, -1],
-      facingRad: -Math.PI / 2,
+      at: [23, 1],
+      facingRad: Math.PI / 2,
       waiting: 4,
       acts: [chase('X1', { cue: received('X1') })],
     },
     F2: {
       side: 'us',
-      at: [9, 1],
+      at: [9, -1],
       facingRad: Math.PI,
       waiting: 4,
       acts: [steal('X1', { cue: caught('X1') })],
     },
   },
-  pucks: [{ at: [26.6, 11], owner: 'Co', count: 10 }],
+  pucks: [{ at: [26.6, -11], owner: 'Co', count: 10 }],
   flow: { pauseS: 2, goesTo: { F1: 'F2', F2: 'X1', X1: 'F1' } },
 };

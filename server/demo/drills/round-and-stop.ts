@@ -9,7 +9,7 @@ export const roundAndStop: DemoDrill = {
   keyPoints: [
     'Tight round the pylon, then full',
     'Two bars in the house, not a glide',
-    'After the shot: second puck, out',
+    'After the shot: second puck, to the corner',
   ],
   habits: ['house'],
   minutes: 9,
@@ -59,7 +59,7 @@ export const roundAndStop: DemoDrill = {
         face('X1'),
       ],
     },
-    Co: { side: 'us', kind: 'coach', at: [-18, 11.5], facingRad: -Math.PI / 2 },
+    Co: { side: 'us', kind: 'coach', at: [-25.5, 9.2], facingRad: -Math.PI / 4 },
     G: { side: 'us', kind: 'goalie', at: [-26.2, 0] },
   },
   pucks: [

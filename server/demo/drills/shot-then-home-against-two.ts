@@ -13,43 +13,43 @@ export const shotThenHomeAgainstTwo: DemoDrill = {
   spots: {
     F1: {
       side: 'us',
-      at: [7, 7],
+      at: [7, -7],
       waiting: 4,
       acts: [
         along(
           'carry',
           [
-            [12, 6.4],
-            [16.5, 4],
+            [12, -6.4],
+            [16.5, -4],
           ],
           { cue: whistle, effortRatio: 0.8 },
         ),
         shoot('plusX', 22),
-        turn(Math.PI, 0.3),
+        turn(-Math.PI, 0.3),
         along(
           'skate',
           [
-            [6, 2],
-            [-6, 0.5],
-            [-17, 0.4],
+            [6, -2],
+            [-6, -0.5],
+            [-17, -0.4],
           ],
           { stops: true },
         ),
       ],
     },
-    Co: { side: 'them', kind: 'coach', at: [26, -6], acts: [pass('X1', 11, { cue: shot('F1') })] },
+    Co: { side: 'them', kind: 'coach', at: [26, 6], acts: [pass('X1', 11, { cue: shot('F1') })] },
     X1: {
       side: 'them',
-      at: [18, -9.4],
+      at: [18, 9.4],
       facingRad: Math.PI,
       waiting: 4,
       acts: [
         along(
           'carry',
           [
-            [4, -9.6],
-            [-7, -8.6],
-            [-15, -6.5],
+            [4, 9.6],
+            [-7, 8.6],
+            [-15, 6.5],
           ],
           { cue: received('X1'), effortRatio: 0.9 },
         ),
@@ -58,16 +58,16 @@ export const shotThenHomeAgainstTwo: DemoDrill = {
     },
     X2: {
       side: 'them',
-      at: [12, -3.4],
+      at: [12, 3.4],
       facingRad: Math.PI,
       waiting: 4,
       acts: [
         along(
           'skate',
           [
-            [2, -2.6],
-            [-9, -2],
-            [-18, -2],
+            [2, 2.6],
+            [-9, 2],
+            [-18, 2],
           ],
           { cue: received('X1'), effortRatio: 0.8, stops: true },
         ),
@@ -76,7 +76,7 @@ export const shotThenHomeAgainstTwo: DemoDrill = {
     },
     D1: {
       side: 'us',
-      at: [-1, -7],
+      at: [-1, 7],
       facingRad: 0,
       waiting: 4,
       acts: [{ kind: 'gap', whom: 'spot-x1', distanceM: 2.4, cue: received('X1') }],
@@ -85,7 +85,7 @@ export const shotThenHomeAgainstTwo: DemoDrill = {
     GB: { side: 'them', kind: 'goalie', at: [26.2, 0], facingRad: Math.PI },
   },
   pucks: [
-    { at: [7.8, 7.9], count: 8 },
-    { at: [26.6, -6.6], owner: 'Co', count: 8 },
+    { at: [7.8, -7.9], count: 8 },
+    { at: [26.6, 6.6], owner: 'Co', count: 8 },
   ],
 };

@@ -17,7 +17,7 @@ export const winItSmallNets: DemoDrill = {
     X1: {
       side: 'them',
       at: [5, 5.6],
-      facingRad: Math.PI,
+      facingRad: -Math.PI / 2,
       waiting: 3,
       acts: [
         pickUp({ cue: whistle }),
@@ -34,16 +34,16 @@ export const winItSmallNets: DemoDrill = {
     F1: {
       side: 'us',
       at: [4.6, 2.2],
-      facingRad: Math.PI,
+      facingRad: Math.PI / 2,
       waiting: 3,
       acts: [steal('X1', { cue: whistle })],
     },
   },
   pucks: [{ at: [0.6, 6.4], count: 10 }],
   gear: {
-    'divider-1': { kind: 'divider', at: [6.5, 0], facingRad: 0 },
-    'net-1': { kind: 'smallNet', at: [18, -10.4], facingRad: Math.PI / 2 },
-    'net-2': { kind: 'smallNet', at: [18, 10.4], facingRad: -Math.PI / 2 },
+    'divider-1': { kind: 'divider', at: [7.2, 0], facingRad: 0 },
+    'net-1': { kind: 'smallNet', at: [10.5, 0], facingRad: 0 },
+    'net-2': { kind: 'smallNet', at: [24, 0], facingRad: Math.PI },
   },
   games: [
     {
