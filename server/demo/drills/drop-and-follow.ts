@@ -40,7 +40,7 @@ export const dropAndFollow: DemoDrill = {
     },
     F2: {
       side: 'us',
-      at: [-9, -10],
+      at: [-7.7, -9.8],
       waiting: 4,
       acts: [
         along(
