@@ -1,5 +1,5 @@
 import type { Team } from '@icewright/book';
-import type { Run } from '@icewright/engine';
+import type { Outcome, Run } from '@icewright/engine';
 import { memo, type ReactNode } from 'react';
 import { DrillWords } from './drill-words.tsx';
 import type { Selection } from './edit/selection.ts';
@@ -7,6 +7,7 @@ import { EventsPanel } from './events-panel.tsx';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import type { Flowing } from './flow/use-flow.ts';
 import { GamePanel } from './games/game-panel.tsx';
+import { VersionsSection } from './library/versions-section.tsx';
 import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
 import type { Many } from './many/use-many.ts';
@@ -35,6 +36,7 @@ export function StudioMargin({ panels, ...props }: Props & { readonly panels: Re
         run={props.run}
         flowing={props.flowing}
         team={props.team}
+        wanted={props.many.wanted}
         onPick={props.onPick}
         onSeek={props.onSeek}
       />
@@ -51,7 +53,8 @@ const HowOften = memo(function HowOften({ seen, many, team }: Pick<Props, 'seen'
   );
 });
 
-const Block = memo(function Block({ id, seen, run, flowing, team, onPick, onSeek }: Omit<Props, 'many'>) {
+const Block = memo(function Block(props: Omit<Props, 'many'> & { readonly wanted: Outcome | null }) {
+  const { id, seen, run, flowing, team, onPick, onSeek } = props;
   const { hand, rink } = seen;
   const { drill, keep } = hand;
   const { lengths } = team;
@@ -68,6 +71,7 @@ const Block = memo(function Block({ id, seen, run, flowing, team, onPick, onSeek
       />
       <FlowPanel id={id} drill={drill} run={run} flowing={flowing} team={team} onKeep={keep} />
       {run !== null && <EventsPanel drill={drill} run={run} onSeek={onSeek} />}
+      <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} />
       <DrillWords id={id} drill={drill} team={team} />
     </>
   );

@@ -1,4 +1,6 @@
 import type { Act, DrillPlan, Spot } from '../drill/drill.ts';
+import type { MendWrite } from '../drill/mend.ts';
+import { planAfter } from '../drill/plan-after.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 
@@ -19,12 +21,6 @@ export type FreeQuantity = {
     }
   | { readonly kind: 'delay' | 'gap' | 'passSpeed' | 'effort'; readonly act: ActId }
 );
-
-/** One value of a plan to be set, by its path: as documents are written. */
-export interface PlanChange {
-  readonly path: readonly string[];
-  readonly value: unknown;
-}
 
 /** How far a spot may be moved for a tuned answer, metres each way: beyond it is another drill. */
 const MOVES_M = 8;
@@ -82,7 +78,7 @@ const ofAct = (spot: SpotId, id: ActId, act: Act): readonly FreeQuantity[] => {
  * What has to be set in the plan for this value: any finite number in the quantity's unit, for a good plan between its `low` and
  * `high`. A puck that starts on the spot's stick comes along. Empty when the plan does not have the spot.
  */
-export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): readonly PlanChange[] => {
+export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): readonly MendWrite[] => {
   const spot = plan.spots[free.spot];
   if (!spot) return [];
   if (free.kind === 'spotAlong') {
@@ -116,14 +112,4 @@ export const changesFor = (plan: DrillPlan, free: FreeQuantity, value: number): 
  * part that stays is the same object.
  */
 export const planWith = (plan: DrillPlan, free: FreeQuantity, value: number): DrillPlan =>
-  changesFor(plan, free, value).reduce<DrillPlan>(
-    (so, change) => withValue(so, change.path, change.value) as DrillPlan,
-    plan,
-  );
-
-const withValue = (node: unknown, path: readonly string[], value: unknown): unknown => {
-  const [key, ...rest] = path;
-  if (key === undefined) return value;
-  const before = node as Record<string, unknown>;
-  return { ...before, [key]: withValue(before[key], rest, value) };
-};
+  planAfter(plan, changesFor(plan, free, value));

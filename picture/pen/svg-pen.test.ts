@@ -5,7 +5,7 @@ import { LETTERINGS, type LetteringName } from '../lettering.ts';
 import { MARKS, type MarkName } from '../marks.ts';
 import { drawEverything } from './everything-for-tests.ts';
 import { shortNumber } from './path-string.ts';
-import { svgFile, svgMarkup, svgParts } from './svg-pen.ts';
+import { svgFile, svgMarkup, svgParts, svgPieces } from './svg-pen.ts';
 
 const BOX = { viewBox: [0, 0, 10, 10] } as const;
 
@@ -15,6 +15,25 @@ describe('the SVG pen of the screens', () => {
     expect(markup).not.toMatch(/\sstyle=|<script|\son[a-z]+=|<style/);
     for (const name of Object.keys(MARKS)) expect(markup).toContain(`class="mk-${name}"`);
     for (const name of Object.keys(LETTERINGS)) expect(markup).toContain(`class="tx-${name}"`);
+  });
+
+  it('gives the same drawing in pieces, each of them one whole element', () => {
+    const pieces = svgPieces(drawEverything, {});
+    expect(pieces.join('')).toBe(svgParts(drawEverything, {}));
+    expect(pieces.length).toBeGreaterThan(1);
+    for (const piece of pieces) {
+      const [, name] = /^<(\w+)/.exec(piece) ?? [];
+      expect(piece.endsWith('/>') || piece.endsWith(`</${name}>`), piece.slice(0, 80)).toBe(true);
+      const groups = (piece.match(/<g[\s>]/g) ?? []).length;
+      expect((piece.match(/<\/g>/g) ?? []).length).toBe(groups);
+    }
+  });
+
+  it('keeps letters upright in a drawing that is turned by who shows it, as in one that turns itself', () => {
+    const words = (pen: Parameters<typeof drawEverything>[0]) => pen.text('order', '1', 3, 4);
+    const turned = svgParts(pen => pen.place({ turnRad: -Math.PI / 2 }, () => words(pen)), {});
+    const [own] = svgPieces(words, { turnRad: -Math.PI / 2 });
+    expect(turned).toBe(`<g transform="rotate(-90)">${own}</g>`);
   });
 
   it('lets nobody write markup with words', () => {
