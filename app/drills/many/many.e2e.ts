@@ -65,8 +65,8 @@ describe('many reps of a drill', () => {
         'First forward back takes the middle is held',
         'Gap at our blue line is held',
       ]);
-      await page.keyboard.press('Escape');
-      await wantLevel(page);
+      await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
+      await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
     }));
 
   it('are stopped by pressing the word, and go on when asked', () =>
