@@ -1,4 +1,4 @@
-import { endAct, fireCue } from './act-flow.ts';
+import { ease, endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { isAfterPuck } from './contest-play.ts';
 import { giveTo, type PuckPlay, takeOne } from './puck-play.ts';
@@ -37,7 +37,14 @@ export const takeFree = (run: RunState, puck: PuckPlay, actor: Actor): void => {
   } else {
     run.events.push({ kind: 'pickUp', timeS: nowS, atM: placeOf(puck), spot });
   }
-  if (actor.motion === 'pickUp') endAct(run, actor);
+  endQuest(run, actor);
+};
+
+/** Who went for a puck has it: the act that did has its end, and so has the way to meet a pass. */
+export const endQuest = (run: RunState, actor: Actor): void => {
+  if (actor.motion !== 'pickUp') return;
+  if (actor.actIndex >= 0) endAct(run, actor);
+  else ease(actor);
 };
 
 /** Whether anybody may go for it: it lies, is loose, or slides by after whom it was meant for has missed it. */
@@ -65,6 +72,7 @@ export const nearestFree = (run: RunState, actor: Actor): PuckPlay | null => {
  * opponent, or into a net. A pass on its way is waited for.
  */
 export const isQuestOver = (actor: Actor): boolean => {
+  if (actor.actIndex < 0) return false;
   if (actor.motion === 'pickUp') return actor.puck !== null;
   if (actor.motion !== 'steal') return false;
   if (actor.whom?.puck) actor.prey = actor.whom.puck;

@@ -50,6 +50,25 @@ describe('a rim', () => {
   });
 });
 
+describe('a rim that does not come by', () => {
+  it('is met by a receiver who has nothing else to do', () => {
+    const run = runDrill(
+      playableFrom(
+        planOf([
+          { role: 'F1', atM: at(-27.4, 7), puck: true, acts: [passOf('rim', 16)] },
+          {
+            role: 'F2',
+            atM: at(-6, 8),
+            acts: [skate([at(0, 8.5)], { kind: 'carry', cue: { on: 'receive', spot: named('F2') } })],
+          },
+        ]),
+      ),
+    );
+    expect(run.events.find(event => event.kind === 'receive')).toMatchObject({ spot: 'F2', from: 'F1' });
+    expect(run.pucks[0]!.owner.at(-1)).toBe(1);
+  });
+});
+
 describe('a drop', () => {
   const drop = (speedMps: number) =>
     runDrill(

@@ -67,14 +67,14 @@ export const saucerPath = (
   };
 };
 
-const ARC_PARTS = 8;
+const DIRECTIONS = 96;
 const LOOK_STEP_S = 1 / 30;
 const LONGEST_RIM_S = 6;
 
 /**
- * The rim that comes nearest to the receiver: hard at the boards where a corner begins, so that it follows them round. Looks
- * at eight places of each corner; null when none of them leads round a corner within reach of the receiver's lunge and
- * `LONGEST_RIM_S`. It is met where it is first within reach of the receiver as far as the drill fixes the receiver.
+ * The rim to a receiver: of 96 directions of launch, those that follow a corner round (one rim, or touch after touch in it) and
+ * come within the lunge of the receiver as far as the drill fixes the receiver; of these the soonest. When none does, the one
+ * that comes nearest, for the receiver to go and meet (`meetsAfterS` NaN). Null when none leads round a corner.
  */
 export const aimRim = (
   run: RunState,
@@ -83,45 +83,53 @@ export const aimRim = (
   lungeReachM: number,
   speedMps: number,
 ): PassAim | null => {
-  const { boards } = run.rink;
-  const cornerX = boards.lengthM / 2 - boards.cornerRadiusM;
-  const cornerY = boards.widthM / 2 - boards.cornerRadiusM;
   let best: PassAim | null = null;
-  for (const signX of [-1, 1]) {
-    for (const signY of [-1, 1]) {
-      for (let part = 0; part <= ARC_PARTS; part++) {
-        const rad = (part / ARC_PARTS) * (Math.PI / 2);
-        const atX = signX * (cornerX + boards.cornerRadiusM * Math.cos(rad));
-        const atY = signY * (cornerY + boards.cornerRadiusM * Math.sin(rad));
-        const launchRad = Math.atan2(atY - fromM.yM, atX - fromM.xM);
-        const path = puckPath(boards, run.puckModel, fromM, launchRad, speedMps);
-        const rim = path.legs.find(leg => leg.kind === 'rim');
-        if (!rim) continue;
-        const meetsAfterS = meetingAfter(run, path, foreseen, rim.startS, lungeReachM);
-        if (Number.isNaN(meetsAfterS) || (best && meetsAfterS >= best.meetsAfterS)) continue;
-        best = { path, meetsAfterS };
-      }
+  let nearestM = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < DIRECTIONS; i++) {
+    const launchRad = (2 * Math.PI * i) / DIRECTIONS;
+    const path = puckPath(run.rink.boards, run.puckModel, fromM, launchRad, speedMps);
+    const fromS = roundCornerS(path);
+    if (Number.isNaN(fromS)) continue;
+    const { afterS, apartM } = meetingAfter(run, path, foreseen, fromS, WELL_WITHIN * lungeReachM);
+    const isMet = Number.isFinite(afterS);
+    if (
+      best && Number.isFinite(best.meetsAfterS) ? !(afterS < best.meetsAfterS) : !isMet && apartM >= nearestM
+    ) {
+      continue;
     }
+    nearestM = apartM;
+    best = { path, meetsAfterS: afterS };
   }
   return best;
 };
 
+/** When a path begins to follow a corner, seconds; NaN when it does not. */
+const roundCornerS = ({ legs, bounces }: PuckPath): number => {
+  const rim = legs.find(leg => leg.kind === 'rim');
+  if (rim) return rim.startS;
+  const touches = bounces.filter(({ part }) => part.startsWith('corner'));
+  return touches.length >= 2 ? touches[0]!.timeS : Number.NaN;
+};
+
+/** When the puck is first within `withinM` of the receiver (NaN when it is not), and how near it comes. */
 const meetingAfter = (
   run: RunState,
   path: PuckPath,
   foreseen: Foreseen,
   fromS: number,
-  lungeReachM: number,
-): number => {
+  withinM: number,
+): { readonly afterS: number; readonly apartM: number } => {
   const body = { xM: 0, yM: 0, xMps: 0, yMps: 0 };
   const place = { xM: 0, yM: 0 };
   const lastS = Math.min(path.endTimeS, fromS + LONGEST_RIM_S);
+  let apartM = Number.POSITIVE_INFINITY;
   for (let afterS = fromS; afterS <= lastS; afterS += LOOK_STEP_S) {
     placeOnPath(path, afterS, place);
     placeAt(foreseen, run.nowS + afterS, body);
-    if (Math.hypot(place.xM - body.xM, place.yM - body.yM) <= WELL_WITHIN * lungeReachM) return afterS;
+    apartM = Math.min(apartM, Math.hypot(place.xM - body.xM, place.yM - body.yM));
+    if (apartM <= withinM) return { afterS, apartM };
   }
-  return Number.NaN;
+  return { afterS: Number.NaN, apartM };
 };
 
 /** A puck that is met this far inside the lunge is still within it when the receiver has moved on by a step of the look. */

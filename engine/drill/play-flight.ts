@@ -4,6 +4,7 @@ import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { setLoose } from './contest-play.ts';
 import { BOBBLE_KEEPS_RATIO, LOOSE_LEAST_MPS } from './contest-rows.ts';
+import { endQuest } from './free-puck.ts';
 import { launch } from './launch.ts';
 import { hasControl } from './pass-luck.ts';
 import { placeOnPath } from './place-on-path.ts';
@@ -68,6 +69,7 @@ export const receive = (run: RunState, puck: PuckPlay): void => {
     spot: to.spot.id,
     from: from.spot.id,
   });
+  endQuest(run, to);
   fireCue(run, { on: 'receive', spot: to.spot.id, timeS: run.nowS });
 };
 

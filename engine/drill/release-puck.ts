@@ -31,8 +31,17 @@ export const releasePass = (
   if (Number.isFinite(aim.meetsAfterS)) flight.meetS = run.nowS + aim.meetsAfterS;
   else flight.isLate = true;
   // A drop is there for who comes after, also once it lies.
-  if (act.way === 'drop') puck.left = { by: passer, to: receiver };
+  if (act.way === 'drop' || (act.way === 'rim' && flight.isLate)) puck.left = { by: passer, to: receiver };
+  if (act.way === 'rim' && flight.isLate) goToMeet(receiver, puck);
   noteLanes(run, passer, act, flight, aim.saucer ? lowAgainS(run, aim.saucer) : 0);
+};
+
+/** A receiver with nothing to do goes to meet a rim that does not come by. */
+const goToMeet = (receiver: Actor, puck: PuckPlay): void => {
+  const isIdle = receiver.actIndex < 0 && receiver.dueS === Number.POSITIVE_INFINITY;
+  if (!isIdle || receiver.puck || receiver.motion === 'cutOff') return;
+  receiver.motion = 'pickUp';
+  receiver.prey = puck;
 };
 
 /** Leaves the puck where it is for the one named: a drop without a push. */

@@ -22,6 +22,7 @@ const isAtWork = (run: RunState, actor: Actor): boolean =>
     actor.motion !== 'gap' &&
     actor.motion !== 'screen' &&
     !waitsForNothing(run, actor)) ||
+  (actor.motion === 'pickUp' && actor.prey !== null && isFree(actor.prey)) ||
   actor.motion === 'cutOff';
 
 /** Goes for a puck when there is none to be had. */

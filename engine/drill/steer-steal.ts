@@ -12,7 +12,7 @@ import { steerToGoal } from './steer-gap.ts';
  * waits, and the push is nothing.
  */
 export const steerPickUp = (run: RunState, actor: Actor): void => {
-  if (!actor.prey || !isFree(actor.prey)) actor.prey = nearestFree(run, actor);
+  if (!actor.prey || !isFree(actor.prey)) actor.prey = actor.actIndex < 0 ? null : nearestFree(run, actor);
   if (actor.prey) steerToPuck(run, actor, actor.prey);
   else {
     actor.push.x = 0;
