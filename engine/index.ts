@@ -13,6 +13,7 @@ export * from './drill/mend.ts';
 export * from './drill/mend-rows.ts';
 export * from './drill/mend-sentence.ts';
 export * from './drill/mends-of.ts';
+export * from './drill/goalie-rows.ts';
 export * from './drill/needs-of.ts';
 export * from './drill/plan-after.ts';
 export * from './drill/plan-from-freeze.ts';

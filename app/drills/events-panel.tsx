@@ -45,6 +45,20 @@ function eventSaid(drill: Drill, event: RunEvent): string | null {
       return 'off the boards';
     case 'shot':
       return `${roleOf(drill, event.spot)} shoots`;
+    case 'goal':
+      return 'in the net';
+    case 'save':
+      return `${roleOf(drill, event.spot)} stops it`;
+    case 'wide':
+      return 'wide';
+    case 'pickUp':
+      return `${roleOf(drill, event.spot)} picks a puck up`;
+    case 'leave':
+      return `${roleOf(drill, event.spot)} leaves the puck`;
+    case 'steal':
+      return `${roleOf(drill, event.spot)} wins it from ${roleOf(drill, event.from)}`;
+    case 'loose':
+      return `loose off ${roleOf(drill, event.spot)}`;
     case 'puckCrosses':
       return `puck over ${LINE_SAID[event.line]}`;
     case 'caught':

@@ -2,6 +2,7 @@ import * as bodyRows from '../drill/body-rows.ts';
 import * as contestRows from '../drill/contest-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as findingRows from '../drill/finding-rows.ts';
+import * as goalieRows from '../drill/goalie-rows.ts';
 import * as mendRows from '../drill/mend-rows.ts';
 import * as passWayRows from '../drill/pass-way-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
@@ -43,6 +44,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
       ...rowsIn(drillRows),
       ...rowsIn(bodyRows),
       ...rowsIn(findingRows),
+      ...rowsIn(goalieRows),
       ...rowsIn(mendRows),
       ...Object.values(ROUTE_ROWS),
     ],

@@ -61,6 +61,8 @@ export interface Actor extends Body {
   possessions: number;
   passes: number;
   shots: number;
+  /** When this goalie was last shot at. */
+  shotAtS: number;
   receptions: number;
   /** The gap held now, and that of the act: with help it is closed. */
   gapM: number;
@@ -125,6 +127,7 @@ export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, n
   possessions: 0,
   passes: 0,
   shots: 0,
+  shotAtS: Number.NEGATIVE_INFINITY,
   receptions: 0,
   gapM: 0,
   actGapM: 0,

@@ -17,7 +17,7 @@ export const nextFlightS = ({ flight }: PuckPlay): number => {
   const bounce = flight.path.bounces[flight.nextBounce];
   const bounceS = bounce ? flight.releasedS + bounce.timeS : Number.POSITIVE_INFINITY;
   const endS = flight.releasedS + flight.path.endTimeS;
-  return Math.min(flight.cutS, flight.meetS, flight.netS, bounceS, endS);
+  return Math.min(flight.cutS, flight.meetS, flight.netS, flight.saveS, bounceS, endS);
 };
 
 /** Plays what is due of a sliding puck: bounces, an opponent's stick, the meeting, the net, the stop. True when it changed anything. */
@@ -28,6 +28,9 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
   if (bounce && flight.releasedS + bounce.timeS <= run.nowS) {
     flight.nextBounce++;
     run.events.push({ kind: 'bounce', timeS: run.nowS, atM: bounce.boardsPointM });
+    endShot(run, puck, 'wide');
+  } else if (flight.saveS <= run.nowS) {
+    save(run, puck);
   } else if (flight.cutS <= run.nowS) {
     flight.cutS = Number.POSITIVE_INFINITY;
     cutOff(run, puck, flight.cutBy);
@@ -43,6 +46,7 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
     noteMissed(run, puck);
     const { looseS, lostBy, left } = puck;
     const isDead = flight.netS <= run.nowS;
+    endShot(run, puck, isDead ? 'goal' : 'wide');
     letLie(puck);
     puck.isDead = isDead;
     puck.looseS = looseS;
@@ -50,6 +54,36 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
     puck.left = left;
   }
   return true;
+};
+
+/** Says once what became of a shot. */
+const endShot = (run: RunState, puck: PuckPlay, kind: 'goal' | 'wide'): void => {
+  const { flight } = puck;
+  if (!flight?.isShot) return;
+  flight.isShot = false;
+  run.events.push({
+    kind,
+    timeS: run.nowS,
+    atM: placeOf(puck),
+    spot: flight.from.spot.id,
+    puck: run.pucks.indexOf(puck),
+  });
+};
+
+/** The goalie has it and holds it: the puck is out of play. */
+const save = (run: RunState, puck: PuckPlay): void => {
+  const { flight } = puck;
+  if (!flight?.savedBy) throw new Error(`a shot was stopped at ${run.nowS} s by nobody`);
+  run.events.push({
+    kind: 'save',
+    timeS: run.nowS,
+    atM: placeOf(puck),
+    spot: flight.savedBy.spot.id,
+    from: flight.from.spot.id,
+    puck: run.pucks.indexOf(puck),
+  });
+  letLie(puck);
+  puck.isDead = true;
 };
 
 /** The receiver of the pass on its way has it, or, with chance against it, it comes loose off the stick. */

@@ -20,6 +20,11 @@ export interface PuckFlight<Skater> {
   cutY: number;
   /** When it comes to rest in a net; Infinity when it does not. */
   netS: number;
+  /** A shot has not ended in the net, at a goalie or beside it yet. */
+  isShot: boolean;
+  /** When a goalie stops it; Infinity when none does. */
+  saveS: number;
+  savedBy: Skater | null;
   nextBounce: number;
   /** The meeting has failed; the receiver still takes the puck when it slides by within reach. */
   isLate: boolean;

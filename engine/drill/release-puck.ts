@@ -1,5 +1,6 @@
 import { puckPath } from '../puck/path.ts';
 import { type Actor, placeOf } from './actor.ts';
+import { findGoalie, saveAfterS, shotRad } from './goalie.ts';
 import { launch } from './launch.ts';
 import { noteLanes } from './note-lanes.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
@@ -62,8 +63,8 @@ export const leaveFor = (run: RunState, passer: Actor, receiver: Actor, act: Pla
 };
 
 /**
- * A shot goes straight at the middle of the net at that end, past whoever stands there: the run knows no save. On ice with
- * small nets the two ends are the two nets.
+ * A shot goes straight at the net at that end (`shotRad`), along the ice; a goalie who stands before it may stop it (`saveAfterS`), and skaters in
+ * its way stop nothing. On ice with small nets the two ends are the two nets.
  */
 export const releaseShot = (
   run: RunState,
@@ -73,7 +74,7 @@ export const releaseShot = (
   const puck = puckOf(shooter);
   const net = run.rink.nets[act.atEnd === 'minusX' ? 0 : 1]!;
   const fromM = placeOf(puck);
-  const launchRad = Math.atan2(net.atM.yM - fromM.yM, net.atM.xM - fromM.xM);
+  const launchRad = shotRad(run, shooter, fromM, net);
   const path = puckPath(run.rink.boards, run.puckModel, fromM, launchRad, act.speedMps);
   run.events.push({
     kind: 'shot',
@@ -84,7 +85,15 @@ export const releaseShot = (
     speedMps: act.speedMps,
     puck: run.pucks.indexOf(puck),
   });
-  launch(run, puck, shooter, null, act.id, path);
+  const flight = launch(run, puck, shooter, null, act.id, path);
+  flight.isShot = true;
+  const goalie = findGoalie(run, net);
+  if (!goalie) return;
+  const afterS = saveAfterS(run, goalie, path, net);
+  goalie.shotAtS = run.nowS;
+  if (afterS === null) return;
+  flight.saveS = run.nowS + afterS;
+  flight.savedBy = goalie;
 };
 
 /** The puck on the stick of who passes or shoots: an act without one waits for it. */

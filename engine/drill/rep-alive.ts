@@ -33,7 +33,7 @@ const waitsForNothing = (run: RunState, actor: Actor): boolean => {
 
 const isUnderWay = (run: RunState, { flight }: PuckPlay): boolean => {
   if (!flight) return false;
-  if (Math.min(flight.meetS, flight.cutS, flight.netS) < Number.POSITIVE_INFINITY) return true;
+  if (Math.min(flight.meetS, flight.cutS, flight.netS, flight.saveS) < Number.POSITIVE_INFINITY) return true;
   return run.nowS < flight.releasedS + LOOK_AFTER_S;
 };
 

@@ -1,7 +1,7 @@
+import { GOALIE_RESET_S } from '../drill/goalie-rows.ts';
 import type { Finding, Run } from '../drill/run-result.ts';
 import { otherEnd } from '../units/ends.ts';
 import type { PlayedFlow } from './flow-result.ts';
-import { GOALIE_RESET_S } from './flow-rows.ts';
 import type { RepFacts } from './rep-facts.ts';
 
 /**

@@ -59,15 +59,6 @@ export const MOVING_RATIO: Row = {
   status: 'sourced',
 };
 
-export const GOALIE_RESET_S: Row = {
-  name: 'a goalie is ready again after',
-  value: 4,
-  unit: 's',
-  range: [3, 5],
-  source: 'one goalie coach: 3 to 5 s before a shot to get ready; no study behind it',
-  status: 'estimate',
-};
-
 export const PUCK_BACK_S: Row = {
   name: 'a played puck is back after',
   value: 30,
