@@ -33,6 +33,9 @@ export function cardOf(
     groups: groupsOf(team, practice),
     note: noteOf(team, practice),
     cautions: [
+      ...(schedule.leftMinutes < 0
+        ? [`The blocks take ${-schedule.leftMinutes} min more than the ice: leave something out.`]
+        : []),
       ...noContactOf(team, practice).map(
         skater => `${calledOf(skater)}: no contact until the medical staff lift it.`,
       ),

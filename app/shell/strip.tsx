@@ -24,6 +24,7 @@ export function Strip({ team }: { readonly team: Team | null }) {
     setOpen(null);
     if (slip !== null) openers.current[slip]?.focus();
   };
+  useKeys([{ keys: '?', says: 'these keys', act: () => toggle('keys') }]);
   useKeys(slip === null ? [] : [{ keys: 'Escape', says: 'close this', act: close }]);
   return (
     <header>

@@ -90,7 +90,8 @@ export const drawIdea = (
   }
   kept.forEach((skater, index) => {
     const isWorker = problem.workers.some(worker => worker.id === skater.id);
-    const startM = isWorker ? workerStart(problem, skater, startOf(skater), sign, inside) : startOf(skater);
+    const wantedM = isWorker ? workerStart(problem, skater, startOf(skater), sign, inside) : startOf(skater);
+    const startM = skater.kind === 'goalie' ? wantedM : inside(besideAll(wantedM, Object.values(spots)));
     const acts =
       skater.id === problem.carrier.id
         ? carrierActs(problem, skater, finishXM, cue, level)
@@ -194,6 +195,17 @@ const carrierActs = (
   },
   { kind: 'shoot', atEnd: problem.goesTo, speedMps: level.model.wristShotMps },
 ];
+
+/** Two who would start on each other stand beside each other, the later one nearer to the middle of the ice. */
+const besideAll = (atM: IcePoint, others: readonly Spot[]): IcePoint => {
+  const step = atM.yM > 0 ? -START_APART_M : START_APART_M;
+  let yM = atM.yM;
+  while (others.some(other => distance(other.atM, { xM: atM.xM, yM }) < START_APART_M)) yM += step;
+  return { xM: atM.xM, yM };
+};
+
+/** Room for a skater and the stick, metres: our choice. */
+const START_APART_M = 2.5;
 
 /** A puck that changes hands does so at the whistle, where the picture is: all else needs the speed of the game. */
 const runUpOf = ({ standard }: Problem): number =>

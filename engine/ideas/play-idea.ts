@@ -83,7 +83,9 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   const flow = flowOf(plan, run, setting.flow);
   const repsPerMinute = isNone(flow) ? 0 : flow.repCount / setting.flow.minutes;
   const movingRatio = isNone(flow) ? 0 : flow.movingRatio;
-  const lookFindings = run.findings.filter(finding => finding.weight === 'look');
+  const lookFindings = [...run.findings, ...(isNone(flow) ? [] : flow.findings)].filter(
+    finding => finding.weight === 'look',
+  );
   const partCount = partsOf(plan);
   const terms = [
     { name: 'likeness', valueM: likeness?.distanceM ?? 0 },

@@ -63,7 +63,7 @@ const FINEST = 1 / 512;
 export function* tuneSteps(
   setting: TuneSetting,
 ): Generator<TuneAsk, TuneAnswer, readonly (number | Tally)[]> {
-  const { low, high, wantedRatio } = setting;
+  const { low, high, now, wantedRatio } = setting;
   const { scanCount = SCAN_COUNT, scanReps = SCAN_REPS, repCount = REP_COUNT } = setting;
   const known = new Map<number, TunePoint>();
   function* look(
@@ -83,6 +83,11 @@ export function* tuneSteps(
     Array.from({ length: scanCount }, (_, i) => low + ((high - low) * i) / (scanCount - 1)),
     scanReps,
   );
+  if (now >= low && now <= high) {
+    yield* look([now], repCount);
+    const here = known.get(now);
+    if (here && isWithinOf(here, wantedRatio)) return answerOf(curve(), setting, repCount, undefined);
+  }
   // A peak or a hollow between two scanned values may reach what the scan does not: look beside the nearest twice.
   for (let round = 0; round < 2 && !findBracket(curve(), setting); round++) {
     yield* look(besideNearest(curve(), wantedRatio), scanReps);
@@ -180,11 +185,16 @@ const answerOf = (
   bracket: readonly [TunePoint, TunePoint] | undefined,
 ): TuneAnswer => {
   const { wantedRatio } = setting;
-  const near = (bracket ?? curve)
-    .filter(point => point.repCount >= repCount)
-    .sort((a, b) => Math.abs(missOf(a, wantedRatio)) - Math.abs(missOf(b, wantedRatio)))[0];
-  const isWithin = near && near.rate.lowerRatio <= wantedRatio && wantedRatio <= near.rate.upperRatio;
-  if (near && isWithin) {
+  // As it stands it may come as often as is wanted already: then nothing is to be moved.
+  const asItStands = curve.find(
+    point => point.value === setting.now && point.repCount >= repCount && isWithinOf(point, wantedRatio),
+  );
+  const near =
+    asItStands ??
+    (bracket ?? curve)
+      .filter(point => point.repCount >= repCount)
+      .sort((a, b) => Math.abs(missOf(a, wantedRatio)) - Math.abs(missOf(b, wantedRatio)))[0];
+  if (near && isWithinOf(near, wantedRatio)) {
     const half = (near.rate.upperRatio - near.rate.lowerRatio) / 2;
     const range = setting.high - setting.low;
     const slope = Math.abs(slopeAt(curve, near.value, range / 8));
@@ -194,6 +204,9 @@ const answerOf = (
   if (bracket) return { kind: 'jumps', below: bracket[0], above: bracket[1], curve };
   return { kind: 'cannotBeReached', ...extremesOf(curve), curve };
 };
+
+const isWithinOf = ({ rate }: TunePoint, wantedRatio: number): boolean =>
+  rate.lowerRatio <= wantedRatio && wantedRatio <= rate.upperRatio;
 
 /** Slope of the line through the points within `reach` of the value, each counted by its reps. */
 const slopeAt = (curve: readonly TunePoint[], value: number, reach: number): number => {

@@ -71,7 +71,7 @@ describe('the score', () => {
     const drawn = recordingOf(pen => drawScore(pen, rep, PUCK_ACTS, rink, { width: 920 }));
     const layout = scoreLayout(PUCK_ACTS, rep, { width: 920 });
     const taken = rep.events.filter(event => event.kind === 'receive');
-    expect(taken.length).toBeGreaterThan(1);
+    expect(taken.length).toBeGreaterThan(0);
     const ties = drawn.flatMap(call => (call.call === 'path' && call.mark === 'scorePass' ? [call] : []));
     expect(ties.length).toBeGreaterThanOrEqual(taken.length);
     const picked = rep.events.find(event => event.kind === 'pickUp')!;

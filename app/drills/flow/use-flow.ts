@@ -47,6 +47,7 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
   const [told, setTold] = useState<WhoIsHere | null>(null);
   const here = told ?? roster;
   const { spots, pucks, gear, games, minutes, flow: beat } = drill;
+  const hasGoalie = Object.values(spots).some(spot => spot.kind === 'goalie');
   const asked = `${here.skaters} ${here.goalies} ${here.beyondLines} ${minutes}`;
   const gameFindings = useMemo(
     () => findSmallGame({ spots, pucks, gear, games }, rink, here.skaters),
@@ -57,7 +58,8 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
     if (run === null) return NOT_YET;
     const plan = { spots, pucks, gear, games, ...(beat === undefined ? {} : { flow: beat }) };
     const setting: FlowSetting = {
-      roster: { skaters: here.skaters, goalies: here.goalies },
+      // Without a goalie in the drawing nobody is shot at.
+      roster: { skaters: here.skaters, goalies: hasGoalie ? here.goalies : 0 },
       minutes,
       beyondLines: here.beyondLines,
     };

@@ -13,6 +13,7 @@ import { percentSaid } from '../../parts/figures.ts';
 import { Cancelled } from '../many/many-pool.ts';
 import { type Playing, playTune, sharedPool } from '../many/play-many.ts';
 import { MANY_SEED } from '../many/use-many.ts';
+import { firstNewFinding } from './new-findings.ts';
 
 export interface TunedVersions {
   /** Which one is being looked for. */
@@ -59,7 +60,10 @@ export function useTunedVersion(
         setLooking(null);
         if (answer.kind === 'reached') {
           const { spots, pucks, gear } = planWith(drill, free, answer.value);
-          onMade({ ...drill, spots, pucks, gear } as Drill, as);
+          const made = { ...drill, spots, pucks, gear } as Drill;
+          const worse = firstNewFinding(drill, made);
+          if (worse === null) onMade(made, as);
+          else setWhyNot(`where it would come so, there is something to look at: ${worse}`);
         } else if (answer.kind === 'cannotBeReached')
           setWhyNot(
             `wherever it starts within reach it comes in ${percentSaid(answer.lowest.rate.rateRatio)} to ${percentSaid(answer.highest.rate.rateRatio)} of reps`,

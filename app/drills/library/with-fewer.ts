@@ -1,6 +1,7 @@
 import type { Drill, DrillAct, DrillSpot } from '@icewright/book';
-import { levelOf, playableOf, rinkOf, runDrill, type SpotId } from '@icewright/engine';
+import type { SpotId } from '@icewright/engine';
 import type { Made } from './half-ice.ts';
+import { lookFindingsOf } from './new-findings.ts';
 
 /**
  * The drill with one skater fewer: of those whom nobody else's act or cue names and who do not start with the puck, the last one whose
@@ -43,9 +44,4 @@ const flowWithout = (drill: Drill, id: SpotId): Pick<Drill, 'flow'> | object => 
   return { flow: { ...drill.flow, goesTo } };
 };
 
-/** Findings to look at of one rep; null when it cannot be played. */
-const lookCountOf = (drill: Drill): number | null => {
-  const playable = playableOf(drill, rinkOf(drill.rink), levelOf(drill.level));
-  if (playable.kind !== 'playable') return null;
-  return runDrill(playable).findings.filter(finding => finding.weight === 'look').length;
-};
+const lookCountOf = (drill: Drill): number | null => lookFindingsOf(drill)?.length ?? null;

@@ -2,6 +2,7 @@ import type { Drill } from '@icewright/book';
 import {
   atOtherLine,
   findLineOf,
+  isSameWant,
   LINE_IDS,
   LINE_WORDS,
   type LineId,
@@ -60,7 +61,9 @@ export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly man
                 {counted.unaskedCount > 0 && (
                   <>
                     {' '}
-                    {counted.unaskedCount} reps do not come to that:{' '}
+                    <b className="b">
+                      {counted.unaskedCount} of {tally.repCount} reps do not come to that:
+                    </b>{' '}
                     {wantWords(counted.outcome, drill, many.habitWants).unasked}.
                   </>
                 )}
@@ -109,6 +112,8 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
   if (wanted === null) return null;
   const words = wantWords(wanted, drill, many.habitWants);
   const line = findLineOf(wanted);
+  const counted = many.tally?.outcomes.find(one => isSameWant(one.outcome, wanted));
+  const asked = (many.tally?.repCount ?? 0) - (counted?.unaskedCount ?? 0);
   const want: SlotLine = {
     label: 'wanted',
     value: wantKeyOf(wanted),
@@ -131,7 +136,10 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
     <Sentence slots={{ want: [want], line: [lines] }}>
       {slot => (
         <>
-          of reps {slot('want', words.want)}
+          {counted !== undefined && counted.unaskedCount > 0
+            ? `of the ${asked} reps that come to it`
+            : 'of reps'}{' '}
+          {slot('want', words.want)}
           {line !== undefined && (
             <>
               {' '}

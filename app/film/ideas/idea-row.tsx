@@ -12,6 +12,8 @@ export function IdeaRow(props: {
   readonly idea: Idea;
   readonly team: Team;
   readonly rink: RinkChoice;
+  /** Of how many the share that moves is told. */
+  readonly skaters: number;
   readonly onTake: () => void;
 }) {
   const { idea, team, rink } = props;
@@ -23,7 +25,7 @@ export function IdeaRow(props: {
       }) as Drill,
     [idea, team.level, rink],
   );
-  const skaters = Math.round(idea.movingRatio * 200) / 10;
+  const moving = idea.movingRatio * props.skaters;
   return (
     <li className="idea">
       <h3>
@@ -51,14 +53,14 @@ export function IdeaRow(props: {
           <Reading
             estimate
             value={numberSaid(idea.repsPerMinute)}
-            why="Reps a minute when the next starts as soon as one has ended, twenty skaters, two goalies, ten minutes."
+            why="Reps a minute over eight minutes, with the skaters and goalies of the team, when the next starts as soon as one has ended."
           />{' '}
           reps a minute
         </span>
         <span>
           <Reading
             estimate
-            value={`${numberSaid(skaters)} of 20`}
+            value={`${numberSaid(moving)} of ${props.skaters}`}
             why="Who moves inside a rep, on the mean of the block."
           />{' '}
           move

@@ -1,7 +1,8 @@
 import type { Game, Team } from '@icewright/book';
-import type { Id } from '@icewright/engine';
+import type { FlowSetting, Id } from '@icewright/engine';
 import { useLocation } from 'wouter';
 import { Act } from '../../parts/act.tsx';
+import { named } from '../../parts/named.ts';
 import { drillSceneOf } from '../drill-scene.ts';
 import { clockText } from '../film-clock.ts';
 import { sheetOfGame } from '../fit-of-freeze.ts';
@@ -9,13 +10,25 @@ import type { Desk } from '../freeze-desk.ts';
 import type { FreezeView } from '../freeze-view.ts';
 import { gameTitle } from '../game-words.ts';
 import { IdeaRow } from './idea-row.tsx';
-import { NO_PROBLEM_SAID } from './idea-words.ts';
+import { NO_PROBLEM_SAID, SHAPE_SAID } from './idea-words.ts';
 import { takeIdea } from './take-idea.ts';
 import { useIdeas } from './use-ideas.ts';
 import './ideas.css';
 
-/** Ten minutes, a full team and both goalies: what the reps of an idea are counted for. */
-const FLOW = { roster: { skaters: 20, goalies: 2 }, minutes: 10, beyondLines: 'join' } as const;
+/** What the reps of an idea are counted for: the team's own skaters and goalies for as long as a new drill is planned. */
+const flowFor = (team: Team): FlowSetting => {
+  const people = Object.values(team.skaters);
+  const goalies = people.filter(one => one.position === 'G').length;
+  const skaters = people.length - goalies;
+  return {
+    roster: { skaters: skaters > 0 ? skaters : FULL_TEAM, goalies },
+    minutes: NEW_DRILL_MIN,
+    beyondLines: 'join',
+  };
+};
+
+const FULL_TEAM = 20;
+const NEW_DRILL_MIN = 8;
 
 /** How do I practise that? Three drills for this picture and its habit, computed. */
 export function IdeasSection(props: {
@@ -42,7 +55,7 @@ export function IdeasSection(props: {
   const ask = () => {
     if (isComputing) return stop();
     if (scene === undefined || standard === undefined) return;
-    start({ scene, attacks: freeze.attacks, standard, rink, level: team.level, flow: FLOW });
+    start({ scene, attacks: freeze.attacks, standard, rink, level: team.level, flow: flowFor(team) });
   };
   const said = `${gameTitle(game)}, ${clockText(freeze.filmTimeS, 1)}`;
   return (
@@ -66,12 +79,13 @@ export function IdeasSection(props: {
             idea={idea}
             team={team}
             rink={rink}
+            skaters={flowFor(team).roster.skaters}
             onTake={() => {
               if (habit === undefined) return;
               const id = takeIdea(
                 idea,
                 {
-                  title: freeze.title || habit.title,
+                  title: `${named(habit.title, 'habit')}: ${SHAPE_SAID[idea.shape].toLocaleLowerCase()}`,
                   says: habit.says,
                   habit: freeze.habit as Id<'habit'>,
                   rink,
