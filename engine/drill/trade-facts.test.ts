@@ -10,7 +10,8 @@ import type { DrillPlan } from './drill.ts';
 import { at, named, planOf, playableFrom, skate, type TestSpot } from './drill-shorthand.reference.ts';
 import { runDrill } from './run-drill.ts';
 
-// Facts of the trade: common practice, no source. The model is held against them, no number is fitted to them.
+// Facts of the trade: common practice, no source. The model is held against them. One rule had the first of them in view: what counts as
+// help, in help.ts; see docs/decisions/a-contest-is-a-hazard.md.
 
 const BLUE_LINE_XM = 7.7724;
 
