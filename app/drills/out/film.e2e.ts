@@ -165,7 +165,7 @@ describe('the film of a rep', () => {
     withPage(app, 'film half', async page => {
       await openPanel(page);
       const run = await runFrom(page);
-      await press(page, 'Half speed').click();
+      await page.locator('.out').getByRole('button', { name: 'Half speed', exact: true }).click();
       const film = await filmFrom(page, 'WebM');
       const track = run.tracks.find(({ spot }) => (spot as string) === 'spot-f3')!;
       const sample = Math.round(2 * run.stepHz);
@@ -180,13 +180,13 @@ describe('the film of a rep', () => {
       await openPanel(page);
       const downloads: string[] = [];
       page.on('download', download => downloads.push(download.suggestedFilename()));
-      await press(page, 'Half speed').click();
+      await page.locator('.out').getByRole('button', { name: 'Half speed', exact: true }).click();
       await press(page, 'WebM').click();
       await page.getByRole('progressbar', { name: 'Frames that are done' }).waitFor();
       await press(page, 'Cancel').click();
       await page.getByText('Stopped. Nothing was saved.').waitFor();
       expect(downloads).toEqual([]);
-      await press(page, 'Half speed').click();
+      await page.locator('.out').getByRole('button', { name: 'Half speed', exact: true }).click();
       expect((await filmFrom(page, 'WebM')).length).toBeGreaterThan(10_000);
     }));
 
