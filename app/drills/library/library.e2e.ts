@@ -37,21 +37,29 @@ describe('the library of drills', () => {
 
   it('a version is made with one press, leads back to its drill, and stands under it', async () => {
     const { page, context } = await app.newPage();
-    await page.goto(`${app.url}/drills/drill-gap-ladder`);
+    await page.goto(`${app.url}/drills/drill-four-corners`);
     const versions = page.locator('.versions');
-    await versions.getByRole('button', { name: 'How the habit went' }).click();
-    await versions.getByText('It shows that a rate moved').waitFor();
-    await versions.getByRole('button', { name: 'Harder' }).click();
-    await page.waitForURL(url => !url.pathname.endsWith('drill-gap-ladder'), { timeout: 120_000 });
+    await versions.getByRole('button', { name: 'Half ice' }).click();
+    await page.getByText(/^No such version:/).waitFor();
+    await versions.getByRole('button', { name: 'With fewer' }).click();
+    await page.waitForURL(url => !url.pathname.endsWith('drill-four-corners'));
     await page
       .locator('.versions')
-      .getByText(/^Harder than/)
+      .getByText(/^With fewer than/)
       .waitFor();
-    await page.locator('.versions').getByRole('link', { name: 'Gap ladder', exact: true }).click();
-    await page.waitForURL(/drill-gap-ladder$/);
-    await page.locator('.versions-made').getByRole('link', { name: 'Gap ladder, harder' }).waitFor();
-    await page.locator('.versions').getByRole('button', { name: 'Half ice' }).click();
-    await page.getByText(/^No such version:/).waitFor();
+    await page.locator('.versions').getByRole('link', { name: 'Four corners', exact: true }).click();
+    await page.waitForURL(/drill-four-corners$/);
+    await page.locator('.versions-made').getByRole('link', { name: 'Four corners, with fewer' }).waitFor();
+    // A harder one is looked for, and is either there or refused with its reason.
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await page.locator('.versions').getByRole('button', { name: 'How the habit went' }).click();
+    await page.getByText('It shows that a rate moved').waitFor();
+    await page.getByText(/95 % interval/).waitFor({ timeout: 60_000 });
+    await page.locator('.versions').getByRole('button', { name: 'Harder' }).click();
+    await page
+      .locator('.versions')
+      .getByText(/^Harder than|^No such version:/)
+      .waitFor({ timeout: 120_000 });
     await context.close();
   }, 180_000);
 

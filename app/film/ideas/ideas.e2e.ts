@@ -45,7 +45,7 @@ describe('how do I practise that', () => {
       await page.locator('a[href*="?freeze=ourLine"]').first().waitFor();
       await page.goto(`${app.url}/drills`);
       await page
-        .getByText(/, harder$/)
+        .getByRole('link', { name: /, harder$/ })
         .first()
         .waitFor();
       await context.close();
