@@ -1,7 +1,8 @@
 import { newId, rankAtEnd, rosterFromCsv, type Skater, type Team } from '@icewright/book';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { countSaid } from '../parts/figures.ts';
+import { FileAct } from '../parts/file-act.tsx';
 import { Slip } from '../parts/slip.tsx';
 import { edit, endStep } from './book.ts';
 
@@ -13,9 +14,7 @@ export function RosterDoor(props: {
 }) {
   const { team, teamId } = props;
   const [said, setSaid] = useState<{ readonly ok: boolean; readonly words: string } | null>(null);
-  const input = useRef<HTMLInputElement>(null);
-  const take = async (file: File | undefined) => {
-    if (file === undefined) return;
+  const take = async (file: File) => {
     const roster = rosterFromCsv(await file.text());
     if (roster.kind === 'refused') {
       setSaid({ ok: false, words: `${file.name}: ${roster.sentence} Nothing was changed.` });
@@ -37,19 +36,12 @@ export function RosterDoor(props: {
         14,Mirembe Okal,F,white,no
       </span>
       <span className="slip-acts">
-        <input
-          ref={input}
-          type="file"
+        <FileAct
+          says="Choose the file"
+          label="A roster file"
           accept=".csv,text/csv"
-          className="vh"
-          tabIndex={-1}
-          aria-label="A roster file"
-          onChange={event => {
-            void take(event.target.files?.[0]);
-            event.target.value = '';
-          }}
+          onFile={file => void take(file)}
         />
-        <Act onPress={() => input.current?.click()}>Choose the file</Act>
         <Act bare onPress={props.onClose}>
           Close
         </Act>

@@ -1,15 +1,13 @@
-import { useRef, useState } from 'react';
-import { Act } from '../parts/act.tsx';
+import { useState } from 'react';
+import { FileAct } from '../parts/file-act.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { findTeamFile, takeInTeam, teamFileAddressOf } from './server.ts';
 import { changeTeam, loadTeams } from './teams.ts';
 
 /** The whole team out as one open file, and a team in from one. Films stay where they lie. */
 export function TeamFile({ teamId }: { readonly teamId: string }) {
-  const input = useRef<HTMLInputElement>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const take = async (file: File | undefined) => {
-    if (file === undefined) return;
+  const take = async (file: File) => {
     const answer = await takeInTeam(await file.text());
     if (answer.kind === 'none') {
       setRefused(`${file.name}: ${answer.said}`);
@@ -38,19 +36,12 @@ export function TeamFile({ teamId }: { readonly teamId: string }) {
       >
         Take the team out as a file
       </a>
-      <input
-        ref={input}
-        type="file"
+      <FileAct
+        says="Bring a team in from a file"
+        label="A team file"
         accept=".json,application/json"
-        className="vh"
-        tabIndex={-1}
-        aria-label="A team file"
-        onChange={event => {
-          void take(event.target.files?.[0]);
-          event.target.value = '';
-        }}
+        onFile={file => void take(file)}
       />
-      <Act onPress={() => input.current?.click()}>Bring a team in from a file</Act>
       {refused !== null && (
         <span className="warm b" role="alert">
           {refused}

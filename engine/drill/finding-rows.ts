@@ -1,84 +1,68 @@
 import type { LevelId } from '../skater/model.ts';
-import type { Row } from '../units/provenance.ts';
+import { estimateRow, type Row } from '../units/provenance.ts';
 
 /** Judgements of the findings about pucks that hurt, contact, and pucks that nobody fetches. */
 
-const estimate = (
-  name: string,
-  value: number,
-  unit: string,
-  low: number,
-  high: number,
-  why: string,
-): Row => ({ name, value, unit, range: [low, high], source: why, status: 'estimate' });
-
 /** A free puck faster than this is minded where people stand or skate. */
-export const PUCK_HURTS_MPS = estimate(
+export const PUCK_HURTS_MPS = estimateRow(
   'a puck is minded from',
   15,
   'm/s',
-  12,
-  20,
+  [12, 20],
   'above a typical pass of every level, below recreational slap shots of 22 m/s (laboratory, Villaseñor et al. 2006)',
 );
 
 /** Nearer than this to somebody of another group, a fast puck counts as going across the group. */
-export const PUCK_ROOM_M = estimate(
+export const PUCK_ROOM_M = estimateRow(
   'room from a fast puck to another group',
   2,
   'm',
-  1,
-  3,
+  [1, 3],
   'a body with its stick, and a shot that goes 10° wide over 6 m',
 );
 
 /** The two groups are not timed to each other: where the other is within this time counts. */
-export const PUCK_ROOM_S = estimate(
+export const PUCK_ROOM_S = estimateRow(
   'another group may be early or late by',
   1,
   's',
-  0.5,
-  2,
+  [0.5, 2],
   'groups that start on their own cues drift by about a second from rep to rep',
 );
 
 /** Skaters who wait in a line stand this far apart. */
-export const WAIT_APART_M = estimate(
+export const WAIT_APART_M = estimateRow(
   'apart in a line that waits',
   1.2,
   'm',
-  0.8,
-  1.5,
+  [0.8, 1.5],
   'two bodies in gear with their sticks; the same as paths that cross',
 );
 
 /** Nearer than this to the boards somebody who is caught has no way out. */
-export const PINNED_M = estimate(
+export const PINNED_M = estimateRow(
   'caught at the boards within',
   1.5,
   'm',
-  1,
-  2,
+  [1, 2],
   'the danger zone of 0.5 to 1.5 m before the boards; the warning band painted on some rinks is 1.02 m',
 );
 
 /** Two who come together slower than this do not hit each other. */
-export const CONTACT_MPS = estimate(
+export const CONTACT_MPS = estimateRow(
   'contact is felt from',
   2,
   'm/s',
-  1.5,
-  2.8,
+  [1.5, 2.8],
   'youth body checks were measured at 2.05–2.76 m/s (Swenson et al. 2022)',
 );
 
 /** How far to the side of straight ahead counts as from the front. */
-export const FRONT_RAD = estimate(
+export const FRONT_RAD = estimateRow(
   'from the front is within',
   Math.PI / 3,
   'rad',
-  Math.PI / 4,
-  Math.PI / 2,
+  [Math.PI / 4, Math.PI / 2],
   'the sides of a skater begin about 60° from straight ahead',
 );
 

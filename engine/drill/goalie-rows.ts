@@ -1,52 +1,39 @@
-import type { Row } from '../units/provenance.ts';
+import { estimateRow, type Row } from '../units/provenance.ts';
 
 /** What a goalie can do about a shot. Hand, stick, leg and body times of four goalies, a magazine test of the 1960s; the rest is ours. */
 
 const GOALIES =
   'hand 0.18–0.21, stick 0.26–0.29, leg 0.46–0.53 s of four professional goalies, magazine test of the 1960s';
 
-const row = (
-  name: string,
-  value: number,
-  unit: string,
-  range: readonly [number, number],
-  source: string,
-  status: Row['status'] = 'estimate',
-): Row => ({ name, value, unit, range, source, status });
-
-export const GOALIE_REACTS_S = row(
-  'a goalie reacts to a shot in',
-  0.2,
-  's',
-  [0.18, 0.25],
-  GOALIES,
-  'derived',
-);
+export const GOALIE_REACTS_S: Row = {
+  ...estimateRow('a goalie reacts to a shot in', 0.2, 's', [0.18, 0.25], GOALIES),
+  status: 'derived',
+};
 /** To what is at the body already, and to the far post. */
-export const GOALIE_NEAR_S = row('a goalie’s move, to the body', 0.1, 's', [0.05, 0.15], GOALIES);
-export const GOALIE_FAR_S = row('a goalie’s move, to the post', 0.35, 's', [0.25, 0.5], GOALIES);
-export const GOALIE_BODY_M = row(
+export const GOALIE_NEAR_S = estimateRow('a goalie’s move, to the body', 0.1, 's', [0.05, 0.15], GOALIES);
+export const GOALIE_FAR_S = estimateRow('a goalie’s move, to the post', 0.35, 's', [0.25, 0.5], GOALIES);
+export const GOALIE_BODY_M = estimateRow(
   'half of what a goalie’s body covers',
   0.38,
   'm',
   [0.3, 0.5],
   'pads and arms in the stance, about the width of two shoulders',
 );
-export const SHOT_DIRECTION_SD_RAD = row(
+export const SHOT_DIRECTION_SD_RAD = estimateRow(
   'spread of a shot’s direction',
   0.035,
   'rad',
   [0.02, 0.06],
   'two degrees: a hand’s width at three metres, as a pass of an adult',
 );
-export const SHOT_AIM_RATIO = row(
+export const SHOT_AIM_RATIO = estimateRow(
   'shots are aimed inside this part of the mouth',
   0.8,
   '',
   [0.6, 0.95],
   'nobody aims at the post itself',
 );
-export const GOALIE_RESET_S = row(
+export const GOALIE_RESET_S = estimateRow(
   'a goalie is ready again after',
   4,
   's',

@@ -1,15 +1,9 @@
-import type { Row } from '../units/provenance.ts';
+import { estimateRow, type Row } from '../units/provenance.ts';
 
 /** How great the changes of a mend are against each other. All are judgements: a coach would rather move a pylon than change the idea. */
 
-const size = (name: string, value: number, low: number, high: number, why: string): Row => ({
-  name: `size of a mend: ${name}`,
-  value,
-  unit: 'm',
-  range: [low, high],
-  source: `our choice: ${why}`,
-  status: 'estimate',
-});
+const size = (name: string, value: number, low: number, high: number, why: string): Row =>
+  estimateRow(`size of a mend: ${name}`, value, 'm', [low, high], `our choice: ${why}`);
 
 export const SECOND_OF_DELAY = size(
   'a second later',

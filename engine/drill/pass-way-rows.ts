@@ -1,14 +1,8 @@
-import type { Row } from '../units/provenance.ts';
+import { estimateRow, type Row } from '../units/provenance.ts';
 
 /** Saucer passes. */
-const row = (name: string, value: number, range: readonly [number, number], source: string): Row => ({
-  name,
-  value,
-  unit: 'm',
-  range,
-  source,
-  status: 'estimate',
-});
+const row = (name: string, value: number, range: Row['range'], source: string): Row =>
+  estimateRow(name, value, 'm', range, source);
 
 export const STICK_CLEAR_M = row(
   'a puck higher than this goes over a blade',

@@ -1,17 +1,9 @@
-import type { Row } from '../units/provenance.ts';
+import { estimateRow } from '../units/provenance.ts';
 
 /** Defaults of the likeness to the game and of the ideas: all of them our own judgement. */
 
-const estimate = (
-  name: string,
-  value: number,
-  unit: string,
-  range: readonly [number, number],
-  source: string,
-): Row => ({ name, value, unit, range, source, status: 'estimate' });
-
 /** What somebody counts who stood in the picture and is not in the drill, or the other way round. */
-export const MISSING_M = estimate(
+export const MISSING_M = estimateRow(
   'somebody missing counts as',
   8,
   'm',
@@ -19,7 +11,7 @@ export const MISSING_M = estimate(
   'about the way between two skaters of a five in one zone',
 );
 
-export const RUN_UP_M = estimate(
+export const RUN_UP_M = estimateRow(
   'run-up before the picture',
   14,
   'm',
@@ -27,7 +19,7 @@ export const RUN_UP_M = estimate(
   'two seconds from standing: game speed is nearly reached when the picture comes',
 );
 
-export const FINISH_FROM_GOAL_M = estimate(
+export const FINISH_FROM_GOAL_M = estimateRow(
   'a rush ends before the goal line',
   8,
   'm',
@@ -35,7 +27,7 @@ export const FINISH_FROM_GOAL_M = estimate(
   'stop room of every level in front of net and boards, and a shot from the house',
 );
 
-export const PICTURE_M = estimate(
+export const PICTURE_M = estimateRow(
   'about the puck',
   18,
   'm',
@@ -43,40 +35,52 @@ export const PICTURE_M = estimate(
   'who is further away changes nothing in the next two seconds',
 );
 
-export const PYLON_M = estimate('in the way', 8, 'm', [4, 12], 'near enough to be skated or passed around');
+export const PYLON_M = estimateRow(
+  'in the way',
+  8,
+  'm',
+  [4, 12],
+  'near enough to be skated or passed around',
+);
 
 /** Shares in which the thing wanted comes: as hard as a drill should be, easier, harder. */
-export const WANTED_RATIO = estimate(
+export const WANTED_RATIO = estimateRow(
   'comes in so many reps',
   0.6,
   '',
   [0.5, 0.7],
   'hard enough that it must be wanted, and yet more often done than not: common practice, no source',
 );
-export const SIMPLER_RATIO = estimate('simpler', 0.85, '', [0.75, 0.95], 'nearly always, for a first day');
-export const HARDER_RATIO = estimate('harder', 0.35, '', [0.2, 0.45], 'one in three, when it is a habit');
+export const SIMPLER_RATIO = estimateRow('simpler', 0.85, '', [0.75, 0.95], 'nearly always, for a first day');
+export const HARDER_RATIO = estimateRow('harder', 0.35, '', [0.2, 0.45], 'one in three, when it is a habit');
 
 /** What counts in the order of ideas, in metres of likeness. */
-export const PART_COSTS_M = estimate(
+export const PART_COSTS_M = estimateRow(
   'one part more',
   0.15,
   'm',
   [0.05, 0.4],
   'the simplest drill that sets the problem is the best; a part is a person, an act, a cue or a thing',
 );
-export const FINDING_COSTS_M = estimate('a finding to look at', 2, 'm', [1, 4], 'it must be mended first');
-export const MISSED_COSTS_M = estimate(
+export const FINDING_COSTS_M = estimateRow('a finding to look at', 2, 'm', [1, 4], 'it must be mended first');
+export const MISSED_COSTS_M = estimateRow(
   'off the wanted rate by a tenth',
   1,
   'm',
   [0.5, 2],
   'too easy or too hard teaches less',
 );
-export const GO_GAINS_M = estimate(
+export const GO_GAINS_M = estimateRow(
   'one rep a minute more',
   0.25,
   'm',
   [0.1, 0.5],
   'more goes, more learning: the reason for simple drills',
 );
-export const MOVING_GAINS_M = estimate('ten in a hundred more move', 0.5, 'm', [0.2, 1], 'the same, for all');
+export const MOVING_GAINS_M = estimateRow(
+  'ten in a hundred more move',
+  0.5,
+  'm',
+  [0.2, 1],
+  'the same, for all',
+);

@@ -1,76 +1,54 @@
-import type { Row } from '../units/provenance.ts';
+import { estimateRow } from '../units/provenance.ts';
 
 /** How people differ from each other and from themselves, where the level's rows do not say it. */
 
-const estimate = (
-  name: string,
-  value: number,
-  unit: string,
-  low: number,
-  high: number,
-  why: string,
-): Row => ({
-  name,
-  value,
-  unit,
-  range: [low, high],
-  source: why,
-  status: 'estimate',
-});
-
-export const TAU_SD_RATIO = estimate(
+export const TAU_SD_RATIO = estimateRow(
   'spread of the time constant between skaters',
   0.06,
   '',
-  0.03,
-  0.1,
+  [0.03, 0.1],
   'on-ice sprint profiles repeat within a CV of 10 % (Perez, Guilhem & Brocherie 2022); people of one team differ less',
 );
 
-export const REACTION_SD_RATIO = estimate(
+export const REACTION_SD_RATIO = estimateRow(
   'spread of a reaction, read and choose',
   0.2,
   '',
-  0.1,
-  0.3,
+  [0.1, 0.3],
   'our estimate: between people and from go to go together',
 );
 
-export const EXPECTED_REACTION_SD_RATIO = estimate(
+export const EXPECTED_REACTION_SD_RATIO = estimateRow(
   'spread of a reaction, expected event',
   0.12,
   '',
-  0.06,
-  0.2,
+  [0.06, 0.2],
   'our estimate: less than where a choice is made',
 );
 
 /** For a skater with timed tests of her own: what is left is how she differs from day to day. */
-export const OWN_SPEED_SD_RATIO = estimate(
+export const OWN_SPEED_SD_RATIO = estimateRow(
   'spread of one skater’s own speed from go to go',
   0.02,
   '',
-  0.01,
-  0.03,
+  [0.01, 0.03],
   'our estimate: fatigue and ice within one practice',
 );
 
 /** Draws further out than this are set to it: nobody stands still or flies. */
-export const SPREAD_CUT_SD = estimate(
+export const SPREAD_CUT_SD = estimateRow(
   'a draw is cut at this many standard deviations',
   3,
   '',
-  2.5,
-  4,
+  [2.5, 4],
   'one in 370 is further out',
 );
 
 /** "Level with the puck" when nothing else is asked for. */
-export const LEVEL_WITHIN_M = estimate(
+export const LEVEL_WITHIN_M = estimateRow(
   'level with the puck within',
   0.5,
   'm',
-  0,
-  1.5,
+  [0, 1.5],
   'our choice: half a body; a stick reaches further',
 );

@@ -12,3 +12,12 @@ export interface Row {
   readonly source: string;
   readonly status: Status;
 }
+
+/** A default without a source: what it is, SI value and unit ('' for a ratio), between which values it may lie, and why this one. */
+export const estimateRow = (
+  name: string,
+  value: number,
+  unit: string,
+  range: Row['range'],
+  source: string,
+): Row => ({ name, value, unit, range, source, status: 'estimate' });

@@ -1,8 +1,10 @@
 import { drillFileLimit, importDrills, type Team } from '@icewright/book';
-import { type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import { Act } from '../../parts/act.tsx';
+import { DropHere } from '../../parts/drop-here.tsx';
 import { countSaid } from '../../parts/figures.ts';
+import { FileAct } from '../../parts/file-act.tsx';
 import { named } from '../../parts/named.ts';
 import { createDocument } from '../../shell/book.ts';
 import './out.css';
@@ -47,23 +49,13 @@ export function useTakeIn(team: Team): TakeIn {
 
 /** The act in the head of the list. */
 export function TakeInAct({ take }: { readonly take: TakeIn['take'] }) {
-  const input = useRef<HTMLInputElement>(null);
   return (
-    <>
-      <input
-        ref={input}
-        type="file"
-        accept=".json,application/json"
-        className="vh"
-        tabIndex={-1}
-        aria-label="A drill file"
-        onChange={event => {
-          void take(event.target.files?.[0]);
-          event.target.value = '';
-        }}
-      />
-      <Act onPress={() => input.current?.click()}>Take in a drill file</Act>
-    </>
+    <FileAct
+      says="Take in a drill file"
+      label="A drill file"
+      accept=".json,application/json"
+      onFile={file => void take(file)}
+    />
   );
 }
 
@@ -109,26 +101,9 @@ export function DropDrills({
   readonly take: TakeIn['take'];
   readonly children: ReactNode;
 }) {
-  const [isOver, setOver] = useState(false);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the act "Take in a drill file" is the first
-    <div
-      className={isOver ? 'drop-drills over' : 'drop-drills'}
-      onDragOver={event => {
-        if (!event.dataTransfer.types.includes('Files')) return;
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={event => {
-        if (event.currentTarget === event.target) setOver(false);
-      }}
-      onDrop={event => {
-        event.preventDefault();
-        setOver(false);
-        void take(event.dataTransfer.files[0]);
-      }}
-    >
+    <DropHere className="drop-drills" onDrop={files => void take(files.files[0])}>
       {children}
-    </div>
+    </DropHere>
   );
 }

@@ -1,15 +1,9 @@
-import type { LevelId, Row } from '@icewright/engine';
+import { estimateRow, type LevelId, type Row } from '@icewright/engine';
 
 /** How tall people stand on the ice: what the view from the ice needs besides the run. */
 
-const estimate = (name: string, value: number, range: readonly [number, number], source: string): Row => ({
-  name,
-  value,
-  unit: 'm',
-  range,
-  source,
-  status: 'estimate',
-});
+const estimate = (name: string, value: number, range: Row['range'], source: string): Row =>
+  estimateRow(name, value, 'm', range, source);
 
 /** Standing height without skates. */
 const HEIGHT_M: Readonly<Record<LevelId, number>> = {
