@@ -18,16 +18,7 @@ export const releasePass = (
   aim: PassAim,
 ): void => {
   const puck = puckOf(passer);
-  run.events.push({
-    kind: 'pass',
-    timeS: run.nowS,
-    atM: placeOf(puck),
-    spot: passer.spot.id,
-    to: receiver.spot.id,
-    act: act.id,
-    speedMps: act.speedMps,
-    puck: run.pucks.indexOf(puck),
-  });
+  notePass(run, puck, passer, receiver, act, act.speedMps);
   const flight = launch(run, puck, passer, receiver, act.id, aim.path);
   if (Number.isFinite(aim.meetsAfterS)) flight.meetS = run.nowS + aim.meetsAfterS;
   else flight.isLate = true;
@@ -45,9 +36,14 @@ const goToMeet = (receiver: Actor, puck: PuckPlay): void => {
   receiver.prey = puck;
 };
 
-/** Leaves the puck where it is for the one named: a drop without a push. */
-export const leaveFor = (run: RunState, passer: Actor, receiver: Actor, act: PlayableAct): void => {
-  const puck = puckOf(passer);
+const notePass = (
+  run: RunState,
+  puck: PuckPlay,
+  passer: Actor,
+  receiver: Actor,
+  act: PlayableAct,
+  speedMps: number,
+): void => {
   run.events.push({
     kind: 'pass',
     timeS: run.nowS,
@@ -55,9 +51,15 @@ export const leaveFor = (run: RunState, passer: Actor, receiver: Actor, act: Pla
     spot: passer.spot.id,
     to: receiver.spot.id,
     act: act.id,
-    speedMps: 0,
+    speedMps,
     puck: run.pucks.indexOf(puck),
   });
+};
+
+/** Leaves the puck where it is for the one named: a drop without a push. */
+export const leaveFor = (run: RunState, passer: Actor, receiver: Actor, act: PlayableAct): void => {
+  const puck = puckOf(passer);
+  notePass(run, puck, passer, receiver, act, 0);
   letLie(puck);
   puck.left = { by: passer, to: receiver };
 };
