@@ -5,7 +5,9 @@ import './picture.css';
 import './pulse.css';
 import './moments.css';
 import './film-narrow.css';
-import './freeze.css';
+import './freeze-marks.css';
+import './ice-map.css';
+import './freeze-margin.css';
 import { GamesList } from './games-list.tsx';
 
 // Most of the film room's weight is needed only once a game is open, not for the list that is the first page of all.
