@@ -1,4 +1,3 @@
-import { rinkOf } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
