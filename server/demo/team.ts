@@ -123,7 +123,7 @@ const HABITS = {
     reason:
       'Whoever starts with the first pass is level at the red line. Whoever waits to see it arrive is late for good.',
     standard: {
-      kind: 'levelWith',
+      kind: 'upWith',
       who: 'nearestDefender',
       whom: 'puck',
       withinM: 2,

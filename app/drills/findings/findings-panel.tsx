@@ -3,6 +3,7 @@ import { type Finding, type Mend, mendSentence, type Rink } from '@icewright/eng
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import type { Hand } from '../use-hand.ts';
+import { afterWrites } from '../write.ts';
 import { FindingRow } from './finding-row.tsx';
 import { type MoreFindings, useMends } from './use-mends.ts';
 import './findings.css';
@@ -31,7 +32,7 @@ export function FindingsPanel(props: {
   const { findings, issues, isStill, hand, lengths } = props;
   const { drill } = hand;
   const list = useRef<HTMLOListElement>(null);
-  const [done, setDone] = useState<{ readonly said: string; readonly left: Drill } | null>(null);
+  const [done, setDone] = useState<{ readonly said: string; readonly writes: Mend['writes'] } | null>(null);
   const mends = useMends({
     drill,
     rink: props.rink,
@@ -41,7 +42,7 @@ export function FindingsPanel(props: {
   });
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;
   const mended = (mend: Mend) => {
-    setDone({ said: mendSentence(mend, drill, lengths), left: drill });
+    setDone({ said: mendSentence(mend, drill, lengths), writes: mend.writes });
     hand.keep(mend.writes);
     // The act pressed goes away with its finding: the hand stays in the list.
     list.current?.closest<HTMLElement>('section')?.focus();
@@ -63,7 +64,7 @@ export function FindingsPanel(props: {
         <p className="q2">Nothing moves yet: choose somebody on the ice and say what comes first.</p>
       )}
       <p role="status" className="mend-done">
-        {done !== null && done.left !== drill && <>Done: {done.said} Undo puts it back.</>}
+        {done !== null && stands(drill, done.writes) && <>Done: {done.said} Undo puts it back.</>}
       </p>
       {!isStill && issues.length === 0 && findings.length === 0 && (
         <p className="q2">Nothing stands in the way of this rep. It is an estimate: look at the ice first.</p>
@@ -87,6 +88,10 @@ export function FindingsPanel(props: {
     </section>
   );
 }
+
+/** Whether a drill is as these writes left it: not any more once they are undone, or written over. */
+const stands = (drill: Drill, writes: Mend['writes']): boolean =>
+  JSON.stringify(afterWrites(drill, writes)) === JSON.stringify(drill);
 
 /** Up and down lead from flag to flag; Enter presses the one that has the focus. */
 function goAlong(event: KeyboardEvent, list: HTMLOListElement | null): void {

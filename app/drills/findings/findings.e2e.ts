@@ -34,6 +34,9 @@ describe('the findings of a drill', () => {
       .waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await crossing(page).waitFor();
+    await list(page)
+      .getByText(/^Done:/)
+      .waitFor({ state: 'detached' });
     await expect
       .poll(() => page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled'))
       .toBe('true');
