@@ -1,4 +1,26 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+
+/** The longest, by what they did when last looked at: begun first, so that no browser is left alone with one of them at the end. */
+const LONGEST = [
+  'places-desk',
+  'many/many',
+  'film/freeze',
+  'test/kept',
+  'out/out',
+  'film/film',
+  'shell/shell',
+];
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const rankOf = ({ moduleId }: TestSpecification): number => {
+      const rank = LONGEST.findIndex(name => moduleId.includes(`${name}.e2e`));
+      return rank < 0 ? LONGEST.length : rank;
+    };
+    return [...(await super.sort(files))].sort((a, b) => rankOf(a) - rankOf(b));
+  }
+}
 
 export default defineConfig({
   test: {
@@ -8,6 +30,7 @@ export default defineConfig({
     hookTimeout: 120_000,
     // Two browsers for two cores: one after the other took longer than a check of everything may.
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     // Until it holds: a busy machine may be late, and a wait that ends early proves nothing.
     expect: { poll: { timeout: 15_000 } },
     retry: 0,

@@ -5,17 +5,11 @@ import { seriousViolations } from './axe.ts';
 import { type RunningApp, startApp } from './browser.ts';
 import { shot, withPage } from './with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
-
-const SIZES = [
-  { width: 1440, height: 900, touch: false },
-  { width: 1024, height: 768, touch: false },
-  { width: 390, height: 844, touch: true },
-] as const;
+export interface PageSize {
+  readonly width: number;
+  readonly height: number;
+  readonly touch: boolean;
+}
 
 const NOWHERE = { hash: 'none', byteCount: 1 };
 const demo = demoValues(
@@ -50,8 +44,15 @@ const DIFFERENT = PAGES.filter(
   ([path], index) => PAGES.findIndex(([other]) => kindOf(other) === kindOf(path)) === index,
 );
 
-describe('every place and everything that can be opened: theme, width, WCAG 2.2 AA, fingers, console', () => {
-  for (const { width, height, touch } of SIZES)
+/** One size a file, so that two browsers can look at once: every page at the largest, one of each kind at the others. */
+export const lookAtEveryPlace = ({ width, height, touch }: PageSize): void => {
+  let app: RunningApp;
+  beforeAll(async () => {
+    app = await startApp();
+  });
+  afterAll(() => app.close());
+
+  describe('every place and everything that can be opened: theme, width, WCAG 2.2 AA, fingers, console', () => {
     it(`at ${width} × ${height}`, { timeout: 300_000 }, () =>
       withPage(
         app,
@@ -75,7 +76,8 @@ describe('every place and everything that can be opened: theme, width, WCAG 2.2 
         { size: { width, height }, touch },
       ),
     );
-});
+  });
+};
 
 const wrongTheme = async (page: Page, path: string): Promise<string[]> => {
   const theme = await page.evaluate(() => document.documentElement.dataset.theme);
