@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rinkOf } from '../rink/rink-of.ts';
-import { at, drillOf, planOf, skate } from './drill-shorthand.reference.ts';
+import { at, drillOf, planOf, skate } from '../run/drill-shorthand.reference.ts';
 import { needsOf } from './needs-of.ts';
 
 const RINK = rinkOf({ preset: '200x85ft' });

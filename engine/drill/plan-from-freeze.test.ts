@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { playableFrom } from './drill-shorthand.reference.ts';
+import { playableFrom } from '../run/drill-shorthand.reference.ts';
+import { runDrill } from '../run/run-drill.ts';
 import { drillPlanFromFreeze, type FreezeScene } from './plan-from-freeze.ts';
-import { runDrill } from './run-drill.ts';
 
 const scene: FreezeScene = {
   skaters: [

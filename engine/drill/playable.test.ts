@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { rinkOf } from '../rink/rink-of.ts';
+import { at, named, planOf, skate } from '../run/drill-shorthand.reference.ts';
+import { findingSentence } from '../run/finding-sentence.ts';
+import type { Finding } from '../run/run-result.ts';
 import { levelOf } from '../skater/level.ts';
 import type { DrillPlan } from './drill.ts';
-import { at, named, planOf, skate } from './drill-shorthand.reference.ts';
-import { findingSentence } from './finding-sentence.ts';
 import { playableOf } from './playable.ts';
-import type { Finding } from './run-result.ts';
 
 const check = (plan: DrillPlan) => playableOf(plan, rinkOf({ preset: '60x30m' }), levelOf('u14'));
 

@@ -1,5 +1,5 @@
 import type { DrillPlan } from '../drill/drill.ts';
-import type { Run } from '../drill/run-result.ts';
+import type { Run } from '../run/run-result.ts';
 import { isNone, type None } from '../units/none.ts';
 import { flowOf, type NoFlow } from './flow-of.ts';
 import type { FlowSetting } from './flow-result.ts';

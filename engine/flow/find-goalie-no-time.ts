@@ -1,5 +1,5 @@
-import { GOALIE_RESET_S } from '../drill/goalie-rows.ts';
-import type { Finding, Run } from '../drill/run-result.ts';
+import { GOALIE_RESET_S } from '../run/goalie-rows.ts';
+import type { Finding, Run } from '../run/run-result.ts';
 import { otherEnd } from '../units/ends.ts';
 import type { PlayedFlow } from './flow-result.ts';
 import type { RepFacts } from './rep-facts.ts';

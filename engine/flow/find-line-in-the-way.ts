@@ -1,6 +1,6 @@
 import type { DrillPlan } from '../drill/drill.ts';
-import { WAIT_APART_M } from '../drill/finding-rows.ts';
-import type { Finding, Run } from '../drill/run-result.ts';
+import { WAIT_APART_M } from '../run/finding-rows.ts';
+import type { Finding, Run } from '../run/run-result.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { LineFlow, PlayedFlow } from './flow-result.ts';

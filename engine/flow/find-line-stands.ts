@@ -1,5 +1,5 @@
 import type { DrillPlan } from '../drill/drill.ts';
-import type { Finding } from '../drill/run-result.ts';
+import type { Finding } from '../run/run-result.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { LineFlow, PlayedFlow } from './flow-result.ts';
 import { LONG_WORK_REST, MOVING_RATIO, SHORT_WORK_REST, SHORT_WORK_S } from './flow-rows.ts';

@@ -1,7 +1,7 @@
 import type { DrillPlan, Gear, SmallGame } from '../drill/drill.ts';
-import type { Finding } from '../drill/run-result.ts';
 import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
+import type { Finding } from '../run/run-result.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Row } from '../units/provenance.ts';
 import { ICE_PER_SKATER_SQM, NET_DEPTH_RATIO, NET_ROOM_M, SMALL_NET_OPENING_M } from './flow-rows.ts';

@@ -1,5 +1,5 @@
 import type { DrillPlan } from '../drill/drill.ts';
-import type { Finding } from '../drill/run-result.ts';
+import type { Finding } from '../run/run-result.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { PlayedFlow } from './flow-result.ts';
 import { PUCK_BACK_S, RETURN_MPS } from './flow-rows.ts';

@@ -1,5 +1,5 @@
 import type { DrillPlan } from '../drill/drill.ts';
-import type { Finding, Run } from '../drill/run-result.ts';
+import type { Finding, Run } from '../run/run-result.ts';
 import { findGoalieNoTime } from './find-goalie-no-time.ts';
 import { findLineInTheWay } from './find-line-in-the-way.ts';
 import { findLineStands } from './find-line-stands.ts';

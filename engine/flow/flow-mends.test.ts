@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { DrillPlan } from '../drill/drill.ts';
-import { at, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
-import { mendSentence } from '../drill/mend-sentence.ts';
-import { mendOf } from '../drill/mends-of.ts';
-import { planAfter } from '../drill/plan-after.ts';
-import { runDrill } from '../drill/run-drill.ts';
-import type { Finding, FindingKind, Run } from '../drill/run-result.ts';
+import { mendSentence } from '../mends/mend-sentence.ts';
+import { mendOf } from '../mends/mends-of.ts';
+import { planAfter } from '../mends/plan-after.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import { at, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
+import { runDrill } from '../run/run-drill.ts';
+import type { Finding, FindingKind, Run } from '../run/run-result.ts';
 import { levelOf } from '../skater/level.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import { isNone } from '../units/none.ts';

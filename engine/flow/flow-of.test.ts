@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, named, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
-import { runDrill } from '../drill/run-drill.ts';
+import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
+import { runDrill } from '../run/run-drill.ts';
 import type { SpotId } from '../units/ids.ts';
 import { isNone } from '../units/none.ts';
 import { everybodyGoesWith } from './everybody-goes-with.ts';

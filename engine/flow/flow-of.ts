@@ -1,6 +1,6 @@
 import type { DrillPlan, Flow } from '../drill/drill.ts';
-import type { Run } from '../drill/run-result.ts';
 import { USUAL_FLOW } from '../drill/usual-flow.ts';
+import type { Run } from '../run/run-result.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import { findingsOfFlow } from './findings-of-flow.ts';
 import type { FlowResult, FlowSetting, LineFlow, SkaterFlow } from './flow-result.ts';

@@ -1,4 +1,4 @@
-import type { Finding } from '../drill/run-result.ts';
+import type { Finding } from '../run/run-result.ts';
 import type { End } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
 

@@ -1,6 +1,6 @@
 import type { DrillPlan, Flow } from '../drill/drill.ts';
-import { planOf } from '../drill/drill-shorthand.reference.ts';
-import type { Run, RunEvent, Track } from '../drill/run-result.ts';
+import { planOf } from '../run/drill-shorthand.reference.ts';
+import type { Run, RunEvent, Track } from '../run/run-result.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 
 const HZ = 120;

@@ -1,8 +1,8 @@
 import { growthRow } from '../../cli/bench-growth.ts';
 import type { BenchRow } from '../../cli/bench-row.ts';
-import { playableFrom } from '../drill/drill-shorthand.reference.ts';
-import { busyDrill } from '../drill/run-drill.bench.ts';
-import { runDrill } from '../drill/run-drill.ts';
+import { playableFrom } from '../run/drill-shorthand.reference.ts';
+import { busyDrill } from '../run/run-drill.bench.ts';
+import { runDrill } from '../run/run-drill.ts';
 import { isNone } from '../units/none.ts';
 import { flowOf } from './flow-of.ts';
 import type { FlowResult, FlowSetting } from './flow-result.ts';

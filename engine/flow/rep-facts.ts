@@ -1,7 +1,7 @@
 import type { DrillPlan, Spot } from '../drill/drill.ts';
 import { STILL_MOVES_MPS } from '../drill/drill-rows.ts';
-import type { Run, Track } from '../drill/run-result.ts';
 import type { LineId } from '../rink/lines.ts';
+import type { Run, Track } from '../run/run-result.ts';
 import type { End } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
 import { HIGH_SPEED_MPS, RETURN_MPS } from './flow-rows.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Gear, SmallGame } from '../drill/drill.ts';
-import { at, planOf } from '../drill/drill-shorthand.reference.ts';
-import { findingSentence } from '../drill/finding-sentence.ts';
 import { iceAreaOf } from '../rink/boards.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import { at, planOf } from '../run/drill-shorthand.reference.ts';
+import { findingSentence } from '../run/finding-sentence.ts';
 import { isNone } from '../units/none.ts';
 import { findSmallGame } from './find-small-game.ts';
 import { gameIceSqM } from './game-area.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { at } from '../drill/drill-shorthand.reference.ts';
 import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
 import { type Playable, playableOf } from '../drill/playable.ts';
 import type { Standard } from '../habit/standard.ts';
 import { manyRun } from '../many/many-run.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import { at } from '../run/drill-shorthand.reference.ts';
 import { levelOf } from '../skater/level.ts';
 import { isNone } from '../units/none.ts';
 import { drawIdea, IDEA_SHAPES } from './idea-plans.ts';

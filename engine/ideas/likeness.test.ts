@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
 import { drillPlanFromFreeze, type FreezeScene, type FreezeSkater } from '../drill/plan-from-freeze.ts';
-import { runDrill } from '../drill/run-drill.ts';
+import { at, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
+import { runDrill } from '../run/run-drill.ts';
 import { MISSING_M } from './ideas-rows.ts';
 import { likenessOf } from './likeness.ts';
 

@@ -1,6 +1,6 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import type { FreezeScene } from '../drill/plan-from-freeze.ts';
-import type { Run } from '../drill/run-result.ts';
+import type { Run } from '../run/run-result.ts';
 import type { End } from '../units/ends.ts';
 import type { IcePoint, IceVelocity } from '../units/points.ts';
 import { MISSING_M } from './ideas-rows.ts';

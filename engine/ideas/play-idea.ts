@@ -1,14 +1,14 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
-import { runMemory } from '../drill/recorder.ts';
-import { runDrill } from '../drill/run-drill.ts';
-import type { Finding } from '../drill/run-result.ts';
 import { flowOf } from '../flow/flow-of.ts';
 import type { FlowSetting } from '../flow/flow-result.ts';
 import { planWith } from '../many/free-quantity.ts';
 import { successesAt, type Tunable } from '../many/tune.ts';
 import { type TuneAnswer, type TuneSetting, tuneSteps } from '../many/tune-steps.ts';
 import type { Rink } from '../rink/rink.ts';
+import { runMemory } from '../run/recorder.ts';
+import { runDrill } from '../run/run-drill.ts';
+import type { Finding } from '../run/run-result.ts';
 import type { Level } from '../skater/level.ts';
 import { isNone } from '../units/none.ts';
 import type { DrawnIdea } from './idea-plans.ts';

@@ -1,6 +1,6 @@
 import type { Act, DrillPlan, Spot } from '../drill/drill.ts';
-import type { MendWrite } from '../drill/mend.ts';
-import { planAfter } from '../drill/plan-after.ts';
+import type { MendWrite } from '../mends/mend.ts';
+import { planAfter } from '../mends/plan-after.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Occasion } from '../drill/chance.ts';
-import { at, drillOf, named, planOf, playableFrom } from '../drill/drill-shorthand.reference.ts';
+import type { Occasion } from '../run/chance.ts';
+import { at, drillOf, named, planOf, playableFrom } from '../run/drill-shorthand.reference.ts';
 import { humanDraw } from './human-draw.ts';
 
 const playable = playableFrom(drillOf());

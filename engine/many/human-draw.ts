@@ -1,6 +1,6 @@
-import type { Chance, Occasion } from '../drill/chance.ts';
 import type { Playable } from '../drill/playable.ts';
 import { type CounterRandom, counterRandomOf } from '../random/counter-random.ts';
+import type { Chance, Occasion } from '../run/chance.ts';
 import type { SkaterModel } from '../skater/model.ts';
 import type { SpotId } from '../units/ids.ts';
 import {

@@ -1,4 +1,4 @@
-import type { RunEvent } from '../drill/run-result.ts';
+import type { RunEvent } from '../run/run-result.ts';
 import type { Outcome } from './outcome.ts';
 
 /**

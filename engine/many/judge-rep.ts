@@ -1,5 +1,5 @@
 import type { Playable } from '../drill/playable.ts';
-import type { Run, RunEvent } from '../drill/run-result.ts';
+import type { Run, RunEvent } from '../run/run-result.ts';
 import type { Side } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';

@@ -1,5 +1,5 @@
-import type { PuckTrack, Run, RunEvent, Track } from '../drill/run-result.ts';
 import type { LineId } from '../rink/lines.ts';
+import type { PuckTrack, Run, RunEvent, Track } from '../run/run-result.ts';
 import type { IcePoint } from '../units/points.ts';
 
 /** When the puck first crosses a line in a rep: the sample after it, that puck, and the way it goes along x. */

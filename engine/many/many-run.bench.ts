@@ -1,8 +1,8 @@
 import type { BenchRow } from '../../cli/bench-row.ts';
 import { playableOf } from '../drill/playable.ts';
-import { runMemory } from '../drill/recorder.ts';
-import { busyDrill } from '../drill/run-drill.bench.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import { runMemory } from '../run/recorder.ts';
+import { busyDrill } from '../run/run-drill.bench.ts';
 import { levelOf } from '../skater/level.ts';
 import { manyRun } from './many-run.ts';
 import { outcomesOf } from './outcomes-of.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drillOf, named, playableFrom } from '../drill/drill-shorthand.reference.ts';
-import { runMemory } from '../drill/recorder.ts';
-import { runDrill } from '../drill/run-drill.ts';
+import { drillOf, named, playableFrom } from '../run/drill-shorthand.reference.ts';
+import { runMemory } from '../run/recorder.ts';
+import { runDrill } from '../run/run-drill.ts';
 import type { ActId } from '../units/ids.ts';
 import { humanDraw } from './human-draw.ts';
 import { manyRun } from './many-run.ts';

@@ -1,8 +1,8 @@
 import type { Playable } from '../drill/playable.ts';
-import type { RunMemory } from '../drill/recorder.ts';
-import { runDrill } from '../drill/run-drill.ts';
-import type { RunEvent } from '../drill/run-result.ts';
 import { counterOrderOf } from '../random/counter-random.ts';
+import type { RunMemory } from '../run/recorder.ts';
+import { runDrill } from '../run/run-drill.ts';
+import type { RunEvent } from '../run/run-result.ts';
 import { humanDraw, type OwnModels } from './human-draw.ts';
 import { isDecided } from './is-decided.ts';
 import type { ManyTally } from './many-tally.ts';

@@ -1,5 +1,5 @@
-import type { FindingKind } from '../drill/run-result.ts';
 import type { LineId } from '../rink/lines.ts';
+import type { FindingKind } from '../run/run-result.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { Outcome } from './outcome.ts';
 import { MOST_SAMPLES, mergeWhereWhen, type WhereWhen } from './where-when.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { at, drillOf, named, planOf } from '../drill/drill-shorthand.reference.ts';
+import { at, drillOf, named, planOf } from '../run/drill-shorthand.reference.ts';
 import { changesFor, freeQuantitiesOf, planWith } from './free-quantity.ts';
 import { atOtherLine, findLineOf, isSameWant } from './outcome.ts';
 import { outcomeWords } from './outcome-words.ts';

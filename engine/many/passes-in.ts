@@ -1,4 +1,4 @@
-import type { FindingKind, Run, RunEvent } from '../drill/run-result.ts';
+import type { FindingKind, Run, RunEvent } from '../run/run-result.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 

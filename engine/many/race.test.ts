@@ -1,9 +1,9 @@
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { BLADE_AHEAD_M } from '../drill/drill-rows.ts';
-import { at, named, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
-import { runMemory } from '../drill/recorder.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
+import { runMemory } from '../run/recorder.ts';
 import { levelOf } from '../skater/level.ts';
 import { wilsonInterval } from '../statistics/rates.ts';
 import { freeQuantitiesOf } from './free-quantity.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, named, planOf, playableFrom, skate } from '../drill/drill-shorthand.reference.ts';
-import { runDrill } from '../drill/run-drill.ts';
 import type { Standard } from '../habit/standard.ts';
+import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
+import { runDrill } from '../run/run-drill.ts';
 import { judgeRep } from './judge-rep.ts';
 import { standardHeldIn } from './standard-held.ts';
 

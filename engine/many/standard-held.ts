@@ -1,8 +1,8 @@
 import type { Playable } from '../drill/playable.ts';
-import type { Run } from '../drill/run-result.ts';
 import type { FrozenScene } from '../film/frozen-scene.ts';
 import { judgeStandard } from '../habit/judge-standard.ts';
 import type { Standard, Trigger } from '../habit/standard.ts';
+import type { Run } from '../run/run-result.ts';
 import type { Side } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';

@@ -1,7 +1,7 @@
 import type { Playable } from '../drill/playable.ts';
 import type { PlayableAct } from '../drill/playable-parts.ts';
-import type { Run } from '../drill/run-result.ts';
 import { LINE_IDS } from '../rink/lines.ts';
+import type { Run } from '../run/run-result.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import { judgeRep } from './judge-rep.ts';

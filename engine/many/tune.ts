@@ -1,7 +1,7 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
-import { type RunMemory, runMemory } from '../drill/recorder.ts';
 import type { Rink } from '../rink/rink.ts';
+import { type RunMemory, runMemory } from '../run/recorder.ts';
 import type { Level } from '../skater/level.ts';
 import type { Tally } from '../statistics/rates.ts';
 import { type FreeQuantity, planWith } from './free-quantity.ts';

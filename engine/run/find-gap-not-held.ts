@@ -1,0 +1,114 @@
+import { GAP_OFF_S, GAP_SETTLE_S, GAP_TOLERANCE_RATIO } from '../drill/drill-rows.ts';
+import type { PlayableAct } from '../drill/playable-parts.ts';
+import { STEP_HZ } from '../drill/step-hz.ts';
+import type { Actor } from './actor.ts';
+import type { Finding, Track } from './run-result.ts';
+
+type GapAct = PlayableAct & { readonly kind: 'gap' };
+
+/**
+ * Gaps that are off by more than `GAP_TOLERANCE_RATIO` of the wanted distance for longer than `GAP_OFF_S` on end, judged from when
+ * they are first right, at the latest `GAP_SETTLE_S` after the act has started. The wanted distance is never more than what is
+ * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted. Weight
+ * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`. `ourBlueLineXM` > 0, metres from the middle. Empty when every gap is held. Our own rule, with estimates
+ * of `drill-rows.ts`.
+ */
+export const findGapNotHeld = (
+  tracks: readonly Track[],
+  actors: readonly Actor[],
+  ourBlueLineXM: number,
+): readonly Finding[] =>
+  actors.flatMap((actor, index) =>
+    actor.spot.acts.flatMap((act, actIndex) => {
+      if (act.kind !== 'gap') return [];
+      const whom = actors.findIndex(one => one.spot.id === act.whom);
+      const worst = whom < 0 ? undefined : worstOf(tracks[index]!, tracks[whom]!, actor, act, actIndex);
+      return worst ? [findingAt(worst, tracks[whom]!, actor, act, ourBlueLineXM)] : [];
+    }),
+  );
+
+interface Worst {
+  readonly at: number;
+  readonly apartM: number;
+  readonly wantedM: number;
+}
+
+const worstOf = (
+  keeper: Track,
+  whom: Track,
+  actor: Actor,
+  act: GapAct,
+  actIndex: number,
+): Worst | undefined => {
+  const { xM: netX, yM: netY } = actor.netM;
+  const count = keeper.xM.length;
+  let startAt = -1;
+  let isSet = false;
+  let offFrom = -1;
+  /** Worst of the stretch that is off now, and of all that were long enough. */
+  let stretchAt = -1;
+  let stretchOff = 0;
+  let worstAt = -1;
+  let worstOff = 0;
+  for (let i = 0; i <= count; i++) {
+    const isUnderWay = i < count && keeper.actIndex[i] === actIndex;
+    if (isUnderWay) {
+      if (startAt < 0) startAt = i;
+      const wantedM = Math.min(act.distanceM, apartOf(whom.xM[i]! - netX, whom.yM[i]! - netY));
+      const apartM = apartOf(whom.xM[i]! - keeper.xM[i]!, whom.yM[i]! - keeper.yM[i]!);
+      const off = offRatio(apartM, wantedM);
+      const isOff = off > GAP_TOLERANCE_RATIO.value;
+      isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
+      if (isSet && isOff) {
+        if (offFrom < 0) offFrom = i;
+        if (stretchAt < 0 || off > stretchOff) {
+          stretchAt = i;
+          stretchOff = off;
+        }
+      }
+      if (!isSet || isOff) continue;
+    }
+    const isLong = offFrom >= 0 && i - offFrom > GAP_OFF_S.value * STEP_HZ;
+    if (isLong && (worstAt < 0 || stretchOff > worstOff)) {
+      worstAt = stretchAt;
+      worstOff = stretchOff;
+    }
+    offFrom = -1;
+    stretchAt = -1;
+  }
+  if (worstAt < 0) return undefined;
+  const x = whom.xM[worstAt]!;
+  const y = whom.yM[worstAt]!;
+  return {
+    at: worstAt,
+    apartM: apartOf(x - keeper.xM[worstAt]!, y - keeper.yM[worstAt]!),
+    wantedM: Math.min(act.distanceM, apartOf(x - netX, y - netY)),
+  };
+};
+
+/** A gap of nothing is off by no part of it. */
+const offRatio = (apartM: number, wantedM: number): number =>
+  wantedM > LEAST_GAP_M ? Math.abs(apartM - wantedM) / wantedM : 0;
+
+const apartOf = (x: number, y: number): number => Math.sqrt(x * x + y * y);
+
+/** A wanted gap smaller than this is body to body: there is nothing to hold. */
+const LEAST_GAP_M = 1;
+
+const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct, ourBlueLineXM: number): Finding => {
+  const atM = { xM: whom.xM[worst.at]!, yM: whom.yM[worst.at]! };
+  const isInOurEnd = actor.netM.xM < 0 ? atM.xM < -ourBlueLineXM : atM.xM > ourBlueLineXM;
+  return {
+    kind: 'gapNotHeld',
+    weight: worst.apartM < worst.wantedM || isInOurEnd ? 'look' : 'know',
+    timeS: worst.at / STEP_HZ,
+    atM,
+    spots: [actor.spot.id, act.whom],
+    act: act.id,
+    value: worst.apartM,
+    threshold: worst.wantedM,
+    unit: 'm',
+    status: GAP_TOLERANCE_RATIO.status,
+    source: GAP_TOLERANCE_RATIO.source,
+  };
+};

@@ -1,0 +1,55 @@
+import { KEEP_APART_M, KEEP_APART_S, MAKE_ROOM_S } from '../drill/drill-rows.ts';
+import { limitPush } from '../motion/reactive-step.ts';
+import type { Actor } from './actor.ts';
+
+const FAR_M2 = 10 ** 2;
+const APART_M2 = KEEP_APART_M.value ** 2;
+const SAME_PLACE_M = 1e-6;
+
+/**
+ * Turns the push of a steered skater aside where it would come within `KEEP_APART_M` of another body in the next
+ * `KEEP_APART_S`, both at their present velocities: adds the velocity that makes up the missing room at the nearest approach, on the
+ * side on which it would pass anyway. The one who is chased is no obstacle to the chaser. A skater who is overtaken is so
+ * beaten to the side, not skated through. Scripted skaters turn aside for nobody. Metres, seconds; changes `actor.push`.
+ */
+export const keepApart = (actor: Actor, actors: readonly Actor[]): void => {
+  const { push } = actor;
+  let addX = 0;
+  let addY = 0;
+  for (const other of actors) {
+    if (other === actor || (actor.motion === 'chase' && other === actor.whom)) continue;
+    const x = actor.xM - other.xM;
+    const y = actor.yM - other.yM;
+    if (x * x + y * y > FAR_M2) continue;
+    const xMps = actor.xMps - other.xMps;
+    const yMps = actor.yMps - other.yMps;
+    const speed2 = xMps * xMps + yMps * yMps;
+    const across = x * yMps - y * xMps;
+    // On its straight way it passes with room enough: most do, and need no division.
+    if (across * across >= APART_M2 * speed2 && x * x + y * y >= APART_M2) continue;
+    const toward = -(x * xMps + y * yMps);
+    if (toward <= 0 && x * x + y * y >= APART_M2) continue;
+    const nearestS = speed2 > 0 ? toward / speed2 : 0;
+    const inS = Math.min(KEEP_APART_S.value, Math.max(0, nearestS));
+    let missX = x + inS * xMps;
+    let missY = y + inS * yMps;
+    let missM = Math.sqrt(missX * missX + missY * missY);
+    const lackM = KEEP_APART_M.value - missM;
+    if (lackM <= 0) continue;
+    if (missM < SAME_PLACE_M) {
+      // Dead ahead: to the left of the relative motion for one of two, to the right for the other.
+      const side = actor.index < other.index ? 1 : -1;
+      missX = speed2 > 0 ? -side * yMps : side;
+      missY = speed2 > 0 ? side * xMps : 0;
+      missM = Math.sqrt(missX * missX + missY * missY);
+    }
+    const wantMps = lackM / Math.max(MAKE_ROOM_S.value, inS);
+    addX += (wantMps * missX) / missM;
+    addY += (wantMps * missY) / missM;
+  }
+  if (addX === 0 && addY === 0) return;
+  const reachMps = (1 - actor.responseKeeps) * actor.power.topSpeedMps;
+  push.x += addX / reachMps;
+  push.y += addY / reachMps;
+  limitPush(push);
+};

@@ -1,0 +1,65 @@
+import type { Cue } from '../drill/drill.ts';
+import type { Body } from '../drill/in-boards.ts';
+import type { Playable } from '../drill/playable.ts';
+import type { PlayableAct } from '../drill/playable-parts.ts';
+import type { Stretch } from '../motion/stretch.ts';
+import type { PuckModel } from '../puck/puck-model.ts';
+import type { LineId } from '../rink/lines.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { SpotId } from '../units/ids.ts';
+import type { Actor } from './actor.ts';
+import type { Chance } from './chance.ts';
+import type { ContestView } from './contest.ts';
+import type { Near, NearWatch } from './near-watch.ts';
+import type { PuckPlay } from './puck-play.ts';
+import type { Finding, RunEvent } from './run-result.ts';
+
+/** Something that happened and can be a cue. */
+export interface Fire {
+  readonly on: Exclude<Cue['on'], 'whistle' | 'after'>;
+  readonly spot?: SpotId;
+  readonly line?: LineId;
+  /** Of a `reaches`: the place that was come near to. */
+  readonly near?: Near;
+  readonly timeS: number;
+}
+
+/** Everything a run changes while it goes on. */
+export interface RunState {
+  readonly playable: Playable;
+  readonly rink: Rink;
+  readonly puckModel: PuckModel;
+  /** Lines of the rink by ascending x: a zone is the number of lines with smaller x. */
+  readonly lineIds: readonly LineId[];
+  readonly lineXM: readonly number[];
+  readonly actors: readonly Actor[];
+  /** One more when somebody takes a puck from a heap: what is left of it. */
+  readonly pucks: PuckPlay[];
+  readonly stretch: Stretch;
+  readonly chance: Chance | null;
+  /** Written over at every use, so that a step makes no garbage. */
+  readonly contest: ContestView;
+  readonly puckBody: Body;
+  readonly events: RunEvent[];
+  readonly findings: Finding[];
+  readonly fires: Fire[];
+  /** Places that cues wait for somebody to come near to. */
+  readonly nearWatches: readonly NearWatch[];
+  /** Carries that ended without the puck ever on the stick. */
+  readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
+  nowS: number;
+  /** Next time at which something is known to happen; NaN when that must be looked for again. */
+  knownS: number;
+}
+
+export const actorNamed = (run: RunState, spot: SpotId): Actor => {
+  const actor = run.actors.find(one => one.spot.id === spot);
+  if (!actor) throw new Error(`no spot ${spot} in a playable of ${run.actors.length} spots`);
+  return actor;
+};
+
+export const zoneOf = (lineXM: readonly number[], xM: number): number => {
+  let zone = 0;
+  while (zone < lineXM.length && lineXM[zone]! < xM) zone++;
+  return zone;
+};
