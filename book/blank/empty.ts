@@ -16,7 +16,7 @@ export interface TeamStart {
 
 export const emptyTeam = ({ name, level, rink, madeAt, season = '', demo = false }: TeamStart): Team => ({
   kind: 'team',
-  schema: 1,
+  schema: 2,
   name,
   season,
   demo,
@@ -29,6 +29,8 @@ export const emptyTeam = ({ name, level, rink, madeAt, season = '', demo = false
   skaters: {},
   staff: {},
   habits: {},
+  momentKeys: {},
+  units: {},
   contents: {},
   madeAt,
 });
@@ -41,13 +43,15 @@ export interface GameStart {
 
 export const emptyGame = ({ opponent, day, place = 'home' }: GameStart): Game => ({
   kind: 'game',
-  schema: 1,
+  schema: 2,
   opponent,
   day,
   place,
   note: '',
   films: {},
   moments: {},
+  follows: {},
+  opinions: {},
   freezes: {},
 });
 

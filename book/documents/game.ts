@@ -40,6 +40,33 @@ export const moment = z.object({
   by: shortWords,
   taggedAt: instant,
   freeze: z.exactOptional(idOf<'freeze'>()),
+  /** The stretch to look at again, seconds of the film; absent: the frame alone. */
+  fromS: z.exactOptional(z.number()),
+  toS: z.exactOptional(z.number()),
+  /** Where on the ice it was. */
+  atM: z.exactOptional(icePoint),
+  /** Skaters on the ice, ours first: 5v4 when they are one short. */
+  strength: z.exactOptional(z.string().check(z.regex(/^[3-6]v[3-6]$/))),
+  score: z.exactOptional(z.object({ us: z.int(), them: z.int() })),
+  period: z.exactOptional(z.int().check(z.minimum(1), z.maximum(9))),
+  /** Our unit on the ice. */
+  unit: z.exactOptional(idOf<'unit'>()),
+});
+
+/** What came of a moment: the puck lost, hunted, won back, taken out, up to a chance or a whistle. */
+export const follow = z.object({
+  moment: idOf<'moment'>(),
+  step: z.enum(['lost', 'hunted', 'regained', 'transition', 'chanceForUs', 'chanceForThem', 'whistle']),
+  filmTimeS: z.number(),
+  frameIndex: z.int(),
+});
+
+/** The same moment seen by a second pair of eyes, who did not see what the first had said. */
+export const opinion = z.object({
+  moment: idOf<'moment'>(),
+  verdict: z.enum(['done', 'missed', 'cannotSee']),
+  by: shortWords,
+  givenAt: instant,
 });
 
 export const placed = z.object({
@@ -72,7 +99,7 @@ export const freeze = z.object({
 
 export const game = z.object({
   kind: z.literal('game'),
-  schema: z.literal(1),
+  schema: z.literal(2),
   opponent: shortWords,
   day,
   place: z.enum(['home', 'away', 'neutral']),
@@ -82,11 +109,15 @@ export const game = z.object({
   note: words,
   films: listOf(idOf<'film'>(), filmPart),
   moments: listOf(idOf<'moment'>(), moment),
+  follows: listOf(idOf<'follow'>(), follow),
+  opinions: listOf(idOf<'opinion'>(), opinion),
   freezes: listOf(idOf<'freeze'>(), freeze),
 });
 
 export type Game = z.infer<typeof game>;
 export type FilmPart = z.infer<typeof filmPart>;
 export type Moment = z.infer<typeof moment>;
+export type Follow = z.infer<typeof follow>;
+export type Opinion = z.infer<typeof opinion>;
 export type Freeze = z.infer<typeof freeze>;
 export type Placed = z.infer<typeof placed>;

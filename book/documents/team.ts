@@ -66,6 +66,24 @@ export const rinkChoice = z.discriminatedUnion('preset', [
   }),
 ]);
 
+/** A key of the coach's own: pressed while the film runs, it keeps the seconds around that press as a moment. */
+export const momentKey = z.object({
+  rank,
+  /** One letter or figure. */
+  key: z.string().check(z.regex(/^[a-z0-9]$/)),
+  habit: idOf<'habit'>(),
+  verdict: z.enum(['done', 'missed', 'cannotSee']),
+  beforeS: z.number().check(z.minimum(0), z.maximum(120)),
+  afterS: z.number().check(z.minimum(0), z.maximum(120)),
+});
+
+/** Skaters who are on the ice together. */
+export const unit = z.object({
+  rank,
+  title: shortWords,
+  skaters: listOf(idOf<'skater'>(), z.object({ rank })),
+});
+
 /** A line in the team's list of documents, so that it can be shown without opening each. */
 export const entry = z.object({
   kind: z.enum(['game', 'drill', 'practice']),
@@ -77,7 +95,7 @@ export const entry = z.object({
 
 export const team = z.object({
   kind: z.literal('team'),
-  schema: z.literal(1),
+  schema: z.literal(2),
   name: shortWords,
   season: shortWords,
   /** True for the invented team that shows the workbench round. */
@@ -91,12 +109,16 @@ export const team = z.object({
   skaters: listOf(idOf<'skater'>(), skater),
   staff: listOf(idOf<'staff'>(), z.object({ rank, name: shortWords, role: shortWords })),
   habits: listOf(idOf<'habit'>(), habit),
+  momentKeys: listOf(idOf<'momentKey'>(), momentKey),
+  units: listOf(idOf<'unit'>(), unit),
   contents: listOf(idOf<'document'>(), entry),
   madeAt: instant,
 });
 
 export type Team = z.infer<typeof team>;
 export type Habit = z.infer<typeof habit>;
+export type MomentKey = z.infer<typeof momentKey>;
+export type Unit = z.infer<typeof unit>;
 export type Skater = z.infer<typeof skater>;
 export type RinkChoice = z.infer<typeof rinkChoice>;
 export type Entry = z.infer<typeof entry>;

@@ -6,8 +6,10 @@ export type Migration = (document: Plain) => Plain;
 
 /** For each kind the steps from version 1 on: the first brings 1 to 2. Empty while its version 1 is the only one. */
 export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = {
-  team: [],
-  game: [],
+  /** 2: keys of the coach's own for moments, and units. */
+  team: [team => ({ ...team, momentKeys: {}, units: {} })],
+  /** 2: the stretch, place, strength, score, period and unit of a moment, what came of it, and second opinions. */
+  game: [game => ({ ...game, follows: {}, opinions: {} })],
   /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */
   drill: [drill => ({ ...drill, games: {} })],
   practice: [],

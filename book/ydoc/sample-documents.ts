@@ -1,6 +1,7 @@
-import { emptyDrill, emptyGame } from '../blank/empty.ts';
+import { emptyDrill, emptyGame, emptyTeam } from '../blank/empty.ts';
 import type { Drill, DrillAct, DrillSpot } from '../documents/drill.ts';
 import type { Game, Moment } from '../documents/game.ts';
+import type { Team } from '../documents/team.ts';
 
 /** Small invented documents for tests. */
 
@@ -51,3 +52,11 @@ export const sampleGame = (): Game => ({
   ...emptyGame({ opponent: 'Moss Point', day: '2026-11-01' }),
   moments: { m1: sampleMoment('Late by a stride'), m2: sampleMoment() } as Game['moments'],
 });
+
+export const sampleTeam = (): Team =>
+  emptyTeam({
+    name: 'Moss Point Herons',
+    level: 'u18',
+    rink: { preset: '60x30m' },
+    madeAt: '2026-11-02T10:00:00Z',
+  });

@@ -3,7 +3,7 @@ import * as Y from 'yjs';
 import { migrated, migrations } from '../migrate/migrations.ts';
 import { newDocument } from './new-document.ts';
 import { rootOf } from './root.ts';
-import { sampleDrill, sampleGame } from './sample-documents.ts';
+import { sampleDrill, sampleGame, sampleTeam } from './sample-documents.ts';
 import { readDocument } from './snapshot.ts';
 
 const fresh = () => newDocument('game', 'game-1', sampleGame());
@@ -13,10 +13,10 @@ const momentOf = (ydoc: Y.Doc, id: string) =>
 describe('reading a document', () => {
   it('refuses a newer one and says which', () => {
     const ydoc = fresh();
-    rootOf(ydoc).set('schema', 2);
+    rootOf(ydoc).set('schema', 3);
     const read = readDocument(ydoc);
     expect(read).toMatchObject({ kind: 'refused', reason: 'newer' });
-    expect(read.issues[0]!.message).toContain('version 2');
+    expect(read.issues[0]!.message).toContain('version 3');
   });
 
   it('refuses what is not ours and what is broken', () => {
@@ -68,6 +68,15 @@ describe('reading a document', () => {
 });
 
 describe('migrating a document', () => {
+  it.each([
+    ['game', ['follows', 'opinions'], sampleGame()],
+    ['team', ['momentKeys', 'units'], sampleTeam()],
+  ] as const)('gives a %s of version 1 its new lists, empty', (kind, lists, value) => {
+    const old: Record<string, unknown> = { ...value, schema: 1 };
+    for (const list of lists) delete old[list];
+    expect(migrated(kind, old)).toEqual(value);
+  });
+
   it('brings an older one up step by step and leaves the original as it was', () => {
     const old = { ...sampleDrill(), schema: 1 } as unknown as Record<string, unknown>;
     const copy = structuredClone(old);

@@ -101,7 +101,9 @@ function gameOf(
 ): Game {
   return game.parse({
     kind: 'game',
-    schema: 1,
+    schema: 2,
+    follows: {},
+    opinions: {},
     opponent: 'Quillback Bay',
     day: dayOf,
     place,

@@ -4,7 +4,7 @@ import { type Team, team } from '@icewright/book';
 export function demoTeam(made: { readonly at: string; readonly contents: Team['contents'] }): Team {
   return team.parse({
     kind: 'team',
-    schema: 1,
+    schema: 2,
     name: 'Tern Harbour Lanterns',
     season: '2026–27',
     demo: true,
@@ -27,6 +27,13 @@ export function demoTeam(made: { readonly at: string; readonly contents: Team['c
       tarn: { rank: 3, name: 'Tarn', role: 'goalies' },
     },
     habits: HABITS,
+    momentKeys: MOMENT_KEYS,
+    units: Object.fromEntries(
+      ['White', 'Blue', 'Grey', 'Red'].map((title, rank) => [
+        title.toLowerCase(),
+        { rank, title, skaters: inGroup(title) },
+      ]),
+    ),
     contents: made.contents,
     madeAt: made.at,
   });
@@ -54,6 +61,21 @@ const ROSTER: readonly (readonly [number, string, 'F' | 'D' | 'G', string])[] = 
   [31, 'Kvist', 'G', 'Goalies'],
   [30, 'Arroyo-Beck', 'G', 'Goalies'],
 ];
+
+const inGroup = (wanted: string): Record<string, { readonly rank: number }> =>
+  Object.fromEntries(
+    ROSTER.filter(([, , , group]) => group === wanted).map(([number], rank) => [
+      `lantern-${number}`,
+      { rank },
+    ]),
+  );
+
+const MOMENT_KEYS = {
+  hunted: { rank: 0, key: 'h', habit: 'hunt', verdict: 'done', beforeS: 4, afterS: 3 },
+  notHunted: { rank: 1, key: 'n', habit: 'hunt', verdict: 'missed', beforeS: 4, afterS: 3 },
+  firstHome: { rank: 2, key: 'b', habit: 'firstBack', verdict: 'done', beforeS: 5, afterS: 2 },
+  lateHome: { rank: 3, key: 'v', habit: 'firstBack', verdict: 'missed', beforeS: 5, afterS: 2 },
+};
 
 const HABITS = {
   firstBack: {
