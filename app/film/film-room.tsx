@@ -1,9 +1,7 @@
 import type { Game, Team } from '@icewright/book';
-import { newId } from '@icewright/book';
 import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { edit, endStep } from '../shell/book.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
@@ -14,16 +12,19 @@ import { FreezeMargin } from './freeze-margin.tsx';
 import { freezeViewOf } from './freeze-view.ts';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
-import { type MarkDraft, type MarkedMoment, MarkMoment } from './mark-moment.tsx';
-import { MomentsKept } from './moments-kept.tsx';
-import { momentsOf } from './moments-of.ts';
+import type { ListedMoment, MomentFilter } from './moments/filter-moments.ts';
+import { MarkMoment } from './moments/mark-moment.tsx';
+import { momentsOf } from './moments/moments-of.ts';
+import { MomentsPanel } from './moments/moments-panel.tsx';
+import { OwnKeys } from './moments/own-keys.tsx';
+import { SecondLook } from './moments/second-look.tsx';
+import { useMarking } from './moments/use-marking.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
-import { type ListedMoment, PulseStrip } from './pulse-strip.tsx';
+import { PulseStrip } from './pulse-strip.tsx';
 import type { Shown } from './shown.ts';
 import { usePlayerPart } from './use-player.ts';
-import { kept } from './who-marks.ts';
 
 /** The film room: picture, clock and pulse, moments; beside them the freeze that is open. */
 export function FilmRoom({
@@ -49,7 +50,8 @@ export function FilmRoom({
 }) {
   const [freezeId, setFreezeId] = useState(asked.freeze);
   const [momentId, setMomentId] = useState(asked.moment);
-  const [draft, setDraft] = useState<MarkDraft>();
+  const [filter, setFilter] = useState<MomentFilter>({});
+  const [isSecond, setSecond] = useState(false);
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = rinkOfSheet(sheetOfGame(game, team));
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
@@ -86,49 +88,30 @@ export function FilmRoom({
     const one = game.freezes[id as Id<'freeze'>];
     if (one) void player.jump(one.frameIndex);
   };
-  const beginMark = () => {
-    setDraft({ frameIndex: player.now().frameIndex, filmTimeS: player.timeS });
-  };
   const freezeNow = () => {
     player.pause();
     setFreezeId(freezeHere(gameId, game, partId, player, momentId));
   };
-  const mark = (marked: MarkedMoment) => {
-    if (!draft) return;
-    const id = newId<'moment'>();
-    const tied =
-      freeze && freeze.film === partId && freeze.frameIndex === draft.frameIndex ? freezeId : undefined;
-    const change = edit(gameId);
-    endStep(gameId);
-    change.transact(() => {
-      change.set(['moments', id], {
-        ...marked,
-        film: partId,
-        ...draft,
-        note: '',
-        by: kept(),
-        taggedAt: new Date().toISOString(),
-        ...(tied ? { freeze: tied } : {}),
-      });
-      if (tied && !freeze?.habit) change.set(['freezes', tied, 'habit'], marked.habit);
-    });
-    setDraft(undefined);
-    setMomentId(id);
-  };
+  const frozen =
+    freeze && freezeId && freeze.film === partId
+      ? { id: freezeId as Id<'freeze'>, frameIndex: freeze.frameIndex }
+      : undefined;
+  const marking = useMarking({ gameId, game, team, partId, player, frozen, onMarked: setMomentId });
+  const show = (frameIndex: number) => void player.jump(frameIndex);
   const neighbour = (direction: 1 | -1) => {
     const at = player.now().frameIndex;
     const list = direction > 0 ? moments : [...moments].reverse();
     const next = list.find(([, one]) => (one.frameIndex - at) * direction > 0);
     if (next) chooseMoment(next[0]);
   };
-  useFilmKeys({ player, beginMark, freezeNow, neighbour });
+  useFilmKeys({ player, beginMark: marking.begin, freezeNow, neighbour });
 
   const habit = moment?.habit ?? freeze?.habit;
   return (
     <>
       {head(
         <>
-          <Act onPress={beginMark} isOn={draft !== undefined}>
+          <Act onPress={marking.begin} isOn={marking.draft !== undefined}>
             Mark a moment <kbd>M</kbd>
           </Act>
           <Act onPress={freezeNow}>
@@ -155,16 +138,37 @@ export function FilmRoom({
             }
           </Picture>
           <FilmBar player={player} counts={countsWords(team, moments, habit)} />
-          {draft && (
+          {marking.draft && (
             <MarkMoment
-              draft={draft}
+              draft={marking.draft}
               team={team}
               habitAtFirst={habit}
-              onMark={mark}
-              onLeave={() => setDraft(undefined)}
+              onMark={marking.mark}
+              onLeave={marking.leave}
             />
           )}
-          <PulseStrip player={player} moments={moments} team={team} habit={habit} chosen={momentId} />
+          {marking.said !== '' && (
+            <p className="q2 marked-said" role="status">
+              {marking.said}
+            </p>
+          )}
+          <PulseStrip
+            player={player}
+            moments={isSecond ? NONE : moments}
+            team={team}
+            habit={habit}
+            chosen={momentId}
+          />
+          {isSecond && (
+            <SecondLook
+              gameId={gameId}
+              moments={moments}
+              team={team}
+              opinions={game.opinions}
+              onShow={show}
+              onLeave={() => setSecond(false)}
+            />
+          )}
         </div>
         <aside className="film-right" aria-label="The freeze">
           {desk && view ? (
@@ -183,28 +187,45 @@ export function FilmRoom({
               onLeave={() => setFreezeId(undefined)}
             />
           ) : (
-            <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+            <>
+              <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+              <OwnKeys team={team} onPress={marking.press} />
+            </>
           )}
         </aside>
         <div className="film-below">
-          <MomentsKept
-            gameId={gameId}
-            moments={moments}
-            team={team}
-            chosen={momentId}
-            onChoose={chooseMoment}
-            onFreeze={(freeze, id) => {
-              openFreeze(freeze);
-              setMomentId(id);
-            }}
-            onGone={() => setMomentId(undefined)}
-          />
+          {!isSecond && (
+            <MomentsPanel
+              gameId={gameId}
+              game={game}
+              moments={moments}
+              team={team}
+              chosen={momentId}
+              filter={filter}
+              onFilter={setFilter}
+              here={marking.here}
+              onChoose={chooseMoment}
+              onFreeze={(freeze, id) => {
+                openFreeze(freeze);
+                setMomentId(id);
+              }}
+              onGone={() => setMomentId(undefined)}
+              onSecondLook={() => {
+                setFreezeId(undefined);
+                setMomentId(undefined);
+                setSecond(true);
+              }}
+              onShow={show}
+            />
+          )}
           {parts}
         </div>
       </main>
     </>
   );
 }
+
+const NONE: readonly ListedMoment[] = [];
 
 /** Those that are pressed in the table; until one is, the best pass. */
 const drawnOf = (options: OptionsView | undefined, shown: Shown): readonly (PassOption | CarryOption)[] => {

@@ -17,7 +17,7 @@ import type { Refusal } from './film-refusal.ts';
 import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
-import { MomentsAlone } from './moments-alone.tsx';
+import { MomentsAlone } from './moments/moments-alone.tsx';
 import { Refused } from './refused.tsx';
 import { useFilm } from './use-film.ts';
 import { usePlayer } from './use-player.ts';

@@ -2,6 +2,7 @@ import type { Moment, Team } from '@icewright/book';
 import { memo, useState } from 'react';
 import { clockText } from './film-clock.ts';
 import { frameAtTime, timeOfFrame } from './frame-index.ts';
+import type { ListedMoment } from './moments/filter-moments.ts';
 import type { Player } from './player.ts';
 import { ruleStepS } from './rule-step.ts';
 import { usePlayerPart } from './use-player.ts';
@@ -11,8 +12,6 @@ const LEFT = 46;
 /** The last segment's words need room. */
 const END_ROOM = 14;
 const BASE = 40;
-
-export type ListedMoment = readonly [id: string, moment: Moment];
 
 /** The pulse: done above the line, missed below, height = cost, a ring for what could not be seen. Press or drag to jump. */
 export function PulseStrip({

@@ -9,6 +9,7 @@ import { RosterDoor } from './roster-door.tsx';
 import { RunningHead } from './running-head.tsx';
 import { SkaterRow } from './skater-row.tsx';
 import { UndoActs } from './undo-acts.tsx';
+import { UnitsSection } from './units-section.tsx';
 
 /** Who the team is: roster, staff, home ice. Reached from the team's name on the strip. */
 export function TeamPage() {
@@ -123,6 +124,7 @@ function TeamAsItIs({ team, teamId }: { readonly team: Team; readonly teamId: st
               onChange={clock => editing.set(['usualStart'], clock)}
             />
           </section>
+          <UnitsSection team={team} teamId={teamId} />
           <Staff team={team} teamId={teamId} />
         </aside>
       </main>

@@ -1,17 +1,16 @@
 import { inOrder, type Moment, type Team } from '@icewright/book';
 import { useState } from 'react';
-import { Act } from '../parts/act.tsx';
-import { named } from '../parts/named.ts';
-import { useKeys } from '../shell/keys.ts';
-import { clockText } from './film-clock.ts';
+import { Act } from '../../parts/act.tsx';
+import { named } from '../../parts/named.ts';
+import { useKeys } from '../../shell/keys.ts';
+import { clockText } from '../film-clock.ts';
+import type { MarkedMoment } from './new-moment.ts';
 
 /** What is being marked, from the moment the key was pressed: the film may run on meanwhile. */
 export interface MarkDraft {
   readonly frameIndex: number;
   readonly filmTimeS: number;
 }
-
-export type MarkedMoment = Pick<Moment, 'habit' | 'verdict' | 'costGoals'> & Partial<Pick<Moment, 'skater'>>;
 
 /** Marking in three presses: M, a number for the habit, and what was seen. Who and why can follow in the list. */
 export function MarkMoment({

@@ -1,7 +1,7 @@
 import type { Team } from '@icewright/book';
 import { type ComponentProps, useState } from 'react';
-import { Act } from '../parts/act.tsx';
-import { edit, endStep, undo } from '../shell/book.ts';
+import { Act } from '../../parts/act.tsx';
+import { edit, endStep, undo } from '../../shell/book.ts';
 import { MomentList } from './moment-list.tsx';
 import { keep } from './who-marks.ts';
 
@@ -9,7 +9,7 @@ type ListProps = ComponentProps<typeof MomentList>;
 
 /** The moments of a film as a list from which one can be taken out, and put back at once. */
 export function MomentsKept(
-  props: Pick<ListProps, 'gameId' | 'moments' | 'chosen' | 'onChoose' | 'onFreeze'> & {
+  props: Omit<ListProps, 'onBy' | 'onRemove'> & {
     readonly team: Team;
     readonly onGone: () => void;
   },
@@ -37,8 +37,13 @@ export function MomentsKept(
         {...list}
         onBy={keep}
         onRemove={id => {
+          const ofIt = Object.entries(list.follows).filter(([, one]) => one.moment === id);
+          const change = edit(gameId);
           endStep(gameId);
-          edit(gameId).remove(['moments', id]);
+          change.transact(() => {
+            for (const [followId] of ofIt) change.remove(['follows', followId]);
+            change.remove(['moments', id]);
+          });
           endStep(gameId);
           onGone();
           setLeftCount(list.moments.length - 1);

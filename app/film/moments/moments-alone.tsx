@@ -1,8 +1,9 @@
 import type { Game, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useState } from 'react';
-import { MomentsKept } from './moments-kept.tsx';
+import type { MomentFilter } from './filter-moments.ts';
 import { momentsOf } from './moments-of.ts';
+import { MomentsPanel } from './moments-panel.tsx';
 
 /** The moments of a film whose pictures are not here: they can be read and changed all the same. */
 export function MomentsAlone({
@@ -17,12 +18,16 @@ export function MomentsAlone({
   readonly partId: Id<'film'>;
 }) {
   const [chosen, choose] = useState<string>();
+  const [filter, setFilter] = useState<MomentFilter>({});
   const moments = momentsOf(game, partId);
   if (moments.length === 0) return null;
   return (
     <div className="film-room moments-alone">
       <div className="film-below">
-        <MomentsKept
+        <MomentsPanel
+          game={game}
+          filter={filter}
+          onFilter={setFilter}
           gameId={gameId}
           moments={moments}
           team={team}

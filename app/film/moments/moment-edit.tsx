@@ -1,0 +1,123 @@
+import { type Game, inOrder, type Moment, type Team } from '@icewright/book';
+import { Act } from '../../parts/act.tsx';
+import { named } from '../../parts/named.ts';
+import { edit } from '../../shell/book.ts';
+import { FollowActs } from './follow-acts.tsx';
+import type { MomentPlace } from './new-moment.ts';
+import { SituationFields } from './situation-fields.tsx';
+import { WhereOnIce } from './where-on-ice.tsx';
+
+/** What the list needs to open a moment below itself. */
+export interface MomentEditing {
+  readonly gameId: string;
+  readonly team: Team;
+  readonly follows: Game['follows'];
+  readonly onRemove: (id: string) => void;
+  /** The initials that were written: they stand at the next moment too. */
+  readonly onBy: (by: string) => void;
+  /** The frame that is shown; absent where there is no picture. */
+  readonly here?: () => MomentPlace;
+}
+
+export function MomentEdit({
+  gameId,
+  id,
+  moment,
+  team,
+  follows,
+  onRemove,
+  onBy,
+  here,
+}: MomentEditing & { readonly id: string; readonly moment: Moment }) {
+  const game = edit(gameId);
+  const at = (field: string) => ['moments', id, field];
+  return (
+    <>
+      <div className="moment-fields">
+        <label>
+          <span className="q2">Habit</span>
+          <select value={moment.habit} onChange={event => game.set(at('habit'), event.target.value)}>
+            {inOrder(team.habits).map(([habitId, one]) => (
+              <option key={habitId} value={habitId}>
+                {named(one.title, 'habit')}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span className="q2">Seen</span>
+          <select value={moment.verdict} onChange={event => game.set(at('verdict'), event.target.value)}>
+            <option value="done">done</option>
+            <option value="missed">missed</option>
+            <option value="cannotSee">cannot see</option>
+          </select>
+        </label>
+        <label>
+          <span className="q2">Who</span>
+          <select
+            value={moment.skater ?? ''}
+            onChange={event =>
+              event.target.value === ''
+                ? game.remove(at('skater'))
+                : game.set(at('skater'), event.target.value)
+            }
+          >
+            <option value="">not said</option>
+            {inOrder(team.skaters).map(([skaterId, one]) => (
+              <option key={skaterId} value={skaterId}>
+                {one.number} {one.name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label className="grow">
+          <span className="q2">What was seen</span>
+          <input
+            data-book="words"
+            value={moment.note}
+            maxLength={400}
+            onChange={event => game.text(at('note'), event.target.value)}
+          />
+        </label>
+        <label>
+          <span className="q2">Cost, goals</span>
+          <input
+            type="number"
+            min={0}
+            max={5}
+            step={0.01}
+            value={moment.costGoals}
+            onChange={event =>
+              event.target.validity.valid && game.set(at('costGoals'), Number(event.target.value))
+            }
+          />
+        </label>
+        <label>
+          <span className="q2">By</span>
+          <input
+            className="by-entry"
+            data-book="words"
+            value={moment.by}
+            maxLength={40}
+            onChange={event => {
+              game.text(at('by'), event.target.value);
+              onBy(event.target.value);
+            }}
+          />
+        </label>
+        <SituationFields gameId={gameId} id={id} moment={moment} team={team} />
+        <Act onPress={() => onRemove(id)}>Take out</Act>
+      </div>
+      <div className="moment-more">
+        <FollowActs
+          gameId={gameId}
+          momentId={id}
+          startS={moment.filmTimeS}
+          follows={follows}
+          {...(here ? { here } : {})}
+        />
+        <WhereOnIce gameId={gameId} id={id} moment={moment} team={team} />
+      </div>
+    </>
+  );
+}

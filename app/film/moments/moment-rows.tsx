@@ -1,0 +1,93 @@
+import type { Moment } from '@icewright/book';
+import { memo } from 'react';
+import { Reading } from '../../parts/reading.tsx';
+import { clockText } from '../film-clock.ts';
+import { skaterWords } from '../people-words.ts';
+import { unitWords } from './filter-sentence.tsx';
+import { MomentEdit, type MomentEditing } from './moment-edit.tsx';
+import { MomentGlyph, verdictSaid } from './moment-glyph.tsx';
+
+export interface RowActs extends MomentEditing {
+  readonly onChoose: (id: string) => void;
+  /** Absent where there is no picture to freeze. */
+  readonly onFreeze?: (freezeId: string, momentId: string) => void;
+}
+
+/** One moment of the timetable. Drawn again only when it changed: a game may have a thousand and more. */
+export const MomentRows = memo(function MomentRows(
+  props: RowActs & { readonly id: string; readonly moment: Moment; readonly isChosen: boolean },
+) {
+  const { id, moment, team, isChosen, onChoose, onFreeze } = props;
+  const { freeze } = moment;
+  const situation = situationWords(props);
+  return (
+    <>
+      <tr aria-selected={isChosen} onClick={() => onChoose(id)}>
+        <td>
+          <button type="button" className="row-handle" aria-expanded={isChosen} onClick={() => onChoose(id)}>
+            {clockText(moment.filmTimeS, 1)}
+          </button>
+        </td>
+        <td className="w">{team.habits[moment.habit]?.title ?? 'a habit no longer here'}</td>
+        <td className="nw">
+          <MomentGlyph verdict={moment.verdict} />{' '}
+          <span className={moment.verdict === 'missed' ? 'warm' : ''}>{verdictSaid(moment.verdict)}</span>
+        </td>
+        <td>{skaterWords(moment.skater, team)}</td>
+        <td className="q2">
+          {situation !== '' && <span className="q3">{situation}</span>} {moment.note}{' '}
+          {freeze !== undefined && onFreeze && (
+            <button
+              type="button"
+              className="frz"
+              onClick={event => {
+                event.stopPropagation();
+                onFreeze(freeze, id);
+              }}
+            >
+              freeze
+            </button>
+          )}
+        </td>
+        <td className="r">
+          {moment.costGoals > 0 && (
+            <Reading
+              value={moment.costGoals.toFixed(2)}
+              estimate
+              why="Goals this miss is thought to cost: the coach's own estimate, from the habit, or written here."
+            />
+          )}
+        </td>
+        <td className="q3">{moment.by}</td>
+      </tr>
+      {isChosen && (
+        <tr className="moment-edit">
+          <td colSpan={7}>
+            <MomentEdit {...props} />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}, isSame);
+
+type Props = Parameters<typeof situationWords>[0] & { readonly isChosen: boolean };
+
+/** The acts are made anew with every look at the page, and do the same; only a chosen moment needs the newest. */
+function isSame(before: Props, after: Props): boolean {
+  if (before.isChosen || after.isChosen) return false;
+  return before.moment === after.moment && before.team === after.team && before.id === after.id;
+}
+
+const situationWords = ({
+  moment,
+  team,
+}: RowActs & { readonly id: string; readonly moment: Moment }): string =>
+  [
+    moment.strength,
+    moment.period === undefined ? '' : moment.period > 3 ? 'overtime' : `period ${moment.period}`,
+    moment.score === undefined ? '' : `${moment.score.us}:${moment.score.them}`,
+    unitWords(moment.unit, team),
+  ]
+    .filter(Boolean)
+    .join(', ');

@@ -1,0 +1,101 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { filmPath, jumpTo, openFilmFile, shownFrame, withFreshPage } from '../../../test/film-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+const rows = (page: Page) => page.locator('.moments tbody tr:not(.moment-edit)');
+const opened = async (page: Page): Promise<void> => {
+  await openFilmFile(page, app.url, filmPath('A.mp4'));
+  await jumpTo(page, '150');
+  await shownFrame(page, 150);
+};
+const at = async (page: Page, frame: number, ...keys: string[]): Promise<void> => {
+  await jumpTo(page, `${frame}`);
+  await shownFrame(page, frame);
+  for (const key of keys) await page.keyboard.press(key);
+};
+
+describe('moments', () => {
+  it('one key of the coach’s own keeps the seconds around the press, and is made and changed in the margin', () =>
+    withFreshPage(app, async page => {
+      await opened(page);
+      await page.keyboard.press('h');
+      // Frame 150 of 30 a second: 5 s, of which 4 before and 3 after are kept.
+      await page.getByText('kept from 0:01.0 to 0:08.0').waitFor();
+      await page.getByRole('button', { name: 'Change keys' }).click();
+      await page.getByRole('button', { name: 'Another key' }).click();
+      const row = page.locator('.key-row').last();
+      await row.locator('select').first().selectOption('z');
+      await row.getByLabel('s before').fill('2');
+      await row.getByLabel('Seen').selectOption('missed');
+      await page.getByRole('button', { name: 'Done', exact: true }).click();
+      await at(page, 300, 'z');
+      await page.getByText('missed: kept from 0:08.0 to 0:12.0').waitFor();
+      expect(await rows(page).count()).toBe(2);
+      expect(await seriousViolations(page)).toEqual([]);
+    }));
+
+  it('are followed: what came of one is timed, counted, and asked for', () =>
+    withFreshPage(app, async page => {
+      await opened(page);
+      await page.keyboard.press('h');
+      await at(page, 180, '1');
+      await at(page, 240, '3');
+      const steps = page.locator('.follow-steps li');
+      await steps.nth(1).waitFor();
+      expect(await steps.allInnerTexts()).toEqual([
+        expect.stringMatching(/^\+1\.0 s lost/),
+        expect.stringMatching(/^\+3\.0 s won back/),
+      ]);
+      await page.locator('.came').getByText('lost, then won back:').waitFor();
+      await page.locator('.came').getByText('after 2.0 s').waitFor();
+      await at(page, 400, 'n');
+      await page.getByRole('button', { name: 'at any time' }).click();
+      await page.locator('.moment-filter').getByRole('option', { name: 'won back' }).click();
+      await page.getByText('of 2 moments').waitFor();
+      expect(await rows(page).count()).toBe(1);
+    }));
+
+  it('that are shown are changed together, in one step of undo', () =>
+    withFreshPage(app, async page => {
+      await opened(page);
+      for (const [i, frame] of [20, 40, 60].entries()) await at(page, frame, i === 2 ? 'n' : 'h');
+      await page.getByRole('button', { name: 'done, missed or not seen' }).click();
+      await page.locator('.moment-filter').getByRole('option', { name: 'done', exact: true }).click();
+      await page.getByRole('button', { name: 'Change all 2 shown' }).click();
+      await page.getByLabel('to', { exact: true }).selectOption({ label: 'Blue' });
+      await page.getByRole('button', { name: 'Change 2 moments' }).click();
+      await page.getByText('2 moments changed.').waitFor();
+      await expect.poll(async () => (await rows(page).allInnerTexts()).join()).toMatch(/Blue[\s\S]*Blue/);
+      await page.getByRole('button', { name: 'Undo', exact: true }).click();
+      await expect.poll(async () => (await rows(page).allInnerTexts()).join()).not.toContain('Blue');
+    }));
+
+  it('are judged a second time blind, and the two pairs of eyes are compared', () =>
+    withFreshPage(app, async page => {
+      await opened(page);
+      for (const [i, frame] of [30, 60, 90, 120].entries()) await at(page, frame, i < 2 ? 'h' : 'n');
+      await page.getByRole('button', { name: 'Give a second opinion' }).click();
+      expect(await rows(page).count()).toBe(0);
+      expect(await page.locator('.pulse .pm').count()).toBe(0);
+      await page.getByLabel('Your initials').fill('Falk');
+      await page.getByRole('button', { name: 'Judge 4 moments' }).click();
+      await shownFrame(page, 30);
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      for (const [i, key] of ['d', 'm', 'm', 'm'].entries()) {
+        await page.getByText(`${4 - i} to go`).waitFor();
+        await page.keyboard.press(key);
+      }
+      await page.getByText('3 of 4 the same').waitFor();
+      // Seen alike .75, by luck alone .5 · .25 + .5 · .75 = .5: kappa .5.
+      expect(await page.locator('.agreement .why').first().textContent()).toMatch(/^0\.50/);
+      await page.locator('.differ').getByText('first: done; Falk: missed').waitFor();
+    }));
+});
