@@ -20,7 +20,7 @@ const SETTLED = 1e-11;
  * Levenberg–Marquardt. Null when the pins do not fix the coefficients, or no view in front of a camera fits them.
  * Source: Hartley & Zisserman 2004, Multiple View Geometry, 4.1–4.5 and appendix 6 (from memory).
  */
-export const refinedFitOf = (pins: ScaledPins): RefinedFit | null => {
+export const refinedFitOf = (pins: Omit<ScaledPins, 'scaling'>): RefinedFit | null => {
   const start = linearStartOf(pins);
   if (start === null) return null;
   let coefficients: Float64Array = start;
@@ -67,7 +67,7 @@ export const refinedFitOf = (pins: ScaledPins): RefinedFit | null => {
 };
 
 /** The linear solution: u·w = a x + b y + c and so on, by normal equations; only a place to start from. */
-const linearStartOf = ({ count, x, y, u, v }: ScaledPins): Float64Array | null => {
+export const linearStartOf = ({ count, x, y, u, v }: Omit<ScaledPins, 'scaling'>): Float64Array | null => {
   const normal = new Float64Array(64);
   const right = new Float64Array(8);
   const row = new Float64Array(8);
@@ -93,7 +93,7 @@ const linearStartOf = ({ count, x, y, u, v }: ScaledPins): Float64Array | null =
 
 /** JᵀJ (lower half) and Jᵀ(found − drawn) at the coefficients; returns the sum of squares, infinite behind the camera. */
 const normalEquationsInto = (
-  { count, x, y, u, v }: ScaledPins,
+  { count, x, y, u, v }: Omit<ScaledPins, 'scaling'>,
   h: Float64Array,
   normal: Float64Array,
   gradient: Float64Array,

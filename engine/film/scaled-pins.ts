@@ -34,7 +34,11 @@ export const scaledPinsOf = (pins: readonly Pin[]): ScaledPins | null => {
   return { scaling, count, x, y, u, v };
 };
 
-const scaleInPlace = (x: Float64Array, y: Float64Array): { x: number; y: number; scale: number } | null => {
+/** Moves points to their middle and scales them to a mean distance of √2, in place; null when they are one point. */
+export const scaleInPlace = (
+  x: Float64Array,
+  y: Float64Array,
+): { x: number; y: number; scale: number } | null => {
   const count = x.length;
   let middleX = 0;
   let middleY = 0;
