@@ -1,4 +1,17 @@
 // The face of the engine for the other rooms. Nothing inside the engine imports it.
+export * from './carry/carry-pins.ts';
+export * from './carry/carry-rows.ts';
+export type { GreyPicture, PictureRect } from './carry/grey-picture.ts';
+export type { CarriedFit, NotCarried, PinnedFrame, TrackedStretch } from './carry/key-path.ts';
+export * from './carry/lens.ts';
+export * from './carry/lens-term.ts';
+export {
+  type CameraTracker,
+  cameraTrackerOf,
+  type LostBecause,
+  type TrackChoice,
+  type TrackedFrame,
+} from './carry/track-camera.ts';
 export * from './control/arrival-field.ts';
 export * from './control/first-to-each-cell.ts';
 export * from './control/ice-control.ts';

@@ -1,6 +1,6 @@
+import { inverse3, product3 } from '../film/matrix.ts';
 import type { Matrix3, PinFit } from '../film/pins.ts';
-import { inverse3 } from '../film/matrix.ts';
-import { composed, matrixOf, placeThrough, type PlaneScale, rescaled, type ScaledMap } from './scaled-map.ts';
+import { composed, matrixOf, type PlaneScale, placeThrough, type ScaledMap } from './scaled-map.ts';
 
 /** A fit as a map from the ice to the picture. */
 export const mapOfFit = ({ scaling, coefficients, covariance }: PinFit): ScaledMap => ({
@@ -20,16 +20,13 @@ export const carriedFit = (
   picture: { readonly widthPx: number; readonly heightPx: number },
 ): PinFit | null => {
   const map = mapOfFit(fit);
-  const scales = scalesFor(matrixProduct(move, map), picture);
+  const scales = scalesFor(product3(matrixOf(move), matrixOf(map)), picture);
   if (scales === null) return null;
   const carried = composed(move, map, scales.ice, scales.film);
   return carried === null ? null : fitOfMap(carried, fit);
 };
 
-/** The same fit with numbers of size 1 where this picture shows the ice. Null as `carriedFit`. */
-export const fitScaledAs = (fit: PinFit, { from, to }: { from: PlaneScale; to: PlaneScale }): ScaledMap | null =>
-  rescaled(mapOfFit(fit), from, to);
-
+/** A map from the ice to the picture as a fit; what is said of its pins is that of another. */
 export const fitOfMap = (map: ScaledMap, of: PinFit): PinFit => {
   const filmFromIce = matrixOf(map);
   return {
@@ -51,14 +48,6 @@ export const fitOfMap = (map: ScaledMap, of: PinFit): PinFit => {
     sdRaised: of.sdRaised,
     ...(of.disagreement ? { disagreement: of.disagreement } : {}),
   };
-};
-
-const matrixProduct = (second: ScaledMap, first: ScaledMap): Matrix3 => {
-  const a = matrixOf(second);
-  const b = matrixOf(first);
-  const entry = (row: number, column: number) =>
-    a[3 * row]! * b[column]! + a[3 * row + 1]! * b[3 + column]! + a[3 * row + 2]! * b[6 + column]!;
-  return [0, 1, 2].flatMap(row => [0, 1, 2].map(column => entry(row, column))) as unknown as Matrix3;
 };
 
 /** Below the middle of the picture, where a rink camera sees ice. */

@@ -89,3 +89,22 @@ export const LENS_SPREAD: Row = {
   source: 'our choice: phones and broadcast lenses bend under 5 % at the corner',
   status: 'estimate',
 };
+
+export const LENS_TOLD: Row = {
+  name: 'how well the pan must tell the lens for it to be used (sd of its term)',
+  value: 0.006,
+  unit: '',
+  range: [0.002, 0.02],
+  source:
+    'our choice: a camera that stands still tells nothing, and its pins are then taken as without a lens',
+  status: 'estimate',
+};
+
+export const DISAGREE_AT: Row = {
+  name: 'chance below which two pinned pictures are said to disagree on a third',
+  value: 0.01,
+  unit: '',
+  range: [0.001, 0.05],
+  source: 'our choice',
+  status: 'estimate',
+};

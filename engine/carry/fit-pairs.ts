@@ -16,6 +16,8 @@ export interface PairFit {
   readonly sdPx: number;
   /** Which pairs agree, by their place in the list. */
   readonly agreeing: readonly number[];
+  /** Which pairs are not far off: those that agree, and those that a lens may have bent away. */
+  readonly near: readonly number[];
 }
 
 /** Chance that no sample of four was free of strays, at which the search ends. */
@@ -28,10 +30,7 @@ const ROUNDS = 4;
  * picture over those that agree, with covariance σ²(JᵀJ)⁻¹. Skaters and score boxes, which move by themselves, fall out. `none` when too few
  * pairs are given or agree. Source: Fischler & Bolles 1981; Hartley & Zisserman 2004, 4.7 (from memory).
  */
-export const fitPairs = (
-  pairs: Pairs,
-  random: Random,
-): PairFit | None<'tooFewPoints' | 'noAgreement'> => {
+export const fitPairs = (pairs: Pairs, random: Random): PairFit | None<'tooFewPoints' | 'noAgreement'> => {
   const count = pairs.length / 4;
   if (count < LEAST_AGREEING.value) return noneBecause('tooFewPoints');
   const sampled = bestSample(pairs, count, random);
@@ -41,18 +40,22 @@ export const fitPairs = (
   return settled === null || settled.agreeing.length < needed ? noneBecause('noAgreement') : settled;
 };
 
-/** Fits the pairs given, leaves out strays by their own scatter and fits again. Null when they do not fix a move. */
-export const settledFit = (pairs: Pairs, from: readonly number[]): PairFit | null => {
+/**
+ * Fits the pairs given, leaves out strays by their own scatter and fits again, at most `rounds` (≥ 1) times; with one round all
+ * count. Null when they do not fix a move. Source: as `fitPairs`.
+ */
+export const settledFit = (pairs: Pairs, from: readonly number[], rounds = ROUNDS): PairFit | null => {
   let agreeing = from;
   let fit: { map: ScaledMap; missesPx: Float64Array } | null = null;
   let sdPx = 0;
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < rounds; round++) {
     fit = leastSquares(pairs, agreeing);
     if (fit === null) return null;
     const { missesPx } = fit;
     const sorted = agreeing.map(i => missesPx[i]!).sort((a, b) => a - b);
     // The median of a distance with σ per axis is 1.1774 σ (Rayleigh).
     sdPx = Math.max(0.01, sorted[sorted.length >> 1]! / 1.1774);
+    if (rounds === 1) break;
     const limit = Math.min(AGREES_WITHIN.value, Math.max(0.3, 3 * sdPx));
     const next = from.filter(i => missesPx[i]! <= limit);
     if (next.length < 8) return null;
@@ -69,6 +72,7 @@ export const settledFit = (pairs: Pairs, from: readonly number[]): PairFit | nul
     map: { ...map, covariance: Float64Array.from(map.covariance, entry => entry * varianceScaled) },
     sdPx,
     agreeing,
+    near: from.filter(i => fit!.missesPx[i]! <= AGREES_WITHIN.value),
   };
 };
 

@@ -49,7 +49,7 @@ describe('points followed from picture to picture', () => {
     const ours: number[] = [];
     const theirs: number[] = [];
     let [asked, oursKept, theirsKept] = [0, 0, 0];
-    for (let seed = 1; seed <= 6; seed++) {
+    for (let seed = 1; seed <= 4; seed++) {
       const { before, after, move, points } = pairOf(seed, 18);
       const count = points.xPx.length;
       // Corners on pixel centres: OpenCV's places are whole numbers there.
@@ -98,17 +98,11 @@ describe('points followed from picture to picture', () => {
         );
         if (there.status.data[i] === 1 && back.status.data[i] === 1 && returned <= 0.5) {
           theirsKept++;
-          theirs.push(
-            Math.hypot(
-              there.to.data32F[2 * i]! + 0.5 - x,
-              there.to.data32F[2 * i + 1]! + 0.5 - y,
-            ),
-          );
+          theirs.push(Math.hypot(there.to.data32F[2 * i]! + 0.5 - x, there.to.data32F[2 * i + 1]! + 0.5 - y));
         }
       }
       for (const mat of [...mats, ...Object.values(there), ...Object.values(back)]) mat.delete();
     }
-    console.log(asked, oursKept / asked, theirsKept / asked, medianOf(ours), medianOf(theirs), [...ours].sort((a,b)=>a-b)[Math.floor(ours.length*.95)], [...theirs].sort((a,b)=>a-b)[Math.floor(theirs.length*.95)]);
     expect(asked).toBeGreaterThan(500);
     expect(medianOf(ours)).toBeLessThanOrEqual(medianOf(theirs) + 0.05);
     expect(oursKept / asked).toBeGreaterThanOrEqual(theirsKept / asked - 0.05);

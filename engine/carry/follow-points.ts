@@ -1,5 +1,5 @@
-import type { PicturePoints } from './grey-picture.ts';
 import { type Followed, followPatches } from './follow-patches.ts';
+import type { PicturePoints } from './grey-picture.ts';
 import { patchesOf } from './patches.ts';
 import type { PyramidLevel } from './pyramid.ts';
 

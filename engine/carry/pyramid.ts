@@ -35,8 +35,7 @@ const halved = ({ width, height, grey }: PyramidLevel): PyramidLevel => {
     const at = (dy: number) => width * Math.min(height - 1, Math.max(0, 2 * y + dy));
     const [a, b, c, d, e] = [at(-2), at(-1), at(0), at(1), at(2)];
     for (let x = 0; x < width; x++) {
-      row[x + 2] =
-        grey[a + x]! + grey[e + x]! + 4 * (grey[b + x]! + grey[d + x]!) + 6 * grey[c + x]!;
+      row[x + 2] = grey[a + x]! + grey[e + x]! + 4 * (grey[b + x]! + grey[d + x]!) + 6 * grey[c + x]!;
     }
     row[0] = row[2]!;
     row[1] = row[2]!;

@@ -1,4 +1,4 @@
-import { inverse3, product3 } from '../film/matrix.ts';
+import { product3 } from '../film/matrix.ts';
 import type { Matrix3 } from '../film/pins.ts';
 
 /** Origin and scale of a plane, so that the numbers in it are of size 1. */
@@ -117,5 +117,3 @@ export const placeThrough = (m: Matrix3, x: number, y: number): readonly [number
   const w = m[6] * x + m[7] * y + m[8];
   return w > 0 ? [(m[0] * x + m[1] * y + m[2]) / w, (m[3] * x + m[4] * y + m[5]) / w] : null;
 };
-
-export const inverseOf = (m: Matrix3): Matrix3 => inverse3(m);

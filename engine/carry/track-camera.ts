@@ -19,7 +19,7 @@ export interface TrackedFrame {
   readonly frameIndex: number;
   /** The key picture it is tied to; itself where following begins, or begins anew. */
   readonly keyFrame: number;
-  /** x, y in the key picture and x, y here of the points that agree, pixels; empty where following begins. */
+  /** x, y in the key picture and x, y here of the points that roughly agree, pixels; empty where following begins. */
   readonly pairs: Float32Array;
   /** The pictures after this one are tied to it. */
   readonly isKey: boolean;
@@ -127,9 +127,9 @@ const tieOf = (
   const all = Float64Array.from(pairs);
   const fit = fitPairs(all, random);
   if (isNone(fit)) return fit.reason;
-  const agreeing = new Float32Array(4 * fit.agreeing.length);
-  for (const [place, i] of fit.agreeing.entries()) agreeing.set(all.subarray(4 * i, 4 * i + 4), 4 * place);
-  return { pairs: agreeing, agreeingCount: fit.agreeing.length, toHere: matrixOf(fit.map) };
+  const near = new Float32Array(4 * fit.near.length);
+  for (const [place, i] of fit.near.entries()) near.set(all.subarray(4 * i, 4 * i + 4), 4 * place);
+  return { pairs: near, agreeingCount: fit.agreeing.length, toHere: matrixOf(fit.map) };
 };
 
 /** Mean difference of grey over which a place is another thing. */
@@ -141,7 +141,8 @@ const guessFrom = (points: PicturePoints, m: Matrix3, { width, height }: Pyramid
   const yPx = new Float64Array(points.xPx.length);
   for (let i = 0; i < xPx.length; i++) {
     const place = placeThrough(m, points.xPx[i]!, points.yPx[i]!);
-    const isSeen = place !== null && place[0] > 4 && place[1] > 4 && place[0] < width - 4 && place[1] < height - 4;
+    const isSeen =
+      place !== null && place[0] > 4 && place[1] > 4 && place[0] < width - 4 && place[1] < height - 4;
     xPx[i] = isSeen ? place[0] : Number.NaN;
     yPx[i] = isSeen ? place[1] : Number.NaN;
   }
@@ -173,5 +174,7 @@ const likenessOf = (a: PyramidLevel, b: PyramidLevel): number => {
   }
   const varianceA = aa - (sumA * sumA) / count;
   const varianceB = bb - (sumB * sumB) / count;
-  return varianceA > 0 && varianceB > 0 ? (ab - (sumA * sumB) / count) / Math.sqrt(varianceA * varianceB) : 0;
+  // Two blank pictures are alike; a blank one is like no other.
+  if (!(varianceA > 0 && varianceB > 0)) return varianceA > 0 || varianceB > 0 ? 0 : 1;
+  return (ab - (sumA * sumB) / count) / Math.sqrt(varianceA * varianceB);
 };

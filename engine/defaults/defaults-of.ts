@@ -1,3 +1,4 @@
+import * as carryRows from '../carry/carry-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
 import * as flowRows from '../flow/flow-rows.ts';
@@ -54,6 +55,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Contests for the puck', rows: rowsIn(contestRows) },
   { name: 'Passes through the air', rows: rowsIn(passWayRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
+  { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'The sheet', rows: rink.rows },

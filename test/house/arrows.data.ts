@@ -39,6 +39,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   ],
   flow: ['run', 'drill', 'statistics', 'skater', 'rink', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
+  carry: ['film', 'rink', 'random', 'statistics', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   ideas: [
     'run',
@@ -56,6 +57,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
     'units',
   ],
   defaults: [
+    'carry',
     'mends',
     'run',
     'motion',
