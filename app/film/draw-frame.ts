@@ -1,7 +1,8 @@
 import type { OpenFilm } from './open-film.ts';
+import type { FilmPicture } from './own-picture.ts';
 
 /** Puts a coded picture on a canvas as it is to be seen: turned, mirrored, square pixels. The canvas takes the shown size. */
-export const drawFrame = (canvas: HTMLCanvasElement, picture: ImageBitmap, film: OpenFilm): void => {
+export const drawFrame = (canvas: HTMLCanvasElement, picture: FilmPicture, film: OpenFilm): void => {
   const { widthPx, heightPx, rotationDeg } = film;
   if (canvas.width !== widthPx || canvas.height !== heightPx) {
     canvas.width = widthPx;

@@ -1,13 +1,15 @@
+import { BYTES_A_PIXEL, type FilmPicture } from './own-picture.ts';
+
 /**
  * Decoded pictures by frame number, within a fixed number of bytes. The picture farthest from the one being looked at goes
  * first, so that stepping either way stays quick; whatever leaves is closed at once.
  */
 export class PictureCache {
-  private readonly pictures = new Map<number, ImageBitmap>();
+  private readonly pictures = new Map<number, FilmPicture>();
 
   constructor(private readonly mostPictures: number) {}
 
-  get(frameIndex: number): ImageBitmap | undefined {
+  get(frameIndex: number): FilmPicture | undefined {
     return this.pictures.get(frameIndex);
   }
 
@@ -15,10 +17,23 @@ export class PictureCache {
     return this.pictures.has(frameIndex);
   }
 
-  put(frameIndex: number, picture: ImageBitmap, lookedAt: number): void {
+  put(frameIndex: number, picture: FilmPicture, lookedAt: number): void {
     this.pictures.get(frameIndex)?.close();
     this.pictures.set(frameIndex, picture);
     while (this.pictures.size > this.mostPictures) this.dropFarthest(lookedAt);
+  }
+
+  /** Puts a copy in the place of the picture it was made from; when that has left meanwhile, the copy is closed. */
+  replace(frameIndex: number, old: FilmPicture, copy: FilmPicture): void {
+    if (this.pictures.get(frameIndex) === old) this.pictures.set(frameIndex, copy);
+    else copy.close();
+  }
+
+  /** How many frames stand without a gap before this one. */
+  countBefore(frameIndex: number): number {
+    let count = 0;
+    while (this.pictures.has(frameIndex - 1 - count)) count++;
+    return count;
   }
 
   clear(): void {
@@ -41,7 +56,7 @@ export class PictureCache {
   }
 }
 
-/** How many pictures of this size fit: four bytes a pixel. */
+/** How many pictures of this size fit. */
 export const pictureCountFor = (widthPx: number, heightPx: number): number =>
-  Math.max(8, Math.floor(CACHE_BYTES / (4 * widthPx * heightPx)));
+  Math.max(8, Math.floor(CACHE_BYTES / (BYTES_A_PIXEL * widthPx * heightPx)));
 const CACHE_BYTES = 160 * 1024 * 1024;

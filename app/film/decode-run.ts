@@ -1,0 +1,144 @@
+import type { EncodedPacket } from 'mediabunny';
+import { nearestFrame, timeOfFrame } from './frame-index.ts';
+import type { OpenFilm } from './open-film.ts';
+import { isSkippable, lengthSizeOf } from './skippable.ts';
+
+/**
+ * One decoder running on from a key picture. Frames come out in the order they are shown, some packets after they went in;
+ * whoever asks for a frame feeds until it has come out.
+ */
+export class DecodeRun {
+  /** The last frame that came out; before anything did, the one before its key picture: nothing earlier will come. */
+  lastOut = -1;
+  /** The latest frame that was fed. */
+  lastFed = -1;
+  /** Something in it could not be decoded; it gives nothing any more. */
+  broken = false;
+  private keyFrame = -1;
+  private decoder: VideoDecoder | undefined;
+  private next: AsyncGenerator<EncodedPacket, void, unknown> | undefined;
+  private readonly lengthSize: number | undefined;
+  private wake: () => void = () => undefined;
+
+  constructor(
+    private readonly film: OpenFilm,
+    /** Takes a frame that came out and closes it; `isFirst` for the key picture that the run began with. */
+    private readonly take: (frameIndex: number, frame: VideoFrame, isFirst: boolean) => void,
+  ) {
+    this.lengthSize = lengthSizeOf(film.config);
+  }
+
+  get isRunning(): boolean {
+    return this.decoder?.state === 'configured' && this.next !== undefined && !this.broken;
+  }
+
+  /** Begins at the key picture on which this frame is built. Throws when its bytes are not there. */
+  async startAt(frameIndex: number): Promise<void> {
+    this.stop();
+    const { packets, index, config } = this.film;
+    const place =
+      (await this.keyBefore(frameIndex)) ?? (await packets.getFirstPacket({ metadataOnly: true }));
+    const key = place && (await packets.getPacket(place.timestamp));
+    if (!key || key.timestamp !== place.timestamp)
+      throw new Error('the bytes of the key picture are missing');
+    this.next = packets.packets(key);
+    const decoder = new VideoDecoder({
+      output: frame => this.cameOut(frame),
+      error: () => {
+        if (decoder !== this.decoder) return;
+        this.broken = true;
+        this.wake();
+      },
+    });
+    decoder.configure(config);
+    this.decoder = decoder;
+    this.keyFrame = nearestFrame(index, key.timestamp);
+    this.lastOut = this.keyFrame - 1;
+  }
+
+  /** Whether the frame comes sooner by going on than by starting over. */
+  async canReach(frameIndex: number): Promise<boolean> {
+    const ahead = frameIndex - this.lastOut;
+    if (!this.isRunning || ahead <= 0) return false;
+    if (ahead < NEAR_FRAMES) return true;
+    const key = await this.keyBefore(frameIndex);
+    return key !== null && nearestFrame(this.film.index, key.timestamp) <= this.lastOut;
+  }
+
+  /**
+   * Feeds one packet, or passes over it when no frame from `keepFrom` on needs it. Gives its frame; undefined at the end of
+   * the film.
+   */
+  async feed(keepFrom: number): Promise<number | undefined> {
+    const step = await this.next!.next();
+    if (step.done) return undefined;
+    const packet = step.value;
+    const at = nearestFrame(this.film.index, packet.timestamp);
+    const isNeeded =
+      at >= keepFrom ||
+      packet.type === 'key' ||
+      this.lengthSize === undefined ||
+      !isSkippable(packet.data, this.lengthSize);
+    if (!isNeeded) return at;
+    if (packet.byteLength > 0 && packet.data.byteLength < packet.byteLength)
+      throw new Error('bytes are missing');
+    this.lastFed = Math.max(this.lastFed, at);
+    this.decoder!.decode(packet.toEncodedVideoChunk());
+    while (this.decoder && !this.broken && this.decoder.decodeQueueSize > QUEUE_MOST) await this.breath();
+    return at;
+  }
+
+  /** Brings out what was fed without waiting for packets to come; the run is over then. */
+  async drain(): Promise<void> {
+    const ended = this.next;
+    this.next = undefined;
+    void ended?.return();
+    await this.decoder?.flush();
+  }
+
+  stop(): void {
+    if (this.decoder && this.decoder.state !== 'closed') this.decoder.close();
+    void this.next?.return();
+    this.decoder = undefined;
+    this.next = undefined;
+    this.broken = false;
+    this.lastOut = -1;
+    this.lastFed = -1;
+    this.wake();
+  }
+
+  keyBefore(frameIndex: number): Promise<EncodedPacket | null> {
+    const timeS = timeOfFrame(this.film.index, frameIndex) + EPSILON_S;
+    return this.film.packets.getKeyPacket(timeS, { metadataOnly: true });
+  }
+
+  private cameOut(frame: VideoFrame): void {
+    const at = nearestFrame(this.film.index, frame.timestamp / 1e6);
+    const isFirst = this.lastOut < this.keyFrame;
+    this.lastOut = Math.max(this.lastOut, at);
+    this.take(at, frame, isFirst);
+    this.wake();
+  }
+
+  /** Until the decoder has taken something in or given something out. */
+  private breath(): Promise<void> {
+    const { decoder } = this;
+    return new Promise(resolve => {
+      const done = () => {
+        clearTimeout(timer);
+        decoder?.removeEventListener('dequeue', done);
+        resolve();
+      };
+      const timer = setTimeout(done, BREATH_MS);
+      decoder?.addEventListener('dequeue', done);
+      this.wake = done;
+    });
+  }
+}
+
+/** Rather decode this many frames on than start again at a key picture. */
+const NEAR_FRAMES = 12;
+/** Compressed packets wait in the decoder, where they cost next to nothing; each wait for it costs a turn of the page. */
+const QUEUE_MOST = 40;
+const BREATH_MS = 20;
+const EPSILON_S = 1e-6;
