@@ -1,5 +1,5 @@
 import type { EncodedPacket } from 'mediabunny';
-import { nearestFrame, timeOfFrame } from './frame-index.ts';
+import { frameBeginningAt, timeOfFrame } from './frame-index.ts';
 import type { OpenFilm } from './open-film.ts';
 import { isSkippable, lengthSizeOf } from './skippable.ts';
 
@@ -8,7 +8,7 @@ import { isSkippable, lengthSizeOf } from './skippable.ts';
  * whoever asks for a frame feeds until it has come out.
  */
 export class DecodeRun {
-  /** The last frame that came out; before anything did, the one before its key picture: nothing earlier will come. */
+  /** The last frame that came out, −1 for those that are cut away before the film's first; before anything did, the one before its key picture: nothing earlier will come. */
   lastOut = -1;
   /** The latest frame that was fed. */
   lastFed = -1;
@@ -52,7 +52,7 @@ export class DecodeRun {
     });
     decoder.configure(config);
     this.decoder = decoder;
-    this.keyFrame = nearestFrame(index, key.timestamp);
+    this.keyFrame = frameBeginningAt(index, key.timestamp);
     this.lastOut = this.keyFrame - 1;
   }
 
@@ -62,7 +62,7 @@ export class DecodeRun {
     if (!this.isRunning || ahead <= 0) return false;
     if (ahead < NEAR_FRAMES) return true;
     const key = await this.keyBefore(frameIndex);
-    return key !== null && nearestFrame(this.film.index, key.timestamp) <= this.lastOut;
+    return key !== null && frameBeginningAt(this.film.index, key.timestamp) <= this.lastOut;
   }
 
   /**
@@ -73,7 +73,7 @@ export class DecodeRun {
     const step = await this.next!.next();
     if (step.done) return undefined;
     const packet = step.value;
-    const at = nearestFrame(this.film.index, packet.timestamp);
+    const at = frameBeginningAt(this.film.index, packet.timestamp);
     const isNeeded =
       at >= keepFrom ||
       packet.type === 'key' ||
@@ -113,7 +113,7 @@ export class DecodeRun {
   }
 
   private cameOut(frame: VideoFrame): void {
-    const at = nearestFrame(this.film.index, frame.timestamp / 1e6);
+    const at = frameBeginningAt(this.film.index, frame.timestamp / 1e6);
     const isFirst = this.lastOut < this.keyFrame;
     this.lastOut = Math.max(this.lastOut, at);
     this.take(at, frame, isFirst);

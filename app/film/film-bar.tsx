@@ -1,13 +1,20 @@
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { clockText, jumpTarget } from './film-clock.ts';
+import type { FilmLoop } from './film-loop.ts';
 import { timeOfFrame } from './frame-index.ts';
+import { isHeardAt, rateWords } from './play-rates.ts';
 import type { Player } from './player.ts';
 import { usePlayerState } from './use-player.ts';
 
 /** Where the film is: clock and frame, a place to type either, and the acts of a player. */
 export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
-  const { frameIndex, playing, rate, stuck } = usePlayerState(player);
+  const { frameIndex, playing, rate, stuck, muted, loop } = usePlayerState(player);
+  const words = [
+    playing && rateWords(rate),
+    playing && !muted && !isHeardAt(rate) && 'no sound at this speed',
+    loopWords(loop),
+  ].filter(Boolean);
   const { index } = player.film;
   return (
     <div className="film-bar">
@@ -15,7 +22,7 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
         <b data-testid="clock">{clockText(timeOfFrame(index, frameIndex))}</b>{' '}
         <span className="q2">
           frame <span data-testid="frame">{frameIndex}</span>
-          {playing && rate !== 1 ? `, ${rate < 0 ? 'backwards ' : ''}× ${Math.abs(rate)}` : ''}
+          {words.map(one => `, ${one}`).join('')}
         </span>
       </p>
       <p className="film-acts">
@@ -25,6 +32,15 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
         <Act onPress={() => player.toggle()}>{playing ? 'Pause' : 'Play'}</Act>
         <Act onPress={() => player.step(1)} label="On one frame">
           <span aria-hidden="true">+1</span>
+        </Act>
+        <Act onPress={() => player.slower(1)} isOn={playing && Math.abs(rate) < 1} label="Slow motion">
+          Slow
+        </Act>
+        <Act onPress={() => player.setLoop()} isOn={loop !== undefined} label={loopAct(loop)}>
+          {loop && loop.toFrame === undefined ? 'to here' : 'Loop'}
+        </Act>
+        <Act onPress={() => player.mute(!muted)} isOn={!muted}>
+          Sound
         </Act>
         <JumpField player={player} />
       </p>
@@ -42,6 +58,13 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
     </div>
   );
 }
+
+const loopAct = (loop: FilmLoop | undefined): string =>
+  loop === undefined ? 'Loop from here' : loop.toFrame === undefined ? 'Loop to here' : 'Let go of the loop';
+
+const loopWords = (loop: FilmLoop | undefined): string | undefined =>
+  loop &&
+  (loop.toFrame === undefined ? `loop from ${loop.fromFrame}` : `loop ${loop.fromFrame} to ${loop.toFrame}`);
 
 function JumpField({ player }: { readonly player: Player }) {
   const [typed, setTyped] = useState('');

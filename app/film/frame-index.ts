@@ -36,6 +36,12 @@ export const nearestFrame = (index: FrameIndex, timeS: number): number => {
   return timeS - index.timesS[at]! <= index.timesS[next]! - timeS ? at : next;
 };
 
+/** The frame that begins at this time, give or take what rounding does to it; −1 for times at which none begins. */
+export const frameBeginningAt = (index: FrameIndex, timeS: number): number => {
+  const at = nearestFrame(index, timeS);
+  return Math.abs((index.timesS[at] ?? Number.POSITIVE_INFINITY) - timeS) <= ROUNDED_S ? at : -1;
+};
+
 export const timeOfFrame = (index: FrameIndex, frameIndex: number): number =>
   index.timesS[clampFrame(index, frameIndex)] ?? 0;
 
@@ -52,3 +58,5 @@ export const clampFrame = (index: FrameIndex, frameIndex: number): number =>
 
 /** Time stamps travel as whole microseconds through the decoder. */
 const TIME_SLACK_S = 1e-6;
+/** Containers round to milliseconds at the coarsest. */
+const ROUNDED_S = 1.5e-3;

@@ -162,9 +162,9 @@ export class FrameReader {
 
   private take(at: number, frame: VideoFrame, isFirst: boolean): void {
     const { wanted } = this;
-    if (isFirst && !this.isFilling && at < wanted - FAR_FRAMES && !this.cache.has(wanted))
+    if (at >= 0 && isFirst && !this.isFilling && at < wanted - FAR_FRAMES && !this.cache.has(wanted))
       this.onNear?.(at, frame);
-    if (at < wanted - this.keepBack || at > wanted + this.window || this.cache.has(at)) {
+    if (at < 0 || at < wanted - this.keepBack || at > wanted + this.window || this.cache.has(at)) {
       frame.close();
       return;
     }

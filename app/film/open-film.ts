@@ -89,13 +89,13 @@ const codecOf = async (track: InputVideoTrack, source: FilmSource): Promise<stri
   return codecNameOf(await track.getCodec(), wrapped ?? (typeof id === 'string' ? id : null));
 };
 
-/** Reads every time stamp; pictures that end before time 0 were cut away by the recorder and are not counted. */
+/** Reads every time stamp; pictures that begin before time 0 were cut away by an edit list and are not counted. */
 const readIndex = async (packets: EncodedPacketSink): Promise<FrameIndex> => {
   const timesS: number[] = [];
   let lastDurationS = 0;
   let latestS = -1;
   for await (const packet of packets.packets(undefined, undefined, { metadataOnly: true })) {
-    if (packet.timestamp + packet.duration <= 0 && packet.timestamp < 0) continue;
+    if (packet.timestamp < -ROUNDING_S) continue;
     timesS.push(packet.timestamp);
     if (packet.timestamp > latestS) {
       latestS = packet.timestamp;
@@ -107,3 +107,4 @@ const readIndex = async (packets: EncodedPacketSink): Promise<FrameIndex> => {
 };
 /** A long film has hundreds of thousands of frames: let the page breathe while they are counted. */
 const PACKETS_A_BREATH = 3000;
+const ROUNDING_S = 1e-6;

@@ -37,7 +37,11 @@ export function Picture({
         <video ref={video} src={address} playsInline preload="auto" hidden={!onVideo} tabIndex={-1} />
         {isStill && width > 0 && children?.(film.widthPx / width, canvas.current)}
         {looking && (
-          <span className="picture-looking" role="status" aria-label="Looking for the exact frame" />
+          <span className="picture-looking" role="status">
+            {shownFrame >= 0 && shownFrame !== frameIndex
+              ? `Nearest: frame ${shownFrame}. Looking for ${frameIndex}`
+              : `Looking for frame ${frameIndex}`}
+          </span>
         )}
         {gone !== undefined && (
           <p className="picture-gone" role="status">

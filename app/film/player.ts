@@ -1,7 +1,11 @@
 import { drawFrame } from './draw-frame.ts';
+import { type FilmLoop, nextLoop, turnOf } from './film-loop.ts';
 import { clampFrame, middleOfFrame, nearestFrame, timeOfFrame } from './frame-index.ts';
 import { type FrameAnswer, FrameReader } from './frame-reader.ts';
 import type { OpenFilm } from './open-film.ts';
+import type { FilmPicture } from './own-picture.ts';
+import { PictureClock } from './picture-clock.ts';
+import { fasterRate, isHeardAt, slowerRate } from './play-rates.ts';
 
 /** What the room shows of the player. `shownFrame` is the picture on the canvas, −1 for none; `frameIndex` is where the film is. */
 export interface PlayerState {
@@ -13,17 +17,17 @@ export interface PlayerState {
   readonly looking: boolean;
   /** The moving video is what is seen, not the canvas. */
   readonly onVideo: boolean;
+  readonly muted: boolean;
+  readonly loop: FilmLoop | undefined;
   /** Why the asked frame has no picture. */
   readonly gone?: 'damaged' | 'missing';
   /** The film would not play on from here; its frames can still be stepped. */
   readonly stuck?: boolean;
 }
 
-const RATES = [1, 2, 4] as const;
-
 /**
- * Plays through a video element and stops on exact frames, which are drawn on a canvas from the film's own packets.
- * Not a React thing: a picture every 16 ms must not draw the page again.
+ * Plays through a video element, or frame by frame where the element does not take the film, and stops on exact frames, which
+ * are drawn on a canvas from the film's own packets. Not a React thing: a picture every 16 ms must not draw the page again.
  */
 export class Player {
   private state: PlayerState = {
@@ -33,19 +37,21 @@ export class Player {
     rate: 1,
     looking: false,
     onVideo: false,
+    muted: false,
+    loop: undefined,
   };
   private readonly listeners = new Set<() => void>();
   private readonly reader: FrameReader;
+  private readonly clock: PictureClock;
   private canvas: HTMLCanvasElement | null = null;
   private video: HTMLVideoElement | null = null;
   private playing = 0;
 
   constructor(readonly film: OpenFilm) {
     this.reader = new FrameReader(film);
+    this.clock = new PictureClock(film);
     this.reader.onNear = (frameIndex, picture) => {
-      if (!this.state.looking || !this.canvas) return;
-      drawFrame(this.canvas, picture, this.film);
-      this.set({ shownFrame: frameIndex, onVideo: false, looking: true });
+      if (this.state.looking) this.draw(picture, { shownFrame: frameIndex, looking: true });
     };
   }
 
@@ -60,8 +66,9 @@ export class Player {
   attach(canvas: HTMLCanvasElement, video: HTMLVideoElement): void {
     this.canvas = canvas;
     this.video = video;
-    video.addEventListener('ended', () => this.pause());
-    video.addEventListener('error', () => this.state.playing && this.standStuck());
+    video.preservesPitch = true;
+    video.addEventListener('ended', () => this.atEnd());
+    video.addEventListener('error', () => this.state.playing && this.state.onVideo && this.standStuck());
     void this.jump(this.state.frameIndex);
   }
 
@@ -89,35 +96,57 @@ export class Player {
     if (this.state.playing) void this.jump(this.state.frameIndex);
   }
 
-  /** The same direction again is faster; the other way begins at real speed. */
   faster(direction: 1 | -1): void {
-    const { playing, rate } = this.state;
-    const same = playing && Math.sign(rate) === direction;
-    const next = same ? (RATES.find(one => one > Math.abs(rate)) ?? RATES[RATES.length - 1]!) : RATES[0];
-    this.play(direction * next);
+    this.play(fasterRate(this.rateNow(), direction));
+  }
+
+  slower(direction: 1 | -1): void {
+    this.play(slowerRate(this.rateNow(), direction));
+  }
+
+  /** First the start of a loop, then its end, and it plays over and over; then it is let go. */
+  setLoop(): void {
+    const loop = nextLoop(this.state.loop, this.state.frameIndex);
+    this.set({ loop });
+    if (loop?.toFrame === undefined) return;
+    const rate = this.rateNow() ?? 1;
+    this.stopMotion();
+    this.set({ frameIndex: rate > 0 ? loop.fromFrame : loop.toFrame });
+    this.play(rate);
+  }
+
+  mute(muted: boolean): void {
+    this.set({ muted });
+    this.clock.muted = muted;
+    if (this.video) this.video.muted = muted || !isHeardAt(this.state.rate);
   }
 
   play(rate: number): void {
     this.stopMotion();
     const turn = ++this.playing;
     this.set({ playing: true, rate, looking: false });
-    if (rate > 0) void this.playVideo(rate, turn);
-    else void this.playBack(rate, turn);
+    if (rate > 0 && this.video && !isRefused(this.video)) void this.playVideo(this.video, rate, turn);
+    else void this.playFrames(rate, turn);
   }
 
   close(): void {
     this.stopMotion();
     this.reader.close();
+    this.clock.close();
     this.listeners.clear();
   }
 
-  private async playVideo(rate: number, turn: number): Promise<void> {
-    const video = this.video;
-    if (!video) return;
+  private rateNow(): number | undefined {
+    return this.state.playing ? this.state.rate : undefined;
+  }
+
+  private async playVideo(video: HTMLVideoElement, rate: number, turn: number): Promise<void> {
     const onFrame = (_: number, { mediaTime }: VideoFrameCallbackMetadata) => {
       if (turn !== this.playing) return;
       const frameIndex = nearestFrame(this.film.index, mediaTime);
       this.set({ frameIndex, onVideo: true });
+      const back = turnOf(this.state.loop, frameIndex, 1);
+      if (back !== undefined) video.currentTime = middleOfFrame(this.film.index, back);
       video.requestVideoFrameCallback(onFrame);
     };
     try {
@@ -126,34 +155,45 @@ export class Player {
       const startS = middleOfFrame(this.film.index, this.state.frameIndex);
       if (Math.abs(video.currentTime - startS) > 1e-3) video.currentTime = startS;
       video.playbackRate = rate;
+      video.muted = this.state.muted || !isHeardAt(rate);
       video.requestVideoFrameCallback(onFrame);
       await video.play();
     } catch {
-      if (turn === this.playing) this.standStuck();
+      if (turn !== this.playing) return;
+      if (isRefused(video)) void this.playFrames(rate, turn);
+      else this.standStuck();
     }
   }
 
-  /** Video elements do not run backwards: frames are read one by one, as many as the clock allows. */
-  private async playBack(rate: number, turn: number): Promise<void> {
+  /** Backwards, and where the video element does not take the film: frames are read one by one, as many as the clock allows. */
+  private async playFrames(rate: number, turn: number): Promise<void> {
     const { index } = this.film;
-    let atS = timeOfFrame(index, this.state.frameIndex);
-    let beforeMs = performance.now();
+    const last = index.frameCount - 1;
+    await this.clock.start(this.timeS, rate);
     while (turn === this.playing) {
       await new Promise(resolve => requestAnimationFrame(resolve));
-      const nowMs = performance.now();
-      // A long read must not be caught up with a leap: the eye wants each picture.
-      atS += (rate * Math.min(100, nowMs - beforeMs)) / 1000;
-      beforeMs = nowMs;
-      const frameIndex = clampFrame(index, nearestFrame(index, Math.max(0, atS)));
+      const frameIndex = clampFrame(index, nearestFrame(index, Math.max(0, this.clock.timeS())));
       if (turn !== this.playing) return;
       if (frameIndex === this.state.frameIndex) {
-        if (frameIndex === 0) return this.pause();
+        if (frameIndex === (rate < 0 ? 0 : last)) return this.atEnd();
         continue;
       }
       const answer = await this.reader.read(frameIndex);
       if (turn !== this.playing) return;
       this.set({ frameIndex });
       this.show(answer);
+      const back = turnOf(this.state.loop, frameIndex, rate);
+      if (back !== undefined) await this.clock.start(timeOfFrame(index, back), rate);
+    }
+  }
+
+  private atEnd(): void {
+    const { loop, rate, frameIndex, playing } = this.state;
+    const back = playing ? turnOf(loop, frameIndex, rate) : undefined;
+    if (back === undefined) this.pause();
+    else {
+      this.set({ frameIndex: back });
+      this.play(rate);
     }
   }
 
@@ -164,6 +204,7 @@ export class Player {
   private stopMotion(): void {
     this.playing++;
     this.video?.pause();
+    this.clock.stop();
   }
 
   private show(answer: FrameAnswer): void {
@@ -173,8 +214,12 @@ export class Player {
       this.set({ looking: false, onVideo: false, shownFrame: -1, gone: answer.reason });
       return;
     }
-    if (this.canvas) drawFrame(this.canvas, answer.picture, this.film);
-    this.set({ looking: false, onVideo: false, shownFrame: answer.frameIndex });
+    this.draw(answer.picture, { shownFrame: answer.frameIndex, looking: false });
+  }
+
+  private draw(picture: FilmPicture, change: Pick<PlayerState, 'shownFrame' | 'looking'>): void {
+    if (this.canvas) drawFrame(this.canvas, picture, this.film);
+    this.set({ ...change, onVideo: false });
   }
 
   private set(change: Partial<PlayerState>): void {
@@ -183,3 +228,7 @@ export class Player {
     for (const listener of this.listeners) listener();
   }
 }
+
+/** The element does not take this kind of file at all, unlike one that it took and found damaged. */
+const isRefused = (video: HTMLVideoElement): boolean =>
+  video.error?.code === MediaError.MEDIA_ERR_SRC_NOT_SUPPORTED && video.readyState === 0;

@@ -66,6 +66,7 @@ export function PulseStrip({
         <path className="base" d={`M${LEFT} ${BASE}H${right}`} />
         <Marks moments={moments} team={team} habit={habit} chosen={chosen} endS={index.endS} right={right} />
         <Rule endS={index.endS} xOf={xOf} width={right - LEFT} />
+        <LoopBand player={player} xOf={xOf} />
         <Playhead player={player} xOf={xOf} />
       </svg>
     </div>
@@ -99,6 +100,17 @@ function Playhead({ player, xOf }: { readonly player: Player; readonly xOf: (tim
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
   const x = xOf(timeOfFrame(player.film.index, frameIndex));
   return <path className="play" d={`M${x.toFixed(2)} 0V84`} />;
+}
+
+/** The stretch that plays over and over; a line while only its start is set. */
+function LoopBand({ player, xOf }: { readonly player: Player; readonly xOf: (timeS: number) => number }) {
+  const fromFrame = usePlayerPart(player, state => state.loop?.fromFrame ?? -1);
+  const toFrame = usePlayerPart(player, state => state.loop?.toFrame ?? state.loop?.fromFrame ?? -1);
+  if (fromFrame < 0) return null;
+  const { index } = player.film;
+  const from = xOf(timeOfFrame(index, fromFrame));
+  const width = Math.max(1, xOf(timeOfFrame(index, toFrame)) - from);
+  return <rect className="loop" x={from} y={70} width={width} height={5} />;
 }
 
 function PulseMark({

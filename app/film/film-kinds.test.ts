@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { openFilm } from './open-film.ts';
+
+interface Kind {
+  readonly shown: readonly [number, number];
+  readonly frameCount: number;
+  readonly firstS: number;
+  readonly opens: boolean;
+}
+const folder = new URL('../../fixtures/film-kinds/', import.meta.url);
+/** What ffmpeg reads in these films: see the README beside them. */
+const kinds = Object.entries(
+  JSON.parse(readFileSync(new URL('expected.json', folder), 'utf8')) as Record<string, Kind>,
+);
+const open = (name: string, canDecode = true) =>
+  openFilm({ file: new Blob([readFileSync(new URL(name, folder))]) }, async () => canDecode);
+
+describe('films of every kind', () => {
+  it.each(kinds.filter(([, one]) => one.opens))('%s', async (name, { shown, frameCount, firstS }) => {
+    const film = await open(name);
+    if (film.kind === 'refused') throw new Error(film.says);
+    expect([film.widthPx, film.heightPx]).toEqual(shown);
+    expect(film.index.frameCount).toBe(frameCount);
+    expect(Math.abs(film.index.timesS[0]! - firstS)).toBeLessThan(1e-3);
+    film.close();
+  });
+});
