@@ -8,6 +8,14 @@ export interface Push {
   y: number;
 }
 
+/** No push; all are made here, so that they are one kind of object for the compiler, with room for fractions. */
+export const pushOf = (): Push => {
+  const push = { x: Number.NaN, y: Number.NaN };
+  push.x = 0;
+  push.y = 0;
+  return push;
+};
+
 /** What moves a body; `stepKeeps` is e^(−h/τ) for a whole step, which most stretches are. */
 export interface Pushed {
   readonly push: Push;

@@ -12,7 +12,7 @@ export interface Sight {
   meetS: number;
 }
 
-export interface Chaser extends Body {
+export interface Chaser {
   readonly push: Push;
   readonly power: SprintPower;
   readonly model: { readonly lungeReachM: number };
@@ -38,13 +38,18 @@ export const sightOf = (tauS: number): Sight => ({
  * chaser at steady speed this is the constant-bearing course). When there is no meeting within `CHASE_LOOK_S`, the push is towards where
  * `whom` will be then. The chaser does not know the drill: the future is only guessed from the present velocity.
  */
-export const steerChase = (chaser: Chaser, whom: Body, withinM = chaser.model.lungeReachM): void => {
+export const steerChase = (
+  chaser: Chaser,
+  self: Body,
+  whom: Body,
+  withinM = chaser.model.lungeReachM,
+): void => {
   const { push, power, sight } = chaser;
-  const meetS = findMeetingS(chaser, whom, withinM);
+  const meetS = findMeetingS(chaser, self, whom, withinM);
   sight.meetS = meetS;
   const drawnS = power.tauS * (1 - Math.exp(-meetS / power.tauS));
-  const x = whom.xM + whom.xMps * meetS - chaser.xM - chaser.xMps * drawnS;
-  const y = whom.yM + whom.yMps * meetS - chaser.yM - chaser.yMps * drawnS;
+  const x = whom.xM + whom.xMps * meetS - self.xM - self.xMps * drawnS;
+  const y = whom.yM + whom.yMps * meetS - self.yM - self.yMps * drawnS;
   const size = Math.sqrt(x * x + y * y);
   push.x = size > 0 ? x / size : 0;
   push.y = size > 0 ? y / size : 0;
@@ -57,18 +62,18 @@ const EXACT_M = 1e-9;
  * First t in [0, look] at which the reach disc takes in the extrapolated skater; the end of the look when there is none.
  * Coarse times bracket it; inside, Newton from where the last step's meeting has moved to, halving when it would leave the bracket.
  */
-const findMeetingS = (chaser: Chaser, whom: Body, withinM: number): number => {
+const findMeetingS = (chaser: Chaser, self: Body, whom: Body, withinM: number): number => {
   const { power, sight } = chaser;
   const { topSpeedMps, tauS } = power;
-  const apartX = whom.xM - chaser.xM;
-  const apartY = whom.yM - chaser.yM;
+  const apartX = whom.xM - self.xM;
+  const apartY = whom.yM - self.yM;
   let low = 0;
   let high = 0;
   for (let i = 0; ; i++) {
     high = i * COARSE_S;
     const drawnS = sight.drawnS[i]!;
-    const x = apartX + whom.xMps * high - chaser.xMps * drawnS;
-    const y = apartY + whom.yMps * high - chaser.yMps * drawnS;
+    const x = apartX + whom.xMps * high - self.xMps * drawnS;
+    const y = apartY + whom.yMps * high - self.yMps * drawnS;
     if (Math.sqrt(x * x + y * y) - topSpeedMps * (high - drawnS) - withinM <= 0) break;
     if (i === COARSE_STEPS) return CHASE_LOOK_S.value;
     low = high;
@@ -79,13 +84,13 @@ const findMeetingS = (chaser: Chaser, whom: Body, withinM: number): number => {
   for (let i = 0; i < REFINE_STEPS; i++) {
     const keeps = Math.exp(-at / tauS);
     const drawnS = tauS * (1 - keeps);
-    const x = apartX + whom.xMps * at - chaser.xMps * drawnS;
-    const y = apartY + whom.yMps * at - chaser.yMps * drawnS;
+    const x = apartX + whom.xMps * at - self.xMps * drawnS;
+    const y = apartY + whom.yMps * at - self.yMps * drawnS;
     const size = Math.sqrt(x * x + y * y);
     /** How far the reach disc is still short of the extrapolated skater, and how quickly that changes. */
     const shortM = size - topSpeedMps * (at - drawnS) - withinM;
     if (Math.abs(shortM) < EXACT_M) return at;
-    const awayMps = x * (whom.xMps - chaser.xMps * keeps) + y * (whom.yMps - chaser.yMps * keeps);
+    const awayMps = x * (whom.xMps - self.xMps * keeps) + y * (whom.yMps - self.yMps * keeps);
     const rateMps = awayMps / size - topSpeedMps * (1 - keeps);
     if (shortM > 0) low = at;
     else high = at;

@@ -11,12 +11,13 @@ import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
 import { limitPush, type Push } from './reactive-step.ts';
 
-/** Whom a gap is held to: a body, and how fast it can come. */
-export interface Carrier extends Body {
-  readonly model: { readonly topSpeedMps: number; readonly carryRatio: number };
+/** How fast the one whom a gap is held to can come. */
+export interface Carrier {
+  readonly topSpeedMps: number;
+  readonly carryRatio: number;
 }
 
-export interface Keeper extends Body {
+export interface Keeper {
   readonly push: Push;
   readonly power: SprintPower;
   readonly netM: IcePoint;
@@ -33,10 +34,10 @@ export interface Keeper extends Body {
  * the closing speed wanted, along the way the point moves and across it, is at most the one that can still be taken off
  * before the point (`brakeableMps`), and at most e / (4·response) for a distance e to go, so the point is reached without
  * overshoot. A carrier who comes at nearly the keeper's own speed leaves almost nothing to brake with, and one under way is
- * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. A turn from backward to forward skating costs
+ * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. `self`: the keeper's own body. A turn from backward to forward skating costs
  * nothing here.
  */
-export const steerGap = (keeper: Keeper, whom: Body, boards: Boards, carrier: Carrier): void => {
+export const steerGap = (keeper: Keeper, self: Body, whom: Body, boards: Boards, carrier: Carrier): void => {
   const { goal, netM, gapM } = keeper;
   const netX = netM.xM - whom.xM;
   const netY = netM.yM - whom.yM;
@@ -53,28 +54,28 @@ export const steerGap = (keeper: Keeper, whom: Body, boards: Boards, carrier: Ca
     goal.yMps = whom.yMps - aheadRatio * (whom.yMps - along * netY);
   }
   if (boardsDistanceAt(boards, goal.xM, goal.yM) < BOARDS_ROOM_M.value) pushInside(boards, goal);
-  steerToGoal(keeper, expectedRatio(carrier));
+  steerToGoal(keeper, self, expectedRatio(whom, carrier));
 };
 
 /** Sets the push of a chaser who has come within reach: keeps up with `whom`, on the side where it came from. */
-export const steerShadow = (shadow: Keeper, whom: Body): void => {
+export const steerShadow = (shadow: Keeper, self: Body, whom: Body): void => {
   const { goal } = shadow;
-  const x = shadow.xM - whom.xM;
-  const y = shadow.yM - whom.yM;
+  const x = self.xM - whom.xM;
+  const y = self.yM - whom.yM;
   const apartM = Math.sqrt(x * x + y * y);
   const scale = apartM > 0 ? SHADOW_BESIDE_M.value / apartM : 0;
   goal.xM = whom.xM + scale * x;
   goal.yM = whom.yM + scale * y;
   goal.xMps = whom.xMps;
   goal.yMps = whom.yMps;
-  steerToGoal(shadow, 1);
+  steerToGoal(shadow, self, 1);
 };
 
 /** How many times its present speed a skater under way is expected to come to; 1 for one who stands or is at the top. */
-const expectedRatio = (whom: Carrier): number => {
+const expectedRatio = (whom: Body, { topSpeedMps, carryRatio }: Carrier): number => {
   const speedMps = Math.sqrt(whom.xMps * whom.xMps + whom.yMps * whom.yMps);
   if (speedMps < CARRIES_ON_MPS.value) return 1;
-  return Math.max(1, (whom.model.topSpeedMps * whom.model.carryRatio) / speedMps);
+  return Math.max(1, (topSpeedMps * carryRatio) / speedMps);
 };
 
 /**
@@ -83,10 +84,10 @@ const expectedRatio = (whom: Carrier): number => {
  * moves and across it are closed each for itself, and for who is ahead of the goal along comes first: who is up to its speed too
  * late is passed, who is on the line too late is still in front.
  */
-export const steerToGoal = (keeper: Omit<Keeper, 'gapM' | 'netM'>, expected: number): void => {
+export const steerToGoal = (keeper: Omit<Keeper, 'gapM' | 'netM'>, self: Body, expected: number): void => {
   const { goal, push, power, responseKeeps } = keeper;
-  const x = goal.xM - keeper.xM;
-  const y = goal.yM - keeper.yM;
+  const x = goal.xM - self.xM;
+  const y = goal.yM - self.yM;
   let alongX = goal.xMps;
   let alongY = goal.yMps;
   let size = Math.sqrt(alongX * alongX + alongY * alongY);
@@ -106,8 +107,8 @@ export const steerToGoal = (keeper: Omit<Keeper, 'gapM' | 'netM'>, expected: num
   const spareAlongMps = alongM < 0 ? Math.max(0, topSpeedMps - comesToMps) : topSpeedMps + goalMps;
   const wantAlong = goalMps + closingMps(alongM, spareAlongMps, power.tauS);
   const wantAcross = closingMps(acrossM, topSpeedMps, power.tauS);
-  const isAlong = keeper.xMps * alongX + keeper.yMps * alongY;
-  const isAcross = keeper.yMps * alongX - keeper.xMps * alongY;
+  const isAlong = self.xMps * alongX + self.yMps * alongY;
+  const isAcross = self.yMps * alongX - self.xMps * alongY;
   const reachMps = (1 - responseKeeps) * topSpeedMps;
   let pushAlong = (wantAlong - responseKeeps * isAlong) / reachMps;
   let pushAcross = (wantAcross - responseKeeps * isAcross) / reachMps;

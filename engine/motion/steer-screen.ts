@@ -17,7 +17,7 @@ export interface Screener extends Omit<Keeper, 'gapM' | 'netM'> {
  * goal is its end.
  * Source: geometry; the steering is that of the gap.
  */
-export const steerScreen = (screener: Screener, whom: Body, boards: Boards): void => {
+export const steerScreen = (screener: Screener, self: Body, whom: Body, boards: Boards): void => {
   const { goal, laneTo, alongRatio } = screener;
   if (!laneTo) throw new Error('a screen without the end of its lane');
   const x = laneTo.xM - whom.xM;
@@ -43,5 +43,5 @@ export const steerScreen = (screener: Screener, whom: Body, boards: Boards): voi
     goal.yMps = whom.yMps + alongRatio * yMps + swing * (yMps - stretchMps * ny);
   }
   if (boardsDistanceAt(boards, goal.xM, goal.yM) < BOARDS_ROOM_M.value) pushInside(boards, goal);
-  steerToGoal(screener, 1);
+  steerToGoal(screener, self, 1);
 };

@@ -3,12 +3,14 @@ import type { Body } from '../drill/in-boards.ts';
 import type { PlayableSpot } from '../drill/playable-parts.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import type { PlannedRoute } from '../motion/planned-route.ts';
-import type { Push } from '../motion/reactive-step.ts';
+import { type Push, pushOf } from '../motion/reactive-step.ts';
+import { type RouteAhead, routeAheadOf } from '../motion/route-ahead.ts';
 import { type Sight, sightOf } from '../motion/steer-chase.ts';
 import { STEP_S } from '../motion/stretch.ts';
 import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
+import { ACTOR_NUMBERS, BodyInBlock, FACING_X, FACING_Y } from './actor-numbers.ts';
 import type { Puck } from './puck-parts.ts';
 
 /**
@@ -29,127 +31,122 @@ export type Motion =
   | 'steal'
   | 'pickUp';
 
-/** One spot during a run. Changed in place; `next` is where it will be at the end of the step being tried. */
-export interface Actor extends Body {
-  readonly index: number;
-  readonly spot: PlayableSpot;
-  readonly model: SkaterModel;
-  /** The net this side defends, metres. */
-  readonly netM: IcePoint;
+/**
+ * One spot during a run. Changed in place; `next` is where it will be at the end of the step being tried. Numbers that only some acts
+ * use are not a number before: had they begun as whole numbers, the first fraction would have made all that is compiled worthless.
+ */
+export class Actor extends BodyInBlock {
+  /** Where the numbers of `next` begin in the block. */
+  readonly nextAt: number;
   readonly next: Body;
-  readonly push: Push;
+  readonly push: Push = pushOf();
   /** The moving point a gap or a shadow steers to. */
-  readonly goal: Body;
+  readonly goal: Body = movingBodyAt(0, 0);
   readonly sight: Sight;
   /** e^(−t/τ) of this skater for a whole step and for `GAP_RESPONSE_S`. */
   readonly stepKeeps: number;
   readonly responseKeeps: number;
-  facingX: number;
-  facingY: number;
-  nextFacingX: number;
-  nextFacingY: number;
-  motion: Motion;
+  motion: Motion = 'ease';
   /** The model, or a part of its top speed; τ is always the model's. */
   power: SprintPower;
-  route: PlannedRoute | null;
-  whom: Actor | null;
+  route: PlannedRoute | null = null;
+  readonly ahead: RouteAhead = routeAheadOf();
+  whom: Actor | null = null;
   /** The puck on the stick; only `giveTo` and `freePuck` change it. */
-  puck: Puck<Actor> | null;
+  puck: Puck<Actor> | null = null;
   /** The puck a steal or a pick-up goes for. */
-  prey: Puck<Actor> | null;
+  prey: Puck<Actor> | null = null;
   /** How often a puck has come to this stick, and how often it has passed, shot, and been passed to: what chance is asked by. */
-  possessions: number;
-  passes: number;
-  shots: number;
+  possessions = 0;
+  passes = 0;
+  shots = 0;
   /** When this goalie was last shot at. */
-  shotAtS: number;
-  receptions: number;
+  shotAtS = Number.NEGATIVE_INFINITY;
+  receptions = 0;
   /** The gap held now, and that of the act: with help it is closed. */
-  gapM: number;
-  actGapM: number;
+  gapM = Number.NaN;
+  actGapM = Number.NaN;
   /** The steal under way has come within a lunge of its skater. */
-  hasCaughtUp: boolean;
+  hasCaughtUp = false;
   /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */
-  laneTo: Body | null;
-  alongRatio: number;
+  laneTo: Body | null = null;
+  alongRatio = Number.NaN;
   /** What a `face` turns to; it may move. */
-  look: { readonly xM: number; readonly yM: number } | null;
+  look: { readonly xM: number; readonly yM: number } | null = null;
   /** How quickly the body turns now, rad/s. */
-  turnRadps: number;
+  turnRadps = TURN_RATE_RADPS.value;
   /** Act under way, −1 when none; and the next one in the list. */
-  actIndex: number;
-  nextActIndex: number;
+  actIndex = -1;
+  nextActIndex = 0;
   /** When the act before the next one started (−1: none yet) and ended. */
-  actStartS: number;
-  freeSinceS: number;
+  actStartS = -1;
+  freeSinceS = 0;
   /** When the next act is due; Infinity while its cue has not come. */
-  dueS: number;
+  dueS = Number.POSITIVE_INFINITY;
   /** When the act under way ends by itself; Infinity when it does not. */
-  endS: number;
+  endS = Number.POSITIVE_INFINITY;
   /** A cut-off coasts until its skater has reacted, then pushes this way. */
-  reactsAtS: number;
-  cutX: number;
-  cutY: number;
+  reactsAtS = Number.NaN;
+  cutX = Number.NaN;
+  cutY = Number.NaN;
   /** The last route was skated backward, and nothing has turned the skater since. */
-  isBackward: boolean;
-  hadPuckInAct: boolean;
+  isBackward = false;
+  hadPuckInAct = false;
   /** The due pass or shot has no puck yet. */
-  waitsForPuck: boolean;
+  waitsForPuck = false;
   /** Number of rink lines with smaller x. */
-  zone: number;
-}
+  zone = 0;
 
-export const actorOf = (index: number, spot: PlayableSpot, model: SkaterModel, netM: IcePoint): Actor => ({
-  index,
-  spot,
-  model,
-  netM,
-  xM: spot.atM.xM,
-  yM: spot.atM.yM,
-  xMps: 0,
-  yMps: 0,
-  next: movingBodyAt(spot.atM.xM, spot.atM.yM),
-  push: { x: 0, y: 0 },
-  goal: movingBodyAt(0, 0),
-  sight: sightOf(model.tauS),
-  stepKeeps: Math.exp(-STEP_S / model.tauS),
-  responseKeeps: Math.exp(-GAP_RESPONSE_S.value / model.tauS),
-  facingX: Math.cos(spot.facingRad),
-  facingY: Math.sin(spot.facingRad),
-  nextFacingX: Math.cos(spot.facingRad),
-  nextFacingY: Math.sin(spot.facingRad),
-  motion: 'ease',
-  power: model,
-  route: null,
-  whom: null,
-  puck: null,
-  prey: null,
-  possessions: 0,
-  passes: 0,
-  shots: 0,
-  shotAtS: Number.NEGATIVE_INFINITY,
-  receptions: 0,
-  gapM: 0,
-  actGapM: 0,
-  hasCaughtUp: false,
-  laneTo: null,
-  alongRatio: 0,
-  look: null,
-  turnRadps: TURN_RATE_RADPS.value,
-  actIndex: -1,
-  nextActIndex: 0,
-  actStartS: -1,
-  freeSinceS: 0,
-  dueS: Number.POSITIVE_INFINITY,
-  endS: Number.POSITIVE_INFINITY,
-  reactsAtS: 0,
-  cutX: 0,
-  cutY: 0,
-  isBackward: false,
-  hadPuckInAct: false,
-  waitsForPuck: false,
-  zone: 0,
-});
+  /** `netM`: the net this side defends, metres. */
+  constructor(
+    numbers: Float64Array,
+    readonly index: number,
+    readonly spot: PlayableSpot,
+    readonly model: SkaterModel,
+    readonly netM: IcePoint,
+  ) {
+    super(numbers, index * ACTOR_NUMBERS);
+    this.nextAt = numbers.length / 2 + this.at;
+    this.next = new BodyInBlock(numbers, this.nextAt);
+    this.sight = sightOf(model.tauS);
+    this.stepKeeps = Math.exp(-STEP_S / model.tauS);
+    this.responseKeeps = Math.exp(-GAP_RESPONSE_S.value / model.tauS);
+    this.power = model;
+    for (const body of [this, this.next]) {
+      body.xM = spot.atM.xM;
+      body.yM = spot.atM.yM;
+      body.xMps = 0;
+      body.yMps = 0;
+    }
+    this.facingX = this.nextFacingX = Math.cos(spot.facingRad);
+    this.facingY = this.nextFacingY = Math.sin(spot.facingRad);
+  }
+
+  get facingX(): number {
+    return this.numbers[this.at + FACING_X]!;
+  }
+  set facingX(value: number) {
+    this.numbers[this.at + FACING_X] = value;
+  }
+  get facingY(): number {
+    return this.numbers[this.at + FACING_Y]!;
+  }
+  set facingY(value: number) {
+    this.numbers[this.at + FACING_Y] = value;
+  }
+  get nextFacingX(): number {
+    return this.numbers[this.nextAt + FACING_X]!;
+  }
+  set nextFacingX(value: number) {
+    this.numbers[this.nextAt + FACING_X] = value;
+  }
+  get nextFacingY(): number {
+    return this.numbers[this.nextAt + FACING_Y]!;
+  }
+  set nextFacingY(value: number) {
+    this.numbers[this.nextAt + FACING_Y] = value;
+  }
+}
 
 const FACING_FROM_MPS2 = FACING_FROM_MPS.value ** 2;
 

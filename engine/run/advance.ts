@@ -1,7 +1,4 @@
-import { STANDING_MPS } from '../drill/drill-rows.ts';
-import { steerChase } from '../motion/steer-chase.ts';
-import { steerShadow } from '../motion/steer-gap.ts';
-import { steerScreen } from '../motion/steer-screen.ts';
+import { STEP_HZ } from '../drill/step-hz.ts';
 import { setStretch } from '../motion/stretch.ts';
 import { endAct } from './act-flow.ts';
 import { startAct } from './act-play.ts';
@@ -9,35 +6,34 @@ import type { Actor } from './actor.ts';
 import { isLostBy, takeContest } from './contest-play.ts';
 import { crossingIn, takeCrossing } from './crossings.ts';
 import { isQuestOver } from './free-puck.ts';
-import { steerKeeper } from './help.ts';
-import { keepApart } from './keep-apart.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
-import { steerPickUp, steerSteal } from './steer-steal.ts';
-import { takeStep, tryStep } from './try-step.ts';
+import { steer } from './steer.ts';
+import { takeAll, tryAll } from './try-step.ts';
 
 /**
- * Takes the run to `untilS`. Everything with a known time is met exactly; in between, everybody is moved on trial, and
+ * Takes the run to that sample. Everything with a known time is met exactly; in between, everybody is moved on trial, and
  * when a line is crossed or a chaser comes within reach inside the stretch, only up to there.
  */
-export const advanceTo = (run: RunState, untilS: number): void => {
+export const advanceTo = (run: RunState, sample: number): void => {
+  const untilS = sample / STEP_HZ;
   if (knownTimeOf(run) <= run.nowS) playAllDue(run);
   let cuts = 0;
   while (run.nowS < untilS) {
     const knownS = knownTimeOf(run);
     const toS = Math.min(untilS, knownS);
     for (const actor of run.actors) if (actor.motion !== 'route') steer(run, actor);
-    moveOnTrial(run, toS);
+    moveOnTrial(run, toS, toS === untilS ? sample : BETWEEN_SAMPLES);
     const crossing = cuts < MOST_CUTS ? crossingIn(run, toS) : undefined;
     if (crossing) {
       cuts++;
-      moveOnTrial(run, crossing.timeS);
+      moveOnTrial(run, crossing.timeS, BETWEEN_SAMPLES);
       for (const puck of run.pucks) if (puck.owner) isLostBy(run, puck);
     }
     const reachedS = crossing ? crossing.timeS : toS;
     for (const puck of run.pucks) if (puck.owner) takeContest(run, puck);
-    for (const actor of run.actors) takeStep(actor);
+    takeAll(run);
     for (const puck of run.pucks) takePuck(puck, run.stretch);
     run.nowS = reachedS;
     for (const puck of run.pucks) noteMiss(run, puck);
@@ -106,58 +102,11 @@ const nextKnownS = (run: RunState): number => {
   return nextS;
 };
 
-const moveOnTrial = (run: RunState, toS: number): void => {
+const BETWEEN_SAMPLES = -1;
+
+const moveOnTrial = (run: RunState, toS: number, sample: number): void => {
   const { stretch } = run;
-  setStretch(stretch, run.nowS, toS);
-  for (const actor of run.actors) tryStep(actor, stretch, run.rink.boards);
+  setStretch(stretch, run.nowS, toS, sample);
+  tryAll(run);
   for (const puck of run.pucks) tryPuck(puck, stretch, run.rink.boards);
 };
-
-const steer = (run: RunState, actor: Actor): void => {
-  const { push, whom } = actor;
-  switch (actor.motion) {
-    case 'shadow':
-      steerShadow(actor, whom!);
-      keepApart(actor, run.actors);
-      return;
-    case 'chase':
-      steerChase(actor, whom!);
-      keepApart(actor, run.actors);
-      return;
-    case 'steal':
-      steerSteal(run, actor, whom!);
-      keepApart(actor, run.actors);
-      return;
-    case 'pickUp':
-      steerPickUp(run, actor);
-      keepApart(actor, run.actors);
-      return;
-    case 'gap':
-      steerKeeper(run, actor, whom!);
-      keepApart(actor, run.actors);
-      return;
-    case 'screen':
-      steerScreen(actor, whom!, run.rink.boards);
-      keepApart(actor, run.actors);
-      return;
-    case 'cutOff':
-      if (run.nowS < actor.reactsAtS) {
-        push.x = actor.xMps / actor.power.topSpeedMps;
-        push.y = actor.yMps / actor.power.topSpeedMps;
-      } else {
-        push.x = actor.cutX;
-        push.y = actor.cutY;
-      }
-      return;
-    default:
-      push.x = 0;
-      push.y = 0;
-      if (isSlow(actor)) {
-        actor.xMps = 0;
-        actor.yMps = 0;
-      }
-  }
-};
-
-const isSlow = (actor: Actor): boolean =>
-  actor.xMps * actor.xMps + actor.yMps * actor.yMps < STANDING_MPS.value * STANDING_MPS.value;

@@ -1,6 +1,7 @@
 import { setStretch } from '../motion/stretch.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
+import { Y } from './actor-numbers.ts';
 import { isLostBy, loseContest } from './contest-play.ts';
 import { takeFree, takesFree } from './free-puck.ts';
 import { comesNear, isNear, type NearWatch } from './near-watch.ts';
@@ -87,10 +88,11 @@ const NOTHING: readonly Watch[] = [];
 
 /** What has happened at the end of the step tried. Makes no garbage while nothing has. */
 const happeningNow = (run: RunState): readonly Watch[] => {
-  const { lineXM } = run;
+  const { lineXM, actors, numbers } = run;
   let found: Watch[] | undefined;
-  for (const actor of run.actors) {
-    const zone = zoneBeside(lineXM, actor.zone, actor.next.xM);
+  for (let a = 0; a < actors.length; a++) {
+    const actor = actors[a]!;
+    const zone = zoneBeside(lineXM, actor.zone, numbers[actor.nextAt]!);
     if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, puck: null, zone });
     if ((actor.motion === 'chase' || (actor.motion === 'steal' && !actor.hasCaughtUp)) && isCaught(actor)) {
       (found ??= []).push({ kind: 'caught', actor, puck: null, zone: 0 });
@@ -175,10 +177,10 @@ const zoneBeside = (lineXM: readonly number[], zone: number, xM: number): number
 };
 
 const isCaught = (chaser: Actor): boolean => {
-  const { whom, next, model } = chaser;
+  const { whom, model, numbers, nextAt } = chaser;
   if (!whom) return false;
-  const x = whom.next.xM - next.xM;
-  const y = whom.next.yM - next.yM;
+  const x = numbers[whom.nextAt]! - numbers[nextAt]!;
+  const y = numbers[whom.nextAt + Y]! - numbers[nextAt + Y]!;
   return x * x + y * y <= model.lungeReachM * model.lungeReachM;
 };
 

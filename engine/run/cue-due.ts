@@ -10,6 +10,9 @@ export interface Due {
   readonly cueS: number;
 }
 
+/** What the start of the next act depends on. */
+type Waiting = Pick<Actor, 'spot' | 'model' | 'nextActIndex' | 'freeSinceS' | 'actStartS'>;
+
 const NEVER: Due = { dueS: Number.POSITIVE_INFINITY, cueS: Number.NEGATIVE_INFINITY };
 
 /**
@@ -19,7 +22,7 @@ const NEVER: Due = { dueS: Number.POSITIVE_INFINITY, cueS: Number.NEGATIVE_INFIN
  * it comes once the act before has *started*: one that comes too early is kept, and the act starts when the one before has
  * ended. The whistle is at 0 s and always kept.
  */
-export const dueOf = (run: RunState, actor: Actor): Due => {
+export const dueOf = (run: RunState, actor: Waiting): Due => {
   const act = actor.spot.acts[actor.nextActIndex];
   if (!act) return NEVER;
   const cue = act.cue;
@@ -32,7 +35,7 @@ export const dueOf = (run: RunState, actor: Actor): Due => {
   return { dueS: Math.max(actor.freeSinceS, cueS + reactionOf(actor, act)), cueS };
 };
 
-export const reactionOf = (actor: Actor, act: PlayableAct): number =>
+export const reactionOf = (actor: Pick<Actor, 'model'>, act: PlayableAct): number =>
   isReactive(act) ? actor.model.reactionS : actor.model.expectedReactionS;
 
 export const isReactive = (act: PlayableAct): boolean =>

@@ -65,7 +65,8 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
   for (let i = actor.nextActIndex; i < actor.spot.acts.length; i++) {
     const act = actor.spot.acts[i]!;
     if (act.kind !== 'hold' && !isWayDeed(act)) break;
-    const known: Actor = { ...actor, nextActIndex: i, freeSinceS: freeS, actStartS: startedS };
+    const { spot, model, hadPuckInAct } = actor;
+    const known = { spot, model, nextActIndex: i, freeSinceS: freeS, actStartS: startedS };
     const dueS = Math.max(run.nowS, dueOf(run, known).dueS);
     if (!(dueS < LATE_S)) break;
     const start = movingBodyAt(0, 0);
@@ -75,7 +76,7 @@ export const foreseenOf = (run: RunState, actor: Actor): Foreseen => {
       freeS = dueS + act.seconds;
       continue;
     }
-    const ready: Actor = { ...known, facingX: seen.x, facingY: seen.y };
+    const ready = { model, hadPuckInAct, facingX: seen.x, facingY: seen.y };
     const route = planWay(run, ready, act, dueS, start);
     if (act.kind === 'pivot' && route.xM.length === 1)
       add(dueS, start, null, STILL, { x: -seen.x, y: -seen.y });

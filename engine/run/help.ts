@@ -16,21 +16,20 @@ export const hasHelp = (run: RunState, by: Actor, carrier: Actor): boolean => {
 };
 
 /**
- * Sets the push of a skater who keeps a gap to `whom`. Contain or force: without help the gap of the act is kept; with a mate on the
+ * Sets the push of a skater who keeps a gap to `whom`; `run.self` and `run.other` are their bodies. Contain or force: without help the gap of the act is kept; with a mate on the
  * carrier's heels the stick goes on the puck, `FORCE_GAP_M` from it on its line to the net (coaching text on gap control).
  */
 export const steerKeeper = (run: RunState, keeper: Actor, whom: Actor): void => {
   const { puck } = whom;
+  const { self, other } = run;
   if (!puck || !hasHelp(run, keeper, whom)) {
     keeper.gapM = keeper.actGapM;
-    steerGap(keeper, whom, run.rink.boards, whom);
+    steerGap(keeper, self, other, run.rink.boards, whom.model);
     return;
   }
-  const { puckBody } = run;
-  puckBody.xM = puck.xM;
-  puckBody.yM = puck.yM;
-  puckBody.xMps = whom.xMps;
-  puckBody.yMps = whom.yMps;
+  // The puck, going with who has it.
+  other.xM = puck.xM;
+  other.yM = puck.yM;
   keeper.gapM = Math.min(FORCE_GAP_M.value, keeper.actGapM);
-  steerGap(keeper, puckBody, run.rink.boards, whom);
+  steerGap(keeper, self, other, run.rink.boards, whom.model);
 };

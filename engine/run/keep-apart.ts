@@ -1,6 +1,9 @@
 import { KEEP_APART_M, KEEP_APART_S, MAKE_ROOM_S } from '../drill/drill-rows.ts';
+import type { Body } from '../drill/in-boards.ts';
 import { limitPush } from '../motion/reactive-step.ts';
 import type { Actor } from './actor.ts';
+import { ACTOR_NUMBERS, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
+import type { RunState } from './run-state.ts';
 
 const FAR_M2 = 10 ** 2;
 const APART_M2 = KEEP_APART_M.value ** 2;
@@ -10,19 +13,21 @@ const SAME_PLACE_M = 1e-6;
  * Turns the push of a steered skater aside where it would come within `KEEP_APART_M` of another body in the next
  * `KEEP_APART_S`, both at their present velocities: adds the velocity that makes up the missing room at the nearest approach, on the
  * side on which it would pass anyway. The one who is chased is no obstacle to the chaser. A skater who is overtaken is so
- * beaten to the side, not skated through. Scripted skaters turn aside for nobody. Metres, seconds; changes `actor.push`.
+ * beaten to the side, not skated through. Scripted skaters turn aside for nobody. `self`: the skater's own body. Metres, seconds;
+ * changes `actor.push`.
  */
-export const keepApart = (actor: Actor, actors: readonly Actor[]): void => {
-  const { push } = actor;
+export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers }: RunState): void => {
+  const { push, at, whom } = actor;
+  const chasedAt = actor.motion === 'chase' && whom ? whom.at : at;
   let addX = 0;
   let addY = 0;
-  for (const other of actors) {
-    if (other === actor || (actor.motion === 'chase' && other === actor.whom)) continue;
-    const x = actor.xM - other.xM;
-    const y = actor.yM - other.yM;
+  for (let other = 0; other < actors.length * ACTOR_NUMBERS; other += ACTOR_NUMBERS) {
+    if (other === at || other === chasedAt) continue;
+    const x = self.xM - numbers[other]!;
+    const y = self.yM - numbers[other + Y]!;
     if (x * x + y * y > FAR_M2) continue;
-    const xMps = actor.xMps - other.xMps;
-    const yMps = actor.yMps - other.yMps;
+    const xMps = self.xMps - numbers[other + X_MPS]!;
+    const yMps = self.yMps - numbers[other + Y_MPS]!;
     const speed2 = xMps * xMps + yMps * yMps;
     const across = x * yMps - y * xMps;
     // On its straight way it passes with room enough: most do, and need no division.
@@ -38,7 +43,7 @@ export const keepApart = (actor: Actor, actors: readonly Actor[]): void => {
     if (lackM <= 0) continue;
     if (missM < SAME_PLACE_M) {
       // Dead ahead: to the left of the relative motion for one of two, to the right for the other.
-      const side = actor.index < other.index ? 1 : -1;
+      const side = at < other ? 1 : -1;
       missX = speed2 > 0 ? -side * yMps : side;
       missY = speed2 > 0 ? side * xMps : 0;
       missM = Math.sqrt(missX * missX + missY * missY);

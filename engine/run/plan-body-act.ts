@@ -30,7 +30,7 @@ const isBodyDeed = <Deed extends { readonly kind: ActDeed['kind'] }>(deed: Deed)
  */
 export const planWay = (
   run: RunState,
-  actor: Actor,
+  actor: Pick<Actor, 'model' | 'facingX' | 'facingY' | 'hadPuckInAct'>,
   deed: RouteDeed | BodyDeed,
   startS: number,
   from: Body,

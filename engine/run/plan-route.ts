@@ -18,7 +18,7 @@ import type { RunState } from './run-state.ts';
  */
 export const planRoute = (
   run: RunState,
-  actor: Actor,
+  actor: Pick<Actor, 'model' | 'facingX' | 'facingY'>,
   act: RouteDeed,
   startS: number,
   from: Body,

@@ -1,27 +1,34 @@
 import type { Actor } from './actor.ts';
+import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { PuckTrack, Track } from './run-result.ts';
+import type { RunState } from './run-state.ts';
 
-/** Columns of one actor in the block of samples. */
+/** Columns of one actor in the block of samples: place, velocity, facing. */
 const COLUMNS = 5;
 /** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
 const FIRST_CAPACITY = 1216;
+/** Samples that are kept as they come before they are written into the columns: so few that they stay in the nearest memory. */
+const ROWS = 32;
 
 /**
  * The samples of a run while it grows. One block of memory for all numbers, doubled when it is full, so that a step
- * itself makes no garbage.
+ * itself makes no garbage. A sample is first copied as it lies in the run's own block; every `ROWS` of them are turned into columns.
  */
 export interface Recorder {
   readonly actorCount: number;
   capacity: number;
   count: number;
   numbers: Float64Array;
+  /** The last samples, each as the first half of the run's block, and how many of them the columns have. */
+  readonly rows: Float64Array;
+  columnCount: number;
   actIndexes: Int16Array;
   /** By puck, as many as any run had; the first `puckCount` are this run's. */
   readonly pucks: PuckColumns[];
   puckCount: number;
   readonly distancesM: Float64Array;
-  /** Facing of each actor in the last sample, as a unit vector. */
+  /** Facing of each actor in the last sample of the columns, as a unit vector. */
   readonly facings: Float64Array;
 }
 
@@ -44,6 +51,7 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
   const last = memory?.last;
   if (last && last.actorCount === actorCount) {
     last.count = 0;
+    last.columnCount = 0;
     last.puckCount = 0;
     last.distancesM.fill(0);
     return last;
@@ -56,6 +64,8 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
     actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
     pucks: [],
     puckCount: 0,
+    rows: new Float64Array(ROWS * actorCount * ACTOR_NUMBERS),
+    columnCount: 0,
     distancesM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
   };
@@ -64,28 +74,13 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
 };
 
 /** Adds one sample of everybody and the pucks. A puck that is new among them has lain where it is until now. */
-export const recordSample = (
-  recorder: Recorder,
-  actors: readonly Actor[],
-  pucks: readonly PuckPlay[],
-): void => {
+export const recordSample = (recorder: Recorder, { actors, now, pucks }: RunState): void => {
   if (recorder.count === recorder.capacity) grow(recorder);
-  const { numbers, capacity, count: i } = recorder;
-  for (let a = 0; a < actors.length; a++) {
-    const actor = actors[a]!;
-    const base = a * COLUMNS * capacity + i;
-    if (i > 0) {
-      const dx = actor.xM - numbers[base - 1]!;
-      const dy = actor.yM - numbers[base + capacity - 1]!;
-      recorder.distancesM[a]! += Math.sqrt(dx * dx + dy * dy);
-    }
-    numbers[base] = actor.xM;
-    numbers[base + capacity] = actor.yM;
-    numbers[base + 2 * capacity] = actor.xMps;
-    numbers[base + 3 * capacity] = actor.yMps;
-    numbers[base + 4 * capacity] = facingRadOf(recorder, a, actor, i);
-    recorder.actIndexes[a * capacity + i] = actor.actIndex;
-  }
+  const { rows, actIndexes, capacity, count: i } = recorder;
+  const rowLength = actors.length * ACTOR_NUMBERS;
+  const row = (i % ROWS) * rowLength;
+  rows.set(now, row);
+  for (let a = 0; a < actors.length; a++) actIndexes[a * capacity + i] = actors[a]!.actIndex;
   while (recorder.puckCount < pucks.length) addPuck(recorder, pucks[recorder.puckCount]!);
   for (let p = 0; p < pucks.length; p++) {
     const puck = pucks[p]!;
@@ -95,6 +90,74 @@ export const recordSample = (
     columns.owner[i] = puck.owner ? puck.owner.index : -1;
   }
   recorder.count = i + 1;
+  if (recorder.count % ROWS === 0) writeColumns(recorder);
+};
+
+/** Turns the samples that are only rows yet into columns. */
+const writeColumns = (recorder: Recorder): void => {
+  const { numbers, rows, actorCount, capacity, columnCount, count } = recorder;
+  const rowLength = actorCount * ACTOR_NUMBERS;
+  const firstRow = columnCount % ROWS;
+  for (let a = 0; a < actorCount; a++) {
+    const x = a * COLUMNS * capacity + columnCount;
+    let row = firstRow * rowLength + a * ACTOR_NUMBERS;
+    for (let i = x; i < x + count - columnCount; i++) {
+      numbers[i] = rows[row]!;
+      numbers[i + capacity] = rows[row + Y]!;
+      numbers[i + 2 * capacity] = rows[row + X_MPS]!;
+      numbers[i + 3 * capacity] = rows[row + Y_MPS]!;
+      row += rowLength;
+    }
+    addLength(recorder, a);
+    addAngles(recorder, a);
+  }
+  recorder.columnCount = count;
+};
+
+const addLength = ({ numbers, distancesM, capacity, columnCount, count }: Recorder, a: number): void => {
+  const column = a * COLUMNS * capacity;
+  let lengthM = distancesM[a]!;
+  for (let i = column + Math.max(1, columnCount); i < column + count; i++) {
+    const dx = numbers[i]! - numbers[i - 1]!;
+    const dy = numbers[i + capacity]! - numbers[i + capacity - 1]!;
+    lengthM += Math.sqrt(dx * dx + dy * dy);
+  }
+  distancesM[a] = lengthM;
+};
+
+/** A turn whose sine is no greater than this has its angle by the series, right to the last digit. */
+const SMALL_SINE = 0.06;
+
+/**
+ * The angle of a facing that has not changed is that of the sample before, and of one that has turned a little that angle and
+ * the turn: an arc tangent for every sample would be a thirtieth of a run. The first of the rows is taken anew, so that no rounding adds up.
+ */
+const addAngles = (recorder: Recorder, a: number): void => {
+  const { numbers, rows, facings, actorCount, capacity, columnCount, count } = recorder;
+  const column = (a * COLUMNS + 4) * capacity;
+  let beforeX = facings[2 * a]!;
+  let beforeY = facings[2 * a + 1]!;
+  let angleRad = columnCount > 0 ? numbers[column + columnCount - 1]! : Number.NaN;
+  for (let i = columnCount; i < count; i++) {
+    const row = ((i % ROWS) * actorCount + a) * ACTOR_NUMBERS;
+    const x = rows[row + FACING_X]!;
+    const y = rows[row + FACING_Y]!;
+    if (i === 0 || x !== beforeX || y !== beforeY) {
+      const sine = beforeX * y - beforeY * x;
+      // Near ±π, where the angle jumps, it is taken anew too.
+      const isSmall = sine < SMALL_SINE && sine > -SMALL_SINE && x > -0.9;
+      if (i % ROWS === 0 || !isSmall || beforeX * x + beforeY * y < 0) angleRad = Math.atan2(y, x);
+      else {
+        const s2 = sine * sine;
+        angleRad += sine * (1 + s2 * (1 / 6 + s2 * (3 / 40 + s2 * (15 / 336 + s2 * (105 / 3456)))));
+      }
+      beforeX = x;
+      beforeY = y;
+    }
+    numbers[column + i] = angleRad;
+  }
+  facings[2 * a] = beforeX;
+  facings[2 * a + 1] = beforeY;
 };
 
 const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
@@ -110,39 +173,13 @@ const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
   recorder.puckCount++;
 };
 
-/** A turn whose sine is no greater than this has its angle by the series, right to the last digit. */
-const SMALL_SINE = 0.06;
-
-/**
- * The angle of a facing that has not changed is taken from the sample before, and one that has turned a little is that angle and
- * the turn: an arc tangent for every sample would be a thirtieth of a run. Every 32nd is taken anew, so that no rounding adds up.
- */
-const facingRadOf = (recorder: Recorder, a: number, actor: Actor, i: number): number => {
-  const { facings, numbers, capacity } = recorder;
-  if (i > 0 && facings[2 * a] === actor.facingX && facings[2 * a + 1] === actor.facingY) {
-    return numbers[(a * COLUMNS + 4) * capacity + i - 1]!;
-  }
-  const { facingX, facingY } = actor;
-  const beforeX = facings[2 * a]!;
-  const beforeY = facings[2 * a + 1]!;
-  facings[2 * a] = facingX;
-  facings[2 * a + 1] = facingY;
-  const sine = beforeX * facingY - beforeY * facingX;
-  // Near ±π, where the angle jumps, it is taken anew too.
-  const isSmall = sine < SMALL_SINE && sine > -SMALL_SINE && facingX > -0.9;
-  if (i % 32 === 0 || !isSmall || beforeX * facingX + beforeY * facingY < 0)
-    return Math.atan2(facingY, facingX);
-  const s2 = sine * sine;
-  const turnRad = sine * (1 + s2 * (1 / 6 + s2 * (3 / 40 + s2 * (15 / 336 + s2 * (105 / 3456)))));
-  return numbers[(a * COLUMNS + 4) * capacity + i - 1]! + turnRad;
-};
-
 /** The tracks of everything recorded; views into the recorder's memory. */
 export const tracksOf = (
   recorder: Recorder,
   actors: readonly Actor[],
   pucks: readonly PuckPlay[],
 ): { readonly tracks: readonly Track[]; readonly pucks: readonly PuckTrack[] } => {
+  if (recorder.columnCount < recorder.count) writeColumns(recorder);
   const { numbers, capacity, count } = recorder;
   const column = (index: number) => numbers.subarray(index * capacity, index * capacity + count);
   const tracks = actors.map((actor, a) => ({

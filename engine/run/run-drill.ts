@@ -9,7 +9,8 @@ import { puckModelOf } from '../puck/puck-model.ts';
 import { LINE_IDS } from '../rink/lines.ts';
 import type { SkaterModel } from '../skater/model.ts';
 import type { SpotId } from '../units/ids.ts';
-import { type Actor, actorOf } from './actor.ts';
+import { Actor } from './actor.ts';
+import { actorNumbersOf } from './actor-numbers.ts';
 import { advanceTo } from './advance.ts';
 import type { Chance } from './chance.ts';
 import { contestViewOf } from './contest-play.ts';
@@ -75,10 +76,10 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   const limitS = Math.min(REP_LIMIT_S.value, options.limitS ?? REP_LIMIT_S.value);
   const lastSample = Math.floor(limitS * STEP_HZ);
   advanceTo(run, 0);
-  recordSample(recorder, run.actors, run.pucks);
+  recordSample(recorder, run);
   for (let i = 1; i <= lastSample && isRepAlive(run); i++) {
-    advanceTo(run, i / STEP_HZ);
-    recordSample(recorder, run.actors, run.pucks);
+    advanceTo(run, i);
+    recordSample(recorder, run);
     if (options.until?.(run.events)) break;
   }
   for (const puck of run.pucks) noteMissed(run, puck);
@@ -115,9 +116,10 @@ const placeOnStick = (run: RunState, puck: PuckPlay, owner: Actor): void => {
 const startOf = (playable: Playable, options: RunOptions): RunState => {
   const { rink, level } = playable;
   const lineIds = [...LINE_IDS].sort((a, b) => rink.lines[a].centreXM - rink.lines[b].centreXM);
+  const numbers = actorNumbersOf(playable.spots.length);
   const actors = playable.spots.map((spot, index) => {
     const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
-    return actorOf(index, spot, options.models?.[spot.id] ?? level.model, net.atM);
+    return new Actor(numbers, index, spot, options.models?.[spot.id] ?? level.model, net.atM);
   });
   const run: RunState = {
     playable,
@@ -126,11 +128,14 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lineIds,
     lineXM: lineIds.map(id => rink.lines[id].centreXM),
     actors,
+    numbers,
+    now: numbers.subarray(0, numbers.length / 2),
     pucks: playable.pucks.map(start => puckAtStart(playable, start)),
     stretch: stretchOf(0, 0),
     chance: options.chance ?? null,
     contest: contestViewOf(),
-    puckBody: movingBodyAt(0, 0),
+    self: movingBodyAt(0, 0),
+    other: movingBodyAt(0, 0),
     events: [],
     findings: [],
     fires: [],

@@ -33,13 +33,19 @@ export interface RunState {
   readonly lineIds: readonly LineId[];
   readonly lineXM: readonly number[];
   readonly actors: readonly Actor[];
+  /** What changes of them at every step; see `actor-numbers.ts`. */
+  readonly numbers: Float64Array;
+  /** The first half of it. */
+  readonly now: Float64Array;
   /** One more when somebody takes a puck from a heap: what is left of it. */
   readonly pucks: PuckPlay[];
   readonly stretch: Stretch;
   readonly chance: Chance | null;
   /** Written over at every use, so that a step makes no garbage. */
   readonly contest: ContestView;
-  readonly puckBody: Body;
+  /** Whoever is steered now, and whom or what it is steered to. */
+  readonly self: Body;
+  readonly other: Body;
   readonly events: RunEvent[];
   readonly findings: Finding[];
   readonly fires: Fire[];

@@ -7,7 +7,7 @@ import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /**
- * Sets the push of a skater who goes for a free puck: the nearest when the act starts, then that one for as long as it is
+ * Sets the push of a skater (`run.self`) who goes for a free puck: the nearest when the act starts, then that one for as long as it is
  * free. It is met as a skater is who keeps the present velocity, the stick with two hands first. With none free the skater
  * waits, and the push is nothing.
  */
@@ -21,7 +21,7 @@ export const steerPickUp = (run: RunState, actor: Actor): void => {
 };
 
 /**
- * Sets the push of a skater who wants the puck of `whom`: meets them as a chaser does, then comes up beside them, level with
+ * Sets the push of a skater (`run.self`) who wants the puck of `whom` (`run.other`): meets them as a chaser does, then comes up beside them, level with
  * the stick, on the side from which they were come at; from dead behind, on the side of the own net. A puck that has come loose
  * is gone for itself.
  */
@@ -31,22 +31,23 @@ export const steerSteal = (run: RunState, actor: Actor, whom: Actor): void => {
     steerToPuck(run, actor, prey);
     return;
   }
-  const x = actor.xM - whom.xM;
-  const y = actor.yM - whom.yM;
+  const { self, other } = run;
+  const x = self.xM - other.xM;
+  const y = self.yM - other.yM;
   if (x * x + y * y > actor.model.lungeReachM * actor.model.lungeReachM) {
-    steerChase(actor, whom);
+    steerChase(actor, self, other);
     return;
   }
   const { goal, netM } = actor;
   const { facingX, facingY } = whom;
   let side = facingX * y - facingY * x;
-  if (Math.abs(side) < DEAD_BEHIND_M) side = facingX * (netM.yM - whom.yM) - facingY * (netM.xM - whom.xM);
+  if (Math.abs(side) < DEAD_BEHIND_M) side = facingX * (netM.yM - other.yM) - facingY * (netM.xM - other.xM);
   const sign = side < 0 ? -1 : 1;
-  goal.xM = whom.xM + KEEP_APART_M.value * (FORWARD * facingX - sign * SIDEWAYS * facingY);
-  goal.yM = whom.yM + KEEP_APART_M.value * (FORWARD * facingY + sign * SIDEWAYS * facingX);
-  goal.xMps = whom.xMps;
-  goal.yMps = whom.yMps;
-  steerToGoal(actor, 1);
+  goal.xM = other.xM + KEEP_APART_M.value * (FORWARD * facingX - sign * SIDEWAYS * facingY);
+  goal.yM = other.yM + KEEP_APART_M.value * (FORWARD * facingY + sign * SIDEWAYS * facingX);
+  goal.xMps = other.xMps;
+  goal.yMps = other.yMps;
+  steerToGoal(actor, self, 1);
 };
 
 /** Nearer than this to the line of the carrier's stick, neither side is the near one, metres. */
@@ -57,10 +58,10 @@ const FORWARD = 0.3;
 const SIDEWAYS = Math.sqrt(1 - FORWARD * FORWARD);
 
 const steerToPuck = (run: RunState, actor: Actor, puck: PuckPlay): void => {
-  const { puckBody } = run;
-  puckBody.xM = puck.xM;
-  puckBody.yM = puck.yM;
-  puckBody.xMps = puck.xMps;
-  puckBody.yMps = puck.yMps;
-  steerChase(actor, puckBody, actor.model.reachM);
+  const { self, other } = run;
+  other.xM = puck.xM;
+  other.yM = puck.yM;
+  other.xMps = puck.xMps;
+  other.yMps = puck.yMps;
+  steerChase(actor, self, other, actor.model.reachM);
 };

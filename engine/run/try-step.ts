@@ -1,74 +1,132 @@
 import { mindBoards } from '../drill/in-boards.ts';
+import { movingBodyAt } from '../motion/moving-body.ts';
 import { placeOnRoute } from '../motion/planned-route.ts';
 import { moveUnderPush } from '../motion/reactive-step.ts';
+import { indexAhead } from '../motion/route-ahead.ts';
 import type { Stretch } from '../motion/stretch.ts';
 import type { Boards } from '../rink/boards.ts';
 import { type Actor, isFacingFrom } from './actor.ts';
+import { copyBody, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
+import type { RunState } from './run-state.ts';
 
-/** Sets `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
-export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
-  const { next, push } = actor;
-  if (actor.motion === 'route' && actor.route) {
-    placeOnRoute(actor.route, stretch, next);
-  } else {
-    next.xM = actor.xM;
-    next.yM = actor.yM;
-    next.xMps = actor.xMps;
-    next.yMps = actor.yMps;
-    if (actor.xMps !== 0 || actor.yMps !== 0 || push.x !== 0 || push.y !== 0) {
-      moveUnderPush(next, actor, stretch);
-      mindBoards(boards, next, actor.model);
+/**
+ * Tries the stretch with everybody. Who skates a drawn route to a whole sample, as most do at most steps, is set there in the
+ * block of numbers itself; else as `tryStep`.
+ */
+export const tryAll = ({ actors, numbers, stretch, rink }: RunState): void => {
+  const { sample } = stretch;
+  for (let a = 0; a < actors.length; a++) {
+    const actor = actors[a]!;
+    const { route } = actor;
+    if (sample < 0 || actor.motion !== 'route' || !route) {
+      tryStep(actor, stretch, rink.boards);
+      continue;
+    }
+    const from = indexAhead(actor.ahead, route, sample);
+    const { places } = actor.ahead;
+    const { at, nextAt } = actor;
+    const xMps = places[from + 2]!;
+    const yMps = places[from + 3]!;
+    numbers[nextAt] = places[from]!;
+    numbers[nextAt + Y] = places[from + 1]!;
+    numbers[nextAt + X_MPS] = xMps;
+    numbers[nextAt + Y_MPS] = yMps;
+    if (!isFacingFrom(xMps, yMps)) keepFacing(numbers, at, nextAt);
+    else {
+      const sign = actor.isBackward ? -1 : 1;
+      const wantX = sign * places[from + 4]!;
+      const wantY = sign * places[from + 5]!;
+      const cos = numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY;
+      if (cos >= facedCos(actor, stretch)) {
+        numbers[nextAt + FACING_X] = wantX;
+        numbers[nextAt + FACING_Y] = wantY;
+      } else turnTowards(actor, stretch, wantX, wantY);
     }
   }
+};
+
+/** One for all who are tried, one after the other. */
+const tried = movingBodyAt(0, 0);
+
+/** Sets the numbers of `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
+export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
+  const { numbers, at, nextAt, push } = actor;
+  if (actor.motion === 'route' && actor.route) placeOnRoute(actor.route, stretch, tried);
+  else {
+    copyBody(numbers, at, tried);
+    if (tried.xMps !== 0 || tried.yMps !== 0 || push.x !== 0 || push.y !== 0) {
+      moveUnderPush(tried, actor, stretch);
+      mindBoards(boards, tried, actor.model);
+    }
+  }
+  numbers[nextAt] = tried.xM;
+  numbers[nextAt + Y] = tried.yM;
+  numbers[nextAt + X_MPS] = tried.xMps;
+  numbers[nextAt + Y_MPS] = tried.yMps;
   turnFacing(actor, stretch);
 };
 
 /** Makes the step that was tried the present. */
-export const takeStep = (actor: Actor): void => {
-  const { next } = actor;
-  actor.xM = next.xM;
-  actor.yM = next.yM;
-  actor.xMps = next.xMps;
-  actor.yMps = next.yMps;
-  actor.facingX = actor.nextFacingX;
-  actor.facingY = actor.nextFacingY;
+export const takeAll = ({ numbers }: RunState): void => {
+  numbers.copyWithin(0, numbers.length / 2);
 };
 
 /** What is nearer than this lies in no direction (metres); velocities that give a facing are far above it. */
 export const SAME_PLACE_M = 1e-9;
 
 const turnFacing = (actor: Actor, stretch: Stretch): void => {
-  const { next, whom } = actor;
-  actor.nextFacingX = actor.facingX;
-  actor.nextFacingY = actor.facingY;
+  const { numbers, at, nextAt, motion, whom } = actor;
   let wantX: number;
   let wantY: number;
-  if (actor.motion === 'face' && actor.look) {
-    wantX = actor.look.xM - next.xM;
-    wantY = actor.look.yM - next.yM;
-  } else if ((actor.motion === 'gap' || actor.motion === 'screen') && whom) {
-    wantX = whom.xM - next.xM;
-    wantY = whom.yM - next.yM;
+  if (motion === 'face' && actor.look) {
+    wantX = actor.look.xM - numbers[nextAt]!;
+    wantY = actor.look.yM - numbers[nextAt + Y]!;
+  } else if ((motion === 'gap' || motion === 'screen') && whom) {
+    wantX = numbers[whom.at]! - numbers[nextAt]!;
+    wantY = numbers[whom.at + Y]! - numbers[nextAt + Y]!;
   } else {
-    if (!isFacingFrom(next.xMps, next.yMps)) return;
     const sign = actor.isBackward ? -1 : 1;
-    wantX = sign * next.xMps;
-    wantY = sign * next.yMps;
+    wantX = sign * numbers[nextAt + X_MPS]!;
+    wantY = sign * numbers[nextAt + Y_MPS]!;
+    if (!isFacingFrom(wantX, wantY)) {
+      keepFacing(numbers, at, nextAt);
+      return;
+    }
   }
   const size = Math.sqrt(wantX * wantX + wantY * wantY);
-  if (size < SAME_PLACE_M) return;
-  wantX /= size;
-  wantY /= size;
-  const mostRad = actor.turnRadps * stretch.lengthS;
-  // cos x ≥ 1 − x²/2 lies on the safe side: at most the last hundredth of a turn is taken at once.
-  if (actor.facingX * wantX + actor.facingY * wantY >= 1 - (mostRad * mostRad) / 2) {
-    actor.nextFacingX = wantX;
-    actor.nextFacingY = wantY;
+  if (size < SAME_PLACE_M) {
+    keepFacing(numbers, at, nextAt);
     return;
   }
-  const turnRad = actor.facingX * wantY - actor.facingY * wantX < 0 ? -mostRad : mostRad;
+  wantX /= size;
+  wantY /= size;
+  if (numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY >= facedCos(actor, stretch)) {
+    numbers[nextAt + FACING_X] = wantX;
+    numbers[nextAt + FACING_Y] = wantY;
+  } else turnTowards(actor, stretch, wantX, wantY);
+};
+
+const keepFacing = (numbers: Float64Array, at: number, nextAt: number): void => {
+  numbers[nextAt + FACING_X] = numbers[at + FACING_X]!;
+  numbers[nextAt + FACING_Y] = numbers[at + FACING_Y]!;
+};
+
+/**
+ * With a cosine of at least this a direction is reached within the stretch: cos x ≥ 1 − x²/2 lies on the safe side, so at most the
+ * last hundredth of a turn is taken at once.
+ */
+const facedCos = ({ turnRadps }: Actor, { lengthS }: Stretch): number => {
+  const mostRad = turnRadps * lengthS;
+  return 1 - (mostRad * mostRad) / 2;
+};
+
+/** Turns the body as far as it can be turned in the stretch towards a direction that is farther off. */
+const turnTowards = (actor: Actor, { lengthS }: Stretch, wantX: number, wantY: number): void => {
+  const { facingX, facingY } = actor;
+  const mostRad = actor.turnRadps * lengthS;
+  const turnRad = facingX * wantY - facingY * wantX < 0 ? -mostRad : mostRad;
   const cos = Math.cos(turnRad);
   const sin = Math.sin(turnRad);
-  actor.nextFacingX = cos * actor.facingX - sin * actor.facingY;
-  actor.nextFacingY = sin * actor.facingX + cos * actor.facingY;
+  actor.nextFacingX = cos * facingX - sin * facingY;
+  actor.nextFacingY = sin * facingX + cos * facingY;
 };
