@@ -97,6 +97,7 @@ export function FilmRoom({
       ? { id: freezeId as Id<'freeze'>, frameIndex: freeze.frameIndex }
       : undefined;
   const marking = useMarking({ gameId, game, team, partId, player, frozen, onMarked: setMomentId });
+  const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player]);
   const show = (frameIndex: number) => void player.jump(frameIndex);
   const neighbour = (direction: 1 | -1) => {
     const at = player.now().frameIndex;
@@ -204,6 +205,7 @@ export function FilmRoom({
               filter={filter}
               onFilter={setFilter}
               here={marking.here}
+              film={film}
               onChoose={chooseMoment}
               onFreeze={(freeze, id) => {
                 openFreeze(freeze);

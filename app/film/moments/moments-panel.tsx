@@ -6,7 +6,9 @@ import { CameSummary } from './came-summary.tsx';
 import { ChangeShown } from './change-shown.tsx';
 import { filterMoments, type ListedMoment, type MomentFilter } from './filter-moments.ts';
 import { FilterSentence } from './filter-sentence.tsx';
+import { MomentsDoor } from './moments-door.tsx';
 import { MomentsKept } from './moments-kept.tsx';
+import type { TakeInto } from './take-moments.ts';
 
 /** Below the film: which moments are shown, the list of them, and what they say together. */
 export function MomentsPanel(
@@ -18,45 +20,76 @@ export function MomentsPanel(
     readonly onFilter: (filter: MomentFilter) => void;
     readonly onSecondLook?: () => void;
     readonly onShow?: (frameIndex: number) => void;
+    /** The film that is open: without its frames nothing can come in or be tied to it. */
+    readonly film?: Pick<TakeInto, 'film' | 'index'>;
   },
 ) {
-  const { game, filter, onFilter, onSecondLook, onShow, ...list } = props;
+  const { game, filter, onFilter, onSecondLook, onShow, film, ...list } = props;
   const { follows, opinions } = game;
   const shown = useMemo(() => filterMoments(list.moments, filter, follows), [list.moments, filter, follows]);
   const [isAgreementOpen, setAgreementOpen] = useState(false);
+  const [isDoorOpen, setDoorOpen] = useState(false);
   const hasOpinions = Object.keys(opinions).length > 0;
-  if (list.moments.length === 0) {
-    return (
-      <p className="q2 no-moments">
-        No moment is marked in this film yet. <span className="by-key">Press M</span>
-        <span className="by-finger">Press “Mark a moment”</span> when you see one.
-      </p>
-    );
-  }
+  const door = film && list.here && (
+    <MomentsDoorAct
+      into={{ gameId: list.gameId, game, team: list.team, ...film }}
+      shown={shown}
+      hereS={() => list.here?.().filmTimeS ?? 0}
+      isOpen={isDoorOpen}
+      onOpen={setDoorOpen}
+    />
+  );
   return (
     <>
-      <FilterSentence
-        all={list.moments}
-        shownCount={shown.length}
-        filter={filter}
-        onFilter={onFilter}
-        team={list.team}
-        follows={follows}
-      />
-      <MomentsKept {...list} moments={shown} follows={follows} />
-      <div className="moments-acts">
-        <ChangeShown gameId={list.gameId} shown={shown} team={list.team} />
-        {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
-        {onShow && hasOpinions && (
-          <Act opens={isAgreementOpen} onPress={() => setAgreementOpen(!isAgreementOpen)}>
-            Agreement
-          </Act>
-        )}
-      </div>
-      {onShow && isAgreementOpen && (
-        <AgreementView moments={shown} opinions={opinions} team={list.team} onShow={onShow} />
+      {list.moments.length === 0 ? (
+        <p className="q2 no-moments">
+          No moment is marked in this film yet. <span className="by-key">Press M</span>
+          <span className="by-finger">Press “Mark a moment”</span> when you see one.
+        </p>
+      ) : (
+        <>
+          <FilterSentence
+            all={list.moments}
+            shownCount={shown.length}
+            filter={filter}
+            onFilter={onFilter}
+            team={list.team}
+            follows={follows}
+          />
+          <MomentsKept {...list} moments={shown} follows={follows} />
+          <div className="moments-acts">
+            <ChangeShown gameId={list.gameId} shown={shown} team={list.team} />
+            {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
+            {onShow && hasOpinions && (
+              <Act opens={isAgreementOpen} onPress={() => setAgreementOpen(!isAgreementOpen)}>
+                Agreement
+              </Act>
+            )}
+          </div>
+          {onShow && isAgreementOpen && (
+            <AgreementView moments={shown} opinions={opinions} team={list.team} onShow={onShow} />
+          )}
+          <CameSummary moments={shown} follows={follows} />
+        </>
       )}
-      <CameSummary moments={shown} follows={follows} />
+      {door}
     </>
+  );
+}
+
+function MomentsDoorAct({
+  isOpen,
+  onOpen,
+  ...door
+}: Omit<ComponentProps<typeof MomentsDoor>, 'onClose'> & {
+  readonly isOpen: boolean;
+  readonly onOpen: (isOpen: boolean) => void;
+}) {
+  return isOpen ? (
+    <MomentsDoor {...door} onClose={() => onOpen(false)} />
+  ) : (
+    <Act opens={false} onPress={() => onOpen(true)}>
+      Moments in and out
+    </Act>
   );
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { seriousViolations } from '../../../test/axe.ts';
@@ -97,5 +98,52 @@ describe('moments', () => {
       // Seen alike .75, by luck alone .5 · .25 + .5 · .75 = .5: kappa .5.
       expect(await page.locator('.agreement .why').first().textContent()).toMatch(/^0\.50/);
       await page.locator('.differ').getByText('first: done; Falk: missed').waitFor();
+    }));
+});
+
+describe('moments from files and into files', () => {
+  it('a table is mapped, tied to the film by one event, comes in once, and is remembered', () =>
+    withFreshPage(app, async page => {
+      await opened(page);
+      const table = {
+        name: 'events.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from(
+          'period,clock,event,player,x,y\n1,19:58,draw,,0,0\n1,19:50,puck won,14,25,-10\n1,19:45,puck lost,9,,\n',
+        ),
+      };
+      await page.getByRole('button', { name: 'Moments in and out' }).click();
+      await page.getByLabel('A file of moments').setInputFiles(table);
+      const take = page.getByRole('button', { name: 'Take the moments' });
+      await page
+        .getByLabel('What puck won means')
+        .selectOption({ label: 'The nearest hunts the lost puck: done' });
+      await page
+        .getByLabel('What puck lost means')
+        .selectOption({ label: 'The nearest hunts the lost puck: missed' });
+      await page.getByRole('button', { name: 'happens at the picture shown', exact: true }).click();
+      await take.click();
+      await page.getByText('2 moments came in.').waitFor();
+      // The draw is tied to 5.0 s; 8 and 13 s later the others.
+      await expect
+        .poll(async () => (await rows(page).allInnerTexts()).join('\n'))
+        .toMatch(/0:13\.0[\s\S]*14 Nakatani[\s\S]*period 1[\s\S]*0:18\.0/);
+      await page.getByLabel('A file of moments').setInputFiles(table);
+      expect(await page.getByLabel('What puck won means').inputValue()).toBe('hunt done');
+      await page.getByRole('button', { name: 'happens at the picture shown', exact: true }).click();
+      await take.click();
+      await page.getByText('0 moments came in. 2 were here already and stay as they are.').waitFor();
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Words for a player (WebVTT)' }).click(),
+      ]);
+      expect(readFileSync((await file.path())!, 'utf8')).toMatch(/^WEBVTT\n\n00:00:13\.000 --> /);
+      await page
+        .getByLabel('A file of moments')
+        .setInputFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{') });
+      await page
+        .getByText('broken.json: This file is not JSON, or it is cut off. Nothing was changed.')
+        .waitFor();
+      expect(await seriousViolations(page)).toEqual([]);
     }));
 });

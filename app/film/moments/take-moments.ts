@@ -1,0 +1,97 @@
+import type { Game, Moment, MomentsTaken, TableMoment, Team, VttCue } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { edit, endStep } from '../../shell/book.ts';
+import { type FrameIndex, frameAtTime } from '../frame-index.ts';
+import { kept } from './who-marks.ts';
+
+/** Where moments from a file go: a part of a game, with its frames. */
+export interface TakeInto {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Team;
+  readonly film: Id<'film'>;
+  readonly index: FrameIndex;
+}
+
+export interface Took {
+  readonly newCount: number;
+  readonly alreadyCount: number;
+  /** After the end of the film. */
+  readonly outsideCount: number;
+}
+
+/** Writes what a file of moments adds, as one step of undo. */
+export function takeFile({ gameId }: TakeInto, taken: MomentsTaken): Took {
+  const change = edit(gameId);
+  endStep(gameId);
+  change.transact(() => {
+    for (const list of ['moments', 'follows', 'opinions'] as const)
+      for (const [id, one] of Object.entries(taken[list])) change.set([list, id], one);
+  });
+  endStep(gameId);
+  return {
+    newCount: Object.keys(taken.moments).length,
+    alreadyCount: taken.alreadyCount,
+    outsideCount: 0,
+  };
+}
+
+/** Writes the lines of a table that are not here yet; those that are stay as somebody may have changed them. */
+export function takeTable(into: TakeInto, moments: readonly TableMoment[]): Took {
+  const byNumber = new Map(Object.entries(into.team.skaters).map(([id, { number }]) => [number, id]));
+  return take(
+    into,
+    moments.map(({ id, skaterNumber, filmTimeS, ...one }) => {
+      const skater = skaterNumber === undefined ? undefined : byNumber.get(skaterNumber);
+      return [id, filmTimeS, { ...one, ...(skater ? { skater: skater as Id<'skater'> } : {}) }];
+    }),
+  );
+}
+
+/** Cues become moments of one habit, with their stretch and words. */
+export function takeCues(
+  into: TakeInto,
+  cues: readonly VttCue[],
+  meaning: Pick<Moment, 'habit' | 'verdict'>,
+): Took {
+  return take(
+    into,
+    cues.map(({ fromS, toS, words }) => [
+      `cue-${Math.round(fromS * 1000)}-${Math.round(toS * 1000)}`,
+      fromS,
+      { ...meaning, note: words.slice(0, 400), fromS, toS },
+    ]),
+  );
+}
+
+type Said = Pick<Moment, 'habit' | 'verdict' | 'note'> & Partial<Moment>;
+
+function take(
+  { gameId, game, team, film, index }: TakeInto,
+  made: readonly (readonly [id: string, filmTimeS: number, said: Said])[],
+): Took {
+  const isHere = (id: string) => game.moments[id as Id<'moment'>] !== undefined;
+  const inside = made.filter(([, filmTimeS]) => filmTimeS <= index.endS);
+  const fresh = new Map(inside.filter(([id]) => !isHere(id)).map(one => [one[0], one]));
+  const change = edit(gameId);
+  endStep(gameId);
+  change.transact(() => {
+    for (const [id, filmTimeS, said] of fresh.values()) {
+      change.set(['moments', id], {
+        film,
+        filmTimeS,
+        frameIndex: frameAtTime(index, filmTimeS),
+        costGoals: said.verdict === 'missed' ? (team.habits[said.habit]?.costGoals ?? 0) : 0,
+        by: kept(),
+        taggedAt: new Date().toISOString(),
+        ...said,
+      } satisfies Moment);
+    }
+  });
+  endStep(gameId);
+  return {
+    newCount: fresh.size,
+    alreadyCount: inside.filter(([id]) => isHere(id)).length,
+    outsideCount: made.length - inside.length,
+  };
+}

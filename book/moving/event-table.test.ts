@@ -1,0 +1,95 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Moment } from '../documents/game.ts';
+import { type EventReading, eventTableOf, readEventTable, wordsIn } from './event-table.ts';
+
+const hunt = { habit: 'hunt' as Moment['habit'], verdict: 'done' } as const;
+const how: EventReading = {
+  period: 0,
+  time: 1,
+  clock: 'periodDown',
+  periodMinutes: 20,
+  what: 2,
+  means: { 'puck won': hunt },
+  skater: 3,
+  x: 4,
+  y: 5,
+  unit: 'feet',
+  origin: { lengthM: 60.96, widthM: 25.908 },
+};
+const text = `period,clock,event,player,x,y
+1,19:30,face-off,,100,42.5
+1,18:00,puck won,#14 Okal,125,42.5
+2,20:00,puck won,9,,
+`;
+const table = eventTableOf(text);
+if ('sentence' in table) throw new Error(table.sentence);
+
+describe('a table of events from elsewhere', () => {
+  it('puts lines at their time in the film, from the tie before them, and their place in metres from centre ice', () => {
+    const read = readEventTable(table, how, [
+      { line: 0, filmTimeS: 40 },
+      { line: 2, filmTimeS: 1500 },
+    ]);
+    expect(read).toMatchObject({
+      kind: 'ok',
+      leftOutCount: 1,
+      moments: [
+        { ...hunt, filmTimeS: 130, skaterNumber: 14, period: 1 },
+        { ...hunt, filmTimeS: 1500, skaterNumber: 9, period: 2 },
+      ],
+    });
+    const [first, second] = read.kind === 'ok' ? read.moments : [];
+    // 125 ft of 200 is 25 ft past the middle: 7.62 m; 42.5 ft is the middle of 85.
+    expect(first!.atM!.xM).toBeCloseTo(7.62, 9);
+    expect(first!.atM!.yM).toBeCloseTo(0, 9);
+    expect(second!.atM).toBeUndefined();
+  });
+
+  it('gives a line the same id whenever it comes in, and other lines other ids', () => {
+    const ids = (ties: { line: number; filmTimeS: number }[]) => {
+      const read = readEventTable(table, how, ties);
+      return read.kind === 'ok' ? read.moments.map(one => one.id) : [];
+    };
+    const once = ids([{ line: 0, filmTimeS: 40 }]);
+    expect(ids([{ line: 1, filmTimeS: 7 }])).toEqual(once);
+    expect(new Set(once).size).toBe(2);
+  });
+
+  it('moves with its tie: a film that began later by t has every line later by t', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 0, max: 500 }), (atS, laterS) => {
+        const times = (filmTimeS: number) => {
+          const read = readEventTable(table, how, [{ line: 0, filmTimeS }]);
+          return read.kind === 'ok' ? read.moments.map(one => one.filmTimeS) : [];
+        };
+        expect(times(atS + laterS)).toEqual(times(atS).map(one => one + laterS));
+      }),
+    );
+  });
+
+  it('counts the words of a column, the commonest first', () => {
+    expect(wordsIn(table, 2)).toEqual([
+      ['puck won', 2],
+      ['face-off', 1],
+    ]);
+  });
+
+  it.each([
+    ['1,soon,puck won,14,,', 'Line 2: a time is wanted, as 754.2, 12:34 or 1:02:03, not "soon".'],
+    ['1,21:00,puck won,14,,', 'Line 2: the clock shows more than the 20 minutes of a period.'],
+    [',12:00,puck won,14,,', 'Line 2: its period is wanted beside the clock, from 1 to 9.'],
+    ['1,12:00,puck won,14,left,3', 'Line 2: a place is wanted, not "left, 3".'],
+    ['1,12:00,puck won,14,900,3', 'Line 2: 900, 3 lies off the ice: is it in feet?'],
+  ])('refuses %s in one sentence', (line, sentence) => {
+    const bad = eventTableOf(`period,clock,event,player,x,y\n${line}\n`);
+    if ('sentence' in bad) throw new Error(bad.sentence);
+    expect(readEventTable(bad, how, [{ line: 0, filmTimeS: 0 }])).toEqual({ kind: 'refused', sentence });
+  });
+
+  it('wants a tie, heads and lines', () => {
+    expect(readEventTable(table, how, [])).toMatchObject({ kind: 'refused' });
+    expect(eventTableOf('')).toMatchObject({ sentence: expect.stringContaining('first line') });
+    expect(eventTableOf('a,b\n')).toMatchObject({ sentence: expect.stringContaining('no line') });
+  });
+});

@@ -1,0 +1,94 @@
+import * as z from 'zod/mini';
+import { idOf, listOf } from '../documents/fields.ts';
+import {
+  type Follow,
+  follow,
+  type Game,
+  type Moment,
+  moment,
+  type Opinion,
+  opinion,
+} from '../documents/game.ts';
+import { isPlain } from '../ydoc/plain.ts';
+import { type FileIssue, reasonOf, shownPath } from './file-issue.ts';
+import { momentsFormat } from './moments-out.ts';
+
+/** What a file adds to a game. Ids are kept, so the same file twice adds nothing. */
+export interface MomentsTaken {
+  readonly moments: Readonly<Record<string, Moment>>;
+  readonly follows: Readonly<Record<string, Follow>>;
+  readonly opinions: Readonly<Record<string, Opinion>>;
+  /** Moments of the file that the game has already; they are left as they are. */
+  readonly alreadyCount: number;
+}
+
+export type MomentsRead =
+  | { readonly kind: 'ok'; readonly taken: MomentsTaken }
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+const momentsFile = z.object({
+  format: z.literal(momentsFormat),
+  version: z.literal(1),
+  films: z.record(z.string(), z.object({ hash: z.string() })),
+  moments: listOf(idOf<'moment'>(), moment),
+  follows: listOf(idOf<'follow'>(), follow),
+  opinions: listOf(idOf<'opinion'>(), opinion),
+});
+
+const fileLimit = 20 * 2 ** 20;
+
+/**
+ * Moments from a file that this program wrote, for a game that holds the same film: films are known by their content,
+ * whatever they are called there. All of it or nothing; refused with the place in the file and the reason.
+ */
+export function readMomentsJson(
+  text: string,
+  game: Game,
+  habits: Readonly<Record<string, unknown>>,
+): MomentsRead {
+  if (text.length > fileLimit) return refused('The file is over 20 million characters long.');
+  let file: unknown;
+  try {
+    file = JSON.parse(text);
+  } catch {
+    return refused('This file is not JSON, or it is cut off.');
+  }
+  if (!isPlain(file) || file.format !== momentsFormat) return refused('This is not a file of moments.');
+  if (typeof file.version === 'number' && file.version > 1)
+    return refused(`It was made by a newer Icewright (version ${file.version}, this one reads 1).`);
+  const parsed = momentsFile.safeParse(file);
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0] as unknown as FileIssue;
+    return refused(`At ${shownPath(issue.path)}: ${reasonOf(issue, file)}.`);
+  }
+  const { films, moments, follows, opinions } = parsed.data;
+  const here = new Map(Object.entries(game.films).map(([id, { hash }]) => [hash, id]));
+  const fresh: Record<string, Moment> = {};
+  let alreadyCount = 0;
+  for (const [id, one] of Object.entries(moments)) {
+    const film = here.get(films[one.film]?.hash ?? '');
+    if (film === undefined) return refused(`At moments.${id}: its film is not in this game.`);
+    if (habits[one.habit] === undefined) return refused(`At moments.${id}: its habit is not on this team.`);
+    if (game.moments[id as keyof Game['moments']] !== undefined) alreadyCount += 1;
+    else fresh[id] = { ...one, film: film as Moment['film'] };
+  }
+  const known = new Set([...Object.keys(moments), ...Object.keys(game.moments)]);
+  const newOf = <One extends { readonly moment: string }>(
+    list: Readonly<Record<string, One>>,
+    have: Readonly<Record<string, unknown>>,
+  ): Record<string, One> =>
+    Object.fromEntries(
+      Object.entries(list).filter(([id, one]) => have[id] === undefined && known.has(one.moment)),
+    );
+  return {
+    kind: 'ok',
+    taken: {
+      moments: fresh,
+      follows: newOf(follows, game.follows),
+      opinions: newOf(opinions, game.opinions),
+      alreadyCount,
+    },
+  };
+}
+
+const refused = (sentence: string): MomentsRead => ({ kind: 'refused', sentence });
