@@ -16,7 +16,7 @@ export const pyramidOf = (picture: GreyPicture, levelCount: number): PyramidLeve
   if (grey.length < widthPx * heightPx) {
     throw new Error(`${widthPx} × ${heightPx} px need more than ${grey.length} values`);
   }
-  const levels: PyramidLevel[] = [{ width: widthPx, height: heightPx, grey: Float32Array.from(grey) }];
+  const levels: PyramidLevel[] = [{ width: widthPx, height: heightPx, grey: new Float32Array(grey) }];
   while (levels.length < levelCount) {
     const last = levels[levels.length - 1]!;
     if (last.width < 32 || last.height < 32) break;

@@ -1,0 +1,136 @@
+import { existsSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { cameraTrackerOf, type TrackedFrame } from '@icewright/engine';
+import { decoderHere, greyFrames } from './film-truth/grey-frames.ts';
+import { type Accuracy, type CarryReport, measureCarry } from './film-truth/measure-carry.ts';
+import { type FilmTruth, readTruth } from './film-truth/truth-file.ts';
+
+const HELP = `film-truth: how true pins, and pins carried through a pan, are on a film whose every position is known.
+
+  npm run film-truth -- FILM TRUTH [--decoder chromium|ffmpeg] [--step NUMBER] [--seed NUMBER] [--json]
+
+FILM   a film this machine's Chromium (or ffmpeg) decodes
+TRUTH  what is known of it, in the format of fixtures/film-truth/README.md
+
+Follows the camera from the first picture to the last, pins about one picture a second and carries the pins to those
+1, 5 and 10 s before and after. Prints metres over the ice in view, and how many of the 95 % ellipses hold the truth.
+--step 2 follows every second picture only: quicker, and enough for a film of 50 or 60 a second.
+--json prints the same as JSON. Ends with 0, or 2 when something cannot be read or decoded.`;
+
+const { values, positionals } = parseArgs({
+  options: {
+    help: { type: 'boolean' },
+    json: { type: 'boolean' },
+    decoder: { type: 'string' },
+    step: { type: 'string', default: '1' },
+    seed: { type: 'string', default: '1' },
+  },
+  allowPositionals: true,
+});
+
+process.exitCode = values.help ? say(HELP) : await measure(positionals);
+
+async function measure([film, truthPath]: readonly string[]): Promise<number> {
+  if (film === undefined || truthPath === undefined)
+    return refuse('Name a film and its truth; --help says more.');
+  if (!existsSync(film)) return refuse(`${film} is not there.`);
+  const truth = readTruth(truthPath);
+  if (typeof truth === 'string') return refuse(truth);
+  const decoder = decoderHere(values.decoder);
+  if (decoder === undefined) {
+    return refuse(
+      'Nothing here decodes a film: neither a Chromium (name one with ICEWRIGHT_BROWSER=/path/to/chromium) nor an ffmpeg was found.',
+    );
+  }
+  const step = Number(values.step);
+  if (!(Number.isInteger(step) && step > 0)) return refuse('--step takes a whole number from 1 on.');
+  const startMs = performance.now();
+  const frames: TrackedFrame[] = [];
+  const leftOut = truth.overlays.map(({ rect: [leftPx, topPx, rightPx, bottomPx] }) => ({
+    leftPx,
+    topPx,
+    rightPx,
+    bottomPx,
+  }));
+  const tracker = cameraTrackerOf({ seed: Number(values.seed), leftOut });
+  let trackMs = 0;
+  let frameCount = 0;
+  try {
+    frameCount = await greyFrames(
+      decoder,
+      film,
+      truth.picture,
+      step,
+      (frameIndex, grey, widthPx, heightPx) => {
+        if (widthPx !== truth.picture.width || heightPx !== truth.picture.height) {
+          throw new Error(`its pictures are ${widthPx} × ${heightPx} px, not as in the truth`);
+        }
+        const beginMs = performance.now();
+        frames.push(tracker.next(frameIndex, { widthPx, heightPx, grey }));
+        trackMs += performance.now() - beginMs;
+        if (!values.json && frameIndex % 100 === 99) process.stderr.write(`picture ${frameIndex + 1} …\r`);
+      },
+    );
+  } catch (error) {
+    return refuse(error instanceof Error ? error.message : String(error));
+  }
+  const picture = { widthPx: truth.picture.width, heightPx: truth.picture.height };
+  const followed = { ...truth, frames: truth.frames.filter(({ i }) => i % step === 0) };
+  const report = measureCarry({ frames, picture }, followed, Number(values.seed));
+  const took = {
+    decoder,
+    perPictureMs: trackMs / Math.max(1, frames.length),
+    wholeS: (performance.now() - startMs) / 1000,
+  };
+  return say(
+    values.json
+      ? JSON.stringify({ film, frameCount, ...took, ...report }, null, 2)
+      : wordsOf(film, truth, frameCount, report, took),
+  );
+}
+
+function wordsOf(
+  film: string,
+  truth: FilmTruth,
+  frameCount: number,
+  report: CarryReport,
+  took: { decoder: string; perPictureMs: number; wholeS: number },
+): string {
+  const { lens } = report;
+  const term = `${(100 * lens.value).toFixed(2)} ± ${(196 * lens.sd).toFixed(2)} %`;
+  const lensWords = lens.told
+    ? `lens ${term}, ${lens.used === 0 ? 'so none is reckoned with' : 'reckoned with'}; true ${(100 * truth.lens.k1).toFixed(2)} %`
+    : `the camera does not turn enough to tell a lens; true ${(100 * truth.lens.k1).toFixed(2)} %`;
+  const counted =
+    frameCount === truth.frameCount
+      ? ''
+      : ` CAUTION: the truth knows ${truth.frameCount} pictures, so frames may be mixed up.`;
+  return [
+    `${film}: ${frameCount} pictures by ${took.decoder}, ${report.keyCount} key pictures, ${took.perPictureMs.toFixed(0)} ms a picture to follow, ${took.wholeS.toFixed(0)} s in all.${counted}`,
+    lensWords,
+    ...report.losses.map(({ frameIndex, because }) => `lost at picture ${frameIndex}: ${because}`),
+    '',
+    '                                 median     p95   worst   ellipses that hold   half axis   points',
+    lineOf('12 pins, 1 px: that picture', report.pinned),
+    ...report.drift.map(({ afterS, accuracy }) => lineOf(`exact pins, carried ${afterS} s`, accuracy)),
+    ...report.clicked.map(({ afterS, accuracy }) => lineOf(`12 pins, 1 px, carried ${afterS} s`, accuracy)),
+  ].join('\n');
+}
+
+function lineOf(name: string, { count, medianM, p95M, worstM, heldShare, reachM, lost }: Accuracy): string {
+  const losses = Object.entries(lost).map(([reason, times]) => `${times} × ${reason}`);
+  const none = losses.length > 0 ? `   none: ${losses.join(', ')}` : '';
+  if (count === 0) return `${name.padEnd(30)} nothing to compare${none}`;
+  const metres = (value: number) => `${value.toFixed(2)} m`.padStart(8);
+  return `${name.padEnd(30)} ${metres(medianM)}${metres(p95M)}${metres(worstM)}   ${`${(100 * heldShare).toFixed(1)} %`.padStart(18)}   ${`± ${reachM.toFixed(2)} m`.padStart(9)}   ${String(count).padStart(6)}${none}`;
+}
+
+function refuse(why: string): number {
+  console.error(why);
+  return 2;
+}
+
+function say(text: string): number {
+  console.log(text);
+  return 0;
+}

@@ -1,0 +1,35 @@
+import { existsSync } from 'node:fs';
+import { chromiumFrames } from './chromium-frames.ts';
+import { ffmpegFrames, hasFfmpeg } from './ffmpeg-frames.ts';
+
+/** One picture as shown: turned, in grey. The number is its rank in the order of showing. */
+export type OnFrame = (frameIndex: number, grey: Uint8Array, widthPx: number, heightPx: number) => void;
+
+export type Decoder = 'chromium' | 'ffmpeg';
+
+/** What of this machine can decode a film: a Chromium first, because that is what the workbench uses; else an ffmpeg. */
+export const decoderHere = (wanted: string | undefined): Decoder | undefined => {
+  if (wanted !== 'ffmpeg' && findChromium() !== undefined) return 'chromium';
+  return wanted !== 'chromium' && hasFfmpeg() ? 'ffmpeg' : undefined;
+};
+
+/** Decodes a film picture by picture and hands on every `step`th; answers how many there were. Memory stays that of a few pictures. */
+export const greyFrames = (
+  decoder: Decoder,
+  film: string,
+  size: { readonly width: number; readonly height: number },
+  step: number,
+  onFrame: OnFrame,
+): Promise<number> =>
+  decoder === 'chromium'
+    ? chromiumFrames(findChromium()!, film, step, onFrame)
+    : ffmpegFrames(film, size, step, onFrame);
+
+const findChromium = (): string | undefined =>
+  [
+    process.env.ICEWRIGHT_BROWSER,
+    '/usr/bin/chromium',
+    '/usr/bin/chromium-browser',
+    '/usr/bin/google-chrome',
+    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  ].find(path => path !== undefined && existsSync(path));
