@@ -1,6 +1,6 @@
 /**
  * Which films this browser can put its hand on: those opened in this window, and handles kept for the next visit.
- * Bytes are never copied into the browser's own store.
+ * A film is never copied into the browser's own store; short stretches round its moments are, see `copies/`.
  */
 const inHand = new Map<string, File>();
 

@@ -2,9 +2,11 @@ import type { Game, Team } from '@icewright/book';
 import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
+import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
+import { megabytes } from './film-missing.tsx';
 import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
 import { useDesk } from './freeze-desk.ts';
 import { FreezeLayer } from './freeze-layer.tsx';
@@ -67,6 +69,11 @@ export function FilmRoom({
   // Asked as yes or no: the room must not be drawn again with every picture that plays.
   const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
+  const copiedBytes = useCopies(
+    player,
+    game.films[partId]?.hash ?? '',
+    useMemo(() => moments.map(([, one]) => one.frameIndex), [moments]),
+  );
   const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
 
   // A link from elsewhere speaks of one frame.
@@ -221,6 +228,12 @@ export function FilmRoom({
             />
           )}
           {parts}
+          {copiedBytes > 0 && (
+            <p className="q3">
+              Round the moments {megabytes(copiedBytes)} are kept ready in this browser, so that they come at
+              once; they go with their moments.
+            </p>
+          )}
         </div>
       </main>
     </>

@@ -50,6 +50,12 @@ export class FrameReader {
     return answer;
   }
 
+  /** Ends what is being worked on, without asking for another frame. */
+  callOff(): void {
+    this.ticket++;
+    this.asked = -1;
+  }
+
   close(): void {
     this.ticket++;
     this.run.stop();

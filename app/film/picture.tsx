@@ -15,7 +15,7 @@ export function Picture({
   readonly children?: (filmPerScreen: number, canvas: HTMLCanvasElement | null) => ReactNode;
 }) {
   const { film } = player;
-  const { frameIndex, shownFrame, playing, looking, onVideo, gone } = usePlayerState(player);
+  const { frameIndex, shownFrame, playing, looking, onVideo, gone, isCopy } = usePlayerState(player);
   const canvas = useRef<HTMLCanvasElement>(null);
   const video = useRef<HTMLVideoElement>(null);
   const [frame, setFrame] = useState<HTMLDivElement | null>(null);
@@ -32,7 +32,7 @@ export function Picture({
         className="picture-frame"
         style={{ '--across': film.widthPx, '--down': film.heightPx } as React.CSSProperties}
       >
-        <canvas ref={canvas} data-frame={shownFrame} data-testid="picture" />
+        <canvas ref={canvas} data-frame={shownFrame} data-copy={isCopy} data-testid="picture" />
         {/* biome-ignore lint/a11y/useMediaCaption: a rink recording has no words to caption */}
         <video ref={video} src={address} playsInline preload="auto" hidden={!onVideo} tabIndex={-1} />
         {isStill && width > 0 && children?.(film.widthPx / width, canvas.current)}

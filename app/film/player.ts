@@ -19,6 +19,8 @@ export interface PlayerState {
   readonly onVideo: boolean;
   readonly muted: boolean;
   readonly loop: FilmLoop | undefined;
+  /** What is on the canvas comes from a copy of the film; the film's own picture is on its way. */
+  readonly isCopy?: boolean;
   /** Why the asked frame has no picture. */
   readonly gone?: 'damaged' | 'missing';
   /** The film would not play on from here; its frames can still be stepped. */
@@ -43,6 +45,8 @@ export class Player {
   private readonly listeners = new Set<() => void>();
   private readonly reader: FrameReader;
   private readonly clock: PictureClock;
+  /** Copies of the stretches round the moments, from which a frame comes sooner. */
+  copies: PictureCopies | undefined;
   private canvas: HTMLCanvasElement | null = null;
   private video: HTMLVideoElement | null = null;
   private playing = 0;
@@ -79,7 +83,18 @@ export class Player {
   async jump(frameIndex: number): Promise<void> {
     this.stopMotion();
     const at = clampFrame(this.film.index, frameIndex);
+    const { copies } = this;
+    const fromCopy = !this.reader.atHand(at) && copies?.has(at) === true;
     this.set({ frameIndex: at, playing: false, looking: !this.reader.atHand(at) });
+    const turn = this.playing;
+    if (fromCopy) {
+      this.reader.callOff();
+      const picture = await copies.read(at);
+      if (turn === this.playing && picture)
+        this.draw(picture, { shownFrame: at, looking: false, isCopy: true });
+      picture?.close();
+      if (turn !== this.playing) return;
+    }
     this.show(await this.reader.read(at));
   }
 
@@ -217,16 +232,21 @@ export class Player {
     this.draw(answer.picture, { shownFrame: answer.frameIndex, looking: false });
   }
 
-  private draw(picture: FilmPicture, change: Pick<PlayerState, 'shownFrame' | 'looking'>): void {
+  private draw(picture: FilmPicture, change: Pick<PlayerState, 'shownFrame' | 'looking' | 'isCopy'>): void {
     if (this.canvas) drawFrame(this.canvas, picture, this.film);
     this.set({ ...change, onVideo: false });
   }
 
   private set(change: Partial<PlayerState>): void {
-    const { gone: _, stuck: __, ...rest } = this.state;
+    const { gone: _, stuck: __, isCopy: ___, ...rest } = this.state;
     this.state = { ...rest, ...change };
     for (const listener of this.listeners) listener();
   }
+}
+
+interface PictureCopies {
+  has(frameIndex: number): boolean;
+  read(frameIndex: number): Promise<VideoFrame | undefined>;
 }
 
 /** The element does not take this kind of file at all, unlike one that it took and found damaged. */

@@ -1,0 +1,53 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import {
+  burnedCounter,
+  filmPath,
+  jumpTo,
+  openFilmFile,
+  shownFrame,
+  withFreshPage,
+} from '../../../test/film-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+it('shows a copy first round a moment, then the film’s own picture, and forgets the copy with the moment', {
+  timeout: 120_000,
+}, async () => {
+  await withFreshPage(app, async page => {
+    await openFilmFile(page, app.url, filmPath('B.mp4'));
+    await jumpTo(page, '480');
+    await shownFrame(page, 480);
+    for (const key of ['m', '2', 'm']) await page.keyboard.press(key);
+    const said = page.getByText(/are kept ready in this browser/);
+    await said.waitFor({ timeout: 90_000 });
+    await jumpTo(page, '60');
+    await shownFrame(page, 60);
+    // Every picture on the canvas from here on, with the number that is burned into it.
+    await page.evaluate(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>('canvas[data-testid="picture"]')!;
+      const seen: { frame: string; copy: boolean; number: number }[] = [];
+      (window as unknown as { seen: typeof seen }).seen = seen;
+      new MutationObserver(() => {
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, 128, 16);
+        const grey = (bit: number, y: number) => data[4 * (y * 128 + bit * 8 + 4)]!;
+        let number = 0;
+        for (let bit = 0; bit < 16; bit++) if (grey(bit, 4) > grey(bit, 12)) number += 2 ** bit;
+        seen.push({ frame: canvas.dataset.frame!, copy: canvas.dataset.copy === 'true', number });
+      }).observe(canvas, { attributes: true });
+    });
+    await jumpTo(page, '471');
+    await page.locator('canvas[data-frame="471"]:not([data-copy])').waitFor({ timeout: 20_000 });
+    expect(await burnedCounter(page)).toBe(471);
+    const seen = await page.evaluate(
+      () => (window as unknown as { seen: { frame: string; copy: boolean; number: number }[] }).seen,
+    );
+    expect(seen.find(one => one.frame === '471')).toEqual({ frame: '471', copy: true, number: 471 });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await said.waitFor({ state: 'detached' });
+  });
+});

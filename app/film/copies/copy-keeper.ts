@@ -1,0 +1,141 @@
+import { nearestFrame } from '../frame-index.ts';
+import type { OpenFilm } from '../open-film.ts';
+import { findBytes, findWindows, forgetWindows, keepWindow, touchWindow } from './copy-store.ts';
+import { type CopyWindow, missingOf, needlessOf, type Stretch, stretchesAround } from './copy-window.ts';
+import { makeCopy } from './make-copy.ts';
+import { readCopy } from './read-copy.ts';
+
+/**
+ * Copies of one film round its moments: made when the page is quiet, used for jumps until the film's own picture is decoded,
+ * forgotten when the moment goes.
+ */
+export class CopyKeeper {
+  private windows: CopyWindow[] = [];
+  private wanted: readonly Stretch[] = [];
+  private readonly failed = new Set<number>();
+  private held: { readonly id: string; readonly bytes: ArrayBuffer } | undefined;
+  private isClosed = false;
+  private isMaking = false;
+  private readonly known: Promise<void>;
+
+  constructor(
+    private readonly film: OpenFilm,
+    private readonly hash: string,
+    /** Whether the coach has been still for so many milliseconds. */
+    private readonly isQuiet: () => boolean,
+    /** Told when what is kept has changed. */
+    private readonly onChange: () => void,
+  ) {
+    this.known = findWindows(hash).then(
+      windows => {
+        this.windows = windows;
+      },
+      () => undefined,
+    );
+  }
+
+  /** How many bytes the copies of this film take. */
+  get byteCount(): number {
+    return this.windows.reduce((sum, one) => sum + one.byteCount, 0);
+  }
+
+  has(frameIndex: number): boolean {
+    return this.windowOf(frameIndex) !== undefined;
+  }
+
+  async read(frameIndex: number): Promise<VideoFrame | undefined> {
+    const window = this.windowOf(frameIndex);
+    if (!window) return undefined;
+    if (this.held?.id !== window.id) {
+      const bytes = await findBytes(window.id).catch(() => undefined);
+      if (!bytes) return undefined;
+      this.held = { id: window.id, bytes };
+      void touchWindow(window).catch(() => undefined);
+    }
+    return readCopy(window, this.held.bytes, frameIndex);
+  }
+
+  /** The frames of the moments there are now. */
+  async follow(moments: readonly number[]): Promise<void> {
+    const { index } = this.film;
+    const perS = index.frameCount / Math.max(0.1, index.endS - (index.timesS[0] ?? 0));
+    this.wanted = stretchesAround(moments, {
+      before: Math.round(BEFORE_S * perS),
+      after: Math.round(AFTER_S * perS),
+      most: Math.round(PIECE_S * perS),
+      last: index.frameCount - 1,
+    });
+    await this.known;
+    const needless = needlessOf(this.windows, this.wanted);
+    if (needless.length > 0) {
+      this.dropped(needless.map(one => one.id));
+      await forgetWindows(needless.map(one => one.id)).catch(() => undefined);
+    }
+    void this.makeAll();
+  }
+
+  close(): void {
+    this.isClosed = true;
+  }
+
+  private windowOf(frameIndex: number): CopyWindow | undefined {
+    return this.windows.find(one => one.fromFrame <= frameIndex && frameIndex <= one.toFrame);
+  }
+
+  private async makeAll(): Promise<void> {
+    if (this.isMaking) return;
+    this.isMaking = true;
+    try {
+      for (;;) {
+        const next = missingOf(this.wanted, this.windows).find(one => !this.failed.has(one.fromFrame));
+        if (!next || !(await this.untilQuiet())) return;
+        await this.make(next);
+      }
+    } finally {
+      this.isMaking = false;
+    }
+  }
+
+  private async make(stretch: Stretch): Promise<void> {
+    const made = (await this.isWorthIt(stretch))
+      ? await makeCopy(this.film, this.hash, stretch, () => this.untilQuiet())
+      : undefined;
+    if (this.isClosed) return;
+    const went = made && (await keepWindow(made.window, made.bytes).catch(() => [made.window.id]));
+    if (!made || went?.includes(made.window.id)) {
+      // Tried once: what cannot be made or kept now is not tried over and over.
+      this.failed.add(stretch.fromFrame);
+      return;
+    }
+    this.windows = [...this.windows.filter(one => one.id !== made.window.id), made.window];
+    this.dropped(went ?? []);
+  }
+
+  /** A film with a key picture every few frames needs no copy. */
+  private async isWorthIt({ fromFrame, toFrame }: Stretch): Promise<boolean> {
+    const { index, packets } = this.film;
+    let key = await packets.getKeyPacket((index.timesS[toFrame] ?? 0) + 1e-6, { metadataOnly: true });
+    if (!key) return false;
+    const at = nearestFrame(index, key.timestamp);
+    if (toFrame - at > SHORT_GOP) return true;
+    key = await packets.getKeyPacket(key.timestamp - 1e-6, { metadataOnly: true });
+    return key !== null && at - nearestFrame(index, key.timestamp) > SHORT_GOP && at > fromFrame;
+  }
+
+  private dropped(ids: readonly string[]): void {
+    this.windows = this.windows.filter(one => !ids.includes(one.id));
+    if (this.held && ids.includes(this.held.id)) this.held = undefined;
+    this.onChange();
+  }
+
+  private async untilQuiet(): Promise<boolean> {
+    while (!this.isClosed && !this.isQuiet()) await new Promise(resolve => setTimeout(resolve, 250));
+    return !this.isClosed;
+  }
+}
+
+/** A key press keeps the seconds before it; what came of it follows. */
+const BEFORE_S = 4;
+const AFTER_S = 3;
+const PIECE_S = 10;
+const SHORT_GOP = 12;

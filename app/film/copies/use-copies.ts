@@ -1,0 +1,31 @@
+import { useEffect, useState } from 'react';
+import type { Player } from '../player.ts';
+import { CopyKeeper } from './copy-keeper.ts';
+
+/** Keeps copies round the moments of the open film for as long as it is open. Gives how many bytes they take. */
+export const useCopies = (player: Player, hash: string, moments: readonly number[]): number => {
+  const [byteCount, setByteCount] = useState(0);
+  const [keeper, setKeeper] = useState<CopyKeeper>();
+  useEffect(() => {
+    let actedMs = performance.now();
+    const stop = player.subscribe(() => {
+      actedMs = performance.now();
+    });
+    const isQuiet = () => !player.now().playing && performance.now() - actedMs > QUIET_MS;
+    const made = new CopyKeeper(player.film, hash, isQuiet, () => setByteCount(made.byteCount));
+    player.copies = made;
+    setKeeper(made);
+    return () => {
+      stop();
+      player.copies = undefined;
+      made.close();
+    };
+  }, [player, hash]);
+  const frames = moments.join();
+  useEffect(() => {
+    void keeper?.follow(frames === '' ? [] : frames.split(',').map(Number));
+  }, [keeper, frames]);
+  return byteCount;
+};
+
+const QUIET_MS = 3000;
