@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getRequestListener } from '@hono/node-server';
 import { canCreateDemo, createDemo } from './demo/create-demo.ts';
+import { filmConverterFor } from './films/convert-film.ts';
 import { filmFolderAt } from './films/film-folder.ts';
 import { type HandoutServer, startHandoutServer } from './handout-server.ts';
 import { apiOf } from './http/api.ts';
@@ -57,6 +58,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const db = openDatabase(dataFolder);
   const store = documentStoreOn(db);
   const films = filmFolderAt(join(dataFolder, 'films'), db);
+  const converter = filmConverterFor(films);
   const line = syncLineOn(store);
   const handouts = handoutStoreOn(db);
   const handoutDoor = handoutDoorOf({ appFolder, line, handouts });
@@ -65,6 +67,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const api = apiOf({
     store,
     films,
+    converter,
     line,
     handouts,
     handoutBase: () => handoutBase,
@@ -116,6 +119,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     handoutPort: handoutServer?.port ?? null,
     async close() {
       line.close();
+      converter.close();
       await handoutServer?.close();
       const closed = new Promise(done => server.close(done));
       server.closeAllConnections();

@@ -7,7 +7,7 @@ import { Refusal } from '../refusal.ts';
 import { type FilmFolder, hashOfFile, incomingPrefix, isFilmName } from './film-folder.ts';
 
 /** Room that stays free on the disc, so that the team's documents can always be saved. */
-const spareBytes = 200 * 2 ** 20;
+export const spareBytes = 200 * 2 ** 20;
 
 /**
  * Takes a film in: into a hidden file first, which becomes a film when all of it arrived and its content is what the
@@ -57,7 +57,7 @@ export function safeName(sent: string): string {
   return isFilmName(plain) && plain !== extname(plain) ? plain : `${plain || 'film'}.mp4`;
 }
 
-function freeName(folder: string, name: string): string {
+export function freeName(folder: string, name: string): string {
   const ending = extname(name);
   const stem = name.slice(0, name.length - ending.length);
   for (let count = 1; ; count += 1) {

@@ -12,11 +12,13 @@ import { Hono } from 'hono';
 import * as Y from 'yjs';
 import { createDemo } from '../demo/create-demo.ts';
 import { isDemoFilm } from '../demo/demo-documents.ts';
+import type { FilmConverter } from '../films/convert-film.ts';
 import type { FilmFolder } from '../films/film-folder.ts';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { HandoutStore } from '../store/handout-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
+import { conversionsApiOf } from './conversions-api.ts';
 import { handoutsApiOf } from './handouts-api.ts';
 import { jsonOf, textOf } from './json-body.ts';
 import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
@@ -25,6 +27,7 @@ import { versionsApiOf } from './versions-api.ts';
 export interface Kept {
   readonly store: DocumentStore;
   readonly films: FilmFolder;
+  readonly converter: FilmConverter;
   readonly line: SyncLine;
   readonly handouts: HandoutStore;
   /** What a link for a player begins with, where they are open to the network. */
@@ -85,6 +88,7 @@ export function apiOf(kept: Kept): Hono {
   api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));
   api.route('/drills', handoutsApiOf(kept));
+  api.route('/conversions', conversionsApiOf(kept.converter));
   api.get('/films', async context =>
     context.json(
       (await films.list()).map(film => (isDemoFilm(film.fileName) ? { ...film, demo: true } : film)),
