@@ -1,5 +1,6 @@
 import { type FilmPart, filmHashOf } from '@icewright/book';
 import { type FolderFilm, filmAddressOf } from '../shell/server.ts';
+import type { UnreadFilm } from './convert-offer.tsx';
 import { rememberFilm } from './film-hand.ts';
 import { type Refusal, refusalOf } from './film-refusal.ts';
 import type { FrameIndex } from './frame-index.ts';
@@ -13,20 +14,21 @@ export interface FilmFile {
 
 export type TakenFilm =
   | { readonly kind: 'taken'; readonly part: Omit<FilmPart, 'rank' | 'label'> }
-  | (Refusal & { readonly fileName: string });
+  | RefusedFilm;
+export type RefusedFilm = Refusal & { readonly film: UnreadFilm };
 
 /** Looks a file through and gives what a game's document keeps of it. Nothing is written anywhere when it is refused. */
 export const takeFilm = async ({ file, handle }: FilmFile): Promise<TakenFilm> => {
   try {
     const film = await openFilm({ file });
-    if (film.kind === 'refused') return { ...film, fileName: file.name };
+    if (film.kind === 'refused') return { ...film, film: { file, fileName: file.name } };
     const { index } = film;
     film.close();
     const hash = await hashOfFile(file);
     await rememberFilm(hash, file, handle);
     return { kind: 'taken', part: partOf(hash, file.name, file.size, index) };
   } catch {
-    return { ...refusalOf('unreadable'), fileName: file.name };
+    return { ...refusalOf('unreadable'), film: { file, fileName: file.name } };
   }
 };
 
@@ -34,12 +36,12 @@ export const takeFilm = async ({ file, handle }: FilmFile): Promise<TakenFilm> =
 export const takeFolderFilm = async ({ hash, fileName, byteCount }: FolderFilm): Promise<TakenFilm> => {
   try {
     const film = await openFilm({ url: new URL(filmAddressOf(hash), location.href).href });
-    if (film.kind === 'refused') return { ...film, fileName };
+    if (film.kind === 'refused') return { ...film, film: { hash, fileName } };
     const { index } = film;
     film.close();
     return { kind: 'taken', part: partOf(hash, fileName, byteCount, index) };
   } catch {
-    return { ...refusalOf('unreadable'), fileName };
+    return { ...refusalOf('unreadable'), film: { hash, fileName } };
   }
 };
 

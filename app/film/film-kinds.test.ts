@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { canBeConverted } from './film-refusal.ts';
 import { openFilm } from './open-film.ts';
 
 interface Kind {
@@ -24,5 +25,15 @@ describe('films of every kind', () => {
     expect(film.index.frameCount).toBe(frameCount);
     expect(Math.abs(film.index.timesS[0]! - firstS)).toBeLessThan(1e-3);
     film.close();
+  });
+
+  it.each([
+    ['hevc.mp4', /the picture is HEVC/],
+    ['motion_jpeg.avi', /an AVI file/],
+  ] as const)('%s is refused by its name, and could be converted', async (name, says) => {
+    const film = await open(name, false);
+    if (film.kind !== 'refused') throw new Error(`${name} opened`);
+    expect(film.says).toMatch(says);
+    expect(canBeConverted(film)).toBe(true);
   });
 });

@@ -14,12 +14,18 @@ export type RefusalReason =
   | 'indexMissing'
   | 'soundOnly'
   | 'unknownCodec'
+  | 'unknownContainer'
   | 'noFrames'
   | 'unreadable';
 
+const COPY =
+  'Make a copy with the picture in H.264 (an .mp4 file) and open the copy; the old file stays as it is.';
 const CHOOSE = 'Choose the recording itself, usually an .mp4, .mov, .mkv or .webm file.';
 
-const WORDS: Record<Exclude<RefusalReason, 'unknownCodec'>, readonly [says: string, todo: string]> = {
+const WORDS: Record<
+  Exclude<RefusalReason, 'unknownCodec' | 'unknownContainer'>,
+  readonly [says: string, todo: string]
+> = {
   empty: [
     'This file is empty: it has no bytes at all.',
     'Copy it from the camera again, and open that copy.',
@@ -39,7 +45,7 @@ const WORDS: Record<Exclude<RefusalReason, 'unknownCodec'>, readonly [says: stri
   noFrames: ['This film has no pictures in it.', 'Copy it from the camera again, and open that copy.'],
 };
 
-export const refusalOf = (reason: Exclude<RefusalReason, 'unknownCodec'>): Refusal => {
+export const refusalOf = (reason: keyof typeof WORDS): Refusal => {
   const [says, todo] = WORDS[reason];
   return { kind: 'refused', reason, says, todo };
 };
@@ -48,8 +54,19 @@ export const codecRefusal = (codecName: string): Refusal => ({
   kind: 'refused',
   reason: 'unknownCodec',
   says: `This machine cannot show this film: the picture is ${codecName}.`,
-  todo: 'Make a copy with the picture in H.264 (an .mp4 file) and open the copy; the old file stays as it is.',
+  todo: COPY,
 });
+
+export const containerRefusal = (containerName: string): Refusal => ({
+  kind: 'refused',
+  reason: 'unknownContainer',
+  says: `Browsers do not read this kind of film: it is ${containerName} file.`,
+  todo: COPY,
+});
+
+/** The film is whole; only this machine's browser cannot show it as it is. */
+export const canBeConverted = ({ reason }: Refusal): boolean =>
+  reason === 'unknownCodec' || reason === 'unknownContainer';
 
 /** The trade name of a picture codec, from the library's short name or from the container's own id. */
 export const codecNameOf = (codec: string | null, containerId: string | null): string => {

@@ -1,4 +1,4 @@
-import { type Game, inOrder } from '@icewright/book';
+import { type FilmPart, type Game, inOrder } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useState } from 'react';
 import { useSearch } from 'wouter';
@@ -9,11 +9,19 @@ import { useDocument, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { addPart } from './add-part.ts';
+import type { UnreadFilm } from './convert-offer.tsx';
 import { DropZone } from './drop-zone.tsx';
-import { type FilmFile, pickFilm, takeFilm } from './film-door.ts';
+import {
+  type FilmFile,
+  pickFilm,
+  type RefusedFilm,
+  type TakenFilm,
+  takeFilm,
+  takeFolderFilm,
+} from './film-door.ts';
+import { filmInHand } from './film-hand.ts';
 import { FilmMissing } from './film-missing.tsx';
 import { FilmParts } from './film-parts.tsx';
-import type { Refusal } from './film-refusal.ts';
 import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
@@ -55,7 +63,7 @@ function OpenGame({
 }) {
   const asked = new URLSearchParams(useSearch());
   const [chosenPart, setPart] = useState<Id<'film'>>();
-  const [refusal, setRefusal] = useState<Refusal & { readonly fileName: string }>();
+  const [refusal, setRefusal] = useState<RefusedFilm>();
   const [busy, setBusy] = useState(false);
   const [naming, setNaming] = useState(asked.has('new'));
   const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
@@ -67,9 +75,12 @@ function OpenGame({
   const add = async (chosen: Promise<FilmFile | undefined>) => {
     setRefusal(undefined);
     const film = await chosen;
-    if (!film) return;
+    if (film) await take(takeFilm(film));
+  };
+  const take = async (taking: Promise<TakenFilm>) => {
+    setRefusal(undefined);
     setBusy(true);
-    const taken = await takeFilm(film);
+    const taken = await taking;
     setBusy(false);
     if (taken.kind === 'refused') return setRefusal(taken);
     setPart(addPart(gameId, taken.part, game.films));
@@ -103,7 +114,12 @@ function OpenGame({
     <>
       {naming && <GameFields gameId={gameId} game={game} team={team} isNew={asked.has('new')} />}
       {refusal && (
-        <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
+        <Refused
+          refusal={refusal}
+          film={refusal.film}
+          onMade={made => void take(takeFolderFilm(made))}
+          onLeave={() => setRefusal(undefined)}
+        />
       )}
     </>
   );
@@ -142,7 +158,13 @@ function OpenGame({
             {part && state.kind === 'missing' && (
               <FilmMissing part={part} onFound={again} onOther={film => void add(Promise.resolve(film))} />
             )}
-            {part && state.kind === 'refused' && <Refused refusal={state} fileName={part.fileName} />}
+            {part && state.kind === 'refused' && (
+              <Refused
+                refusal={state}
+                film={unreadOf(part)}
+                onMade={made => void take(takeFolderFilm(made))}
+              />
+            )}
           </div>
           {partId && (state.kind === 'missing' || state.kind === 'refused') && (
             <MomentsAlone key={partId} gameId={gameId} game={game} team={team} partId={partId} />
@@ -174,6 +196,11 @@ function Meta({
     </>
   );
 }
+
+const unreadOf = ({ hash, fileName }: FilmPart): UnreadFilm => {
+  const file = filmInHand(hash);
+  return file ? { file, fileName } : { hash, fileName };
+};
 
 const partAsked = (game: Game, asked: URLSearchParams): Id<'film'> | undefined => {
   const freeze = game.freezes[asked.get('freeze') as Id<'freeze'>];

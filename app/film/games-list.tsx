@@ -8,9 +8,15 @@ import { createDocument, setRemoved, useDocuments, useTeam } from '../shell/book
 import { RunningHead } from '../shell/running-head.tsx';
 import { addPart } from './add-part.ts';
 import { DropZone } from './drop-zone.tsx';
-import { type FilmFile, pickFilm, type TakenFilm, takeFilm, takeFolderFilm } from './film-door.ts';
+import {
+  type FilmFile,
+  pickFilm,
+  type RefusedFilm,
+  type TakenFilm,
+  takeFilm,
+  takeFolderFilm,
+} from './film-door.ts';
 import { FilmFolder } from './film-folder.tsx';
-import type { Refusal } from './film-refusal.ts';
 import { gameTitle, resultWords } from './game-words.ts';
 import { Refused } from './refused.tsx';
 
@@ -19,7 +25,7 @@ export function GamesList() {
   const { value: team } = useTeam();
   const [, go] = useLocation();
   const [busy, setBusy] = useState(false);
-  const [refusal, setRefusal] = useState<Refusal & { readonly fileName: string }>();
+  const [refusal, setRefusal] = useState<RefusedFilm>();
   const open = async (chosen: Promise<FilmFile | undefined>) => {
     setRefusal(undefined);
     const film = await chosen;
@@ -50,7 +56,18 @@ export function GamesList() {
       <RunningHead title="Film" titleWords="Film" acts={entries.length > 0 ? act : undefined} />
       <div className="place">
         {refusal && (
-          <Refused refusal={refusal} fileName={refusal.fileName} onLeave={() => setRefusal(undefined)} />
+          <Refused
+            refusal={refusal}
+            film={refusal.film}
+            onMade={made => {
+              setRefusal(undefined);
+              void take(
+                takeFolderFilm(made),
+                'file' in refusal.film ? dayOf(refusal.film.file.lastModified) : today(),
+              );
+            }}
+            onLeave={() => setRefusal(undefined)}
+          />
         )}
         {entries.length === 0 ? (
           <Empty says="Open a game, and mark the first moment while it plays.">{act}</Empty>

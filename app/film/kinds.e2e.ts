@@ -1,13 +1,16 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findFfmpeg } from '../../server/films/find-ffmpeg.ts';
 import { type RunningApp, startApp } from '../../test/browser.ts';
 import {
   burnedCounter,
+  choose,
   filmPath,
   jumpTo,
   openFilmFile,
   shownFrame,
+  toFilm,
   withFreshPage,
 } from '../../test/film-page.ts';
 
@@ -119,3 +122,31 @@ it('keeps the pitch of the sound in half speed, is silent at a quarter, and can 
     await page.keyboard.press('k');
   });
 });
+
+const hasFfmpeg = (await findFfmpeg()) !== null;
+
+describe.skipIf(!hasFfmpeg)(
+  'a film that this browser does not decode, where the machine has an ffmpeg',
+  () => {
+    it.each(kinds.filter(([, one]) => !one.opens))(
+      '%s is converted on the spot',
+      {
+        timeout: 60_000,
+      },
+      async (name, kind) => {
+        await withPage(async page => {
+          await toFilm(page, app.url);
+          await choose(page, 'Open a film', kindPath(name));
+          await page.getByRole('button', { name: 'Convert it here' }).click();
+          await shownFrame(page, 0);
+          expect(await burnedCounter(page)).toBe(kind.firstCounter);
+          const last = kind.frameCount - 1;
+          await jumpTo(page, `${last}`);
+          await shownFrame(page, last);
+          expect(await burnedCounter(page)).toBe(kind.firstCounter + last);
+          await page.getByText(`${name.replace(/\.\w+$/, '')} in H.264.mp4, in the film folder`).waitFor();
+        });
+      },
+    );
+  },
+);

@@ -2,7 +2,7 @@ import type { EncodedPacketSink, InputVideoTrack } from 'mediabunny';
 import { codecNameOf, codecRefusal, type Refusal, refusalOf } from './film-refusal.ts';
 import { findFourcc } from './fourcc-of.ts';
 import { type FrameIndex, frameIndexOf } from './frame-index.ts';
-import { refusalFromBytes } from './sniff-file.ts';
+import { refusalFromBytes, refusalFromContainer } from './sniff-file.ts';
 
 /** Where the bytes are: in the browser's hand, or behind an address that answers ranges. */
 export type FilmSource = { readonly file: File | Blob } | { readonly url: string };
@@ -45,7 +45,7 @@ export const openFilm = async (
   });
   let kept = false;
   try {
-    if (!(await input.canRead())) return refusalOf('notFilm');
+    if (!(await input.canRead())) return refusalFromContainer(await headOf(source)) ?? refusalOf('notFilm');
     const track = await input.getPrimaryVideoTrack();
     if (!track) {
       const sound = await input.getPrimaryAudioTrack();
@@ -73,6 +73,15 @@ export const openFilm = async (
     if (!kept) input.dispose();
   }
 };
+
+const headOf = async (source: FilmSource): Promise<Uint8Array> => {
+  const head =
+    'file' in source
+      ? source.file.slice(0, HEAD_BYTES)
+      : await (await fetch(source.url, { headers: { Range: `bytes=0-${HEAD_BYTES - 1}` } })).blob();
+  return new Uint8Array(await head.arrayBuffer());
+};
+const HEAD_BYTES = 4096;
 
 const browserDecodes: CanDecode = async config => {
   if (typeof VideoDecoder === 'undefined') return false;

@@ -1,23 +1,29 @@
 import { Act } from '../parts/act.tsx';
 import { Failure } from '../parts/empty.tsx';
-import type { Refusal } from './film-refusal.ts';
+import type { FolderFilm } from '../shell/server.ts';
+import { ConvertOffer, type UnreadFilm } from './convert-offer.tsx';
+import { canBeConverted, type Refusal } from './film-refusal.ts';
 
 /** A file that is no film to be shown here: what is wrong, what to do; nothing was changed. */
 export function Refused({
   refusal,
-  fileName,
+  film,
+  onMade,
   onLeave,
 }: {
   readonly refusal: Refusal;
-  readonly fileName: string;
+  readonly film: UnreadFilm;
+  /** A film that this machine could make of it. */
+  readonly onMade: (film: FolderFilm) => void;
   readonly onLeave?: () => void;
 }) {
   return (
     <Failure
-      where={`Film ${fileName}`}
+      where={`Film ${film.fileName}`}
       what={refusal.says}
       lost={`${refusal.todo} Nothing here was changed.`}
     >
+      {canBeConverted(refusal) && <ConvertOffer film={film} onMade={onMade} />}
       {onLeave && <Act onPress={onLeave}>Close</Act>}
     </Failure>
   );

@@ -1,4 +1,4 @@
-import { type Refusal, refusalOf } from './film-refusal.ts';
+import { containerRefusal, type Refusal, refusalOf } from './film-refusal.ts';
 
 /**
  * What the first bytes say about a file that may not be film. Answers only where the bytes are plain about it;
@@ -11,7 +11,13 @@ export const refusalFromBytes = async (file: Blob): Promise<Refusal | undefined>
   if (boxTypeAt(head, 4) === 'ftyp') {
     return (await hasMovieBox(file)) ? undefined : refusalOf('indexMissing');
   }
-  return isText(head) ? refusalOf('text') : undefined;
+  return refusalFromContainer(head) ?? (isText(head) ? refusalOf('text') : undefined);
+};
+
+/** Names the container of a film that the reader does not take; undefined when the first bytes are none of those. */
+export const refusalFromContainer = (head: Uint8Array): Refusal | undefined => {
+  const container = OTHER_FILMS.find(([, isOne]) => isOne(head));
+  return container && containerRefusal(container[0]);
 };
 
 const bytesAt = async (file: Blob, from: number, length: number): Promise<Uint8Array> =>
@@ -37,6 +43,20 @@ const hasMovieBox = async (file: Blob): Promise<boolean> => {
 };
 const MOST_OUTER_BOXES = 10_000;
 
+/** Good films in containers that the browser's reader does not take, by their first bytes. */
+const OTHER_FILMS: readonly (readonly [string, (head: Uint8Array) => boolean])[] = [
+  // "RIFF", its size, "AVI ".
+  ['an AVI', head => boxTypeAt(head, 0) === 'RIFF' && boxTypeAt(head, 8) === 'AVI '],
+  // A pack header begins a programme stream (ISO/IEC 13818-1 §2.5.3.3).
+  ['an MPEG programme stream', head => beginsWith(head, [0, 0, 1, 0xba])],
+  // The header object's GUID (Advanced Systems Format §3.1).
+  ['a Windows Media', head => beginsWith(head, [0x30, 0x26, 0xb2, 0x75, 0x8e, 0x66, 0xcf, 0x11])],
+  ['a Flash video', head => boxTypeAt(head, 0).startsWith('FLV')],
+];
+
+const beginsWith = (head: Uint8Array, magic: readonly number[]): boolean =>
+  magic.every((byte, i) => head[i] === byte);
+
 const PHOTO_MAGIC: readonly (readonly number[])[] = [
   [0xff, 0xd8, 0xff],
   [0x89, 0x50, 0x4e, 0x47],
@@ -46,7 +66,7 @@ const PHOTO_MAGIC: readonly (readonly number[])[] = [
 ];
 
 const isPhoto = (head: Uint8Array): boolean => {
-  if (PHOTO_MAGIC.some(magic => magic.every((byte, i) => head[i] === byte))) return true;
+  if (PHOTO_MAGIC.some(magic => beginsWith(head, magic))) return true;
   if (boxTypeAt(head, 0) === 'RIFF' && boxTypeAt(head, 8) === 'WEBP') return true;
   return boxTypeAt(head, 4) === 'ftyp' && /^(heic|heix|mif1|avif)$/.test(boxTypeAt(head, 8));
 };

@@ -80,6 +80,23 @@ export const endHandout = (drillId: string, token: string) =>
 /** What the fields of a drill file mean, for those who write one elsewhere. */
 export const drillSchemaAddress = '/api/drill-file.schema.json';
 
+/** Whether the machine of the server can make an H.264 film of one that browsers do not decode. */
+export const canConvertFilms = async (): Promise<boolean> => {
+  const answer = await ask<{ readonly canConvert: boolean }>('/api/conversions');
+  return answer.kind === 'ok' && answer.value.canConvert;
+};
+
+export type Conversion =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'going'; readonly share: number | null }
+  | { readonly kind: 'done'; readonly film: FolderFilm }
+  | { readonly kind: 'failed'; readonly said: string };
+
+export const convertFilm = (hash: string) =>
+  ask<Conversion>(`/api/conversions/${hash}`, { method: 'POST', body: '{}' });
+export const findConversion = (hash: string) => ask<Conversion>(`/api/conversions/${hash}`);
+export const stopConversion = (hash: string) => ask<null>(`/api/conversions/${hash}`, { method: 'DELETE' });
+
 /** Where the bytes of a film lie; a range can be asked for. */
 export const filmAddressOf = (hash: string) => `/film/${hash}`;
 
