@@ -5,6 +5,7 @@ import './picture.css';
 import './pulse.css';
 import './moments/moments.css';
 import './moments/moments-more.css';
+import './live/live.css';
 import './film-narrow.css';
 import './freeze-marks.css';
 import './ice-map.css';

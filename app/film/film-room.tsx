@@ -12,6 +12,7 @@ import { useDesk } from './freeze-desk.ts';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
 import { freezeViewOf } from './freeze-view.ts';
+import { LiveTie } from './live/live-tie.tsx';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
 import type { ListedMoment, MomentFilter } from './moments/filter-moments.ts';
@@ -103,7 +104,18 @@ export function FilmRoom({
     freeze && freezeId && freeze.film === partId
       ? { id: freezeId as Id<'freeze'>, frameIndex: freeze.frameIndex }
       : undefined;
-  const marking = useMarking({ gameId, game, team, partId, player, frozen, onMarked: setMomentId });
+  const marking = useMarking({
+    gameId,
+    game,
+    team,
+    partId,
+    clock: {
+      now: () => ({ frameIndex: player.now().frameIndex, timeS: player.timeS }),
+      endS: player.film.index.endS,
+    },
+    frozen,
+    onMarked: setMomentId,
+  });
   const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player]);
   const show = (frameIndex: number) => void player.jump(frameIndex);
   const neighbour = (direction: 1 | -1) => {
@@ -197,6 +209,7 @@ export function FilmRoom({
           ) : (
             <>
               <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+              <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
               <OwnKeys team={team} onPress={marking.press} />
             </>
           )}

@@ -25,6 +25,8 @@ import { FilmParts } from './film-parts.tsx';
 import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
+import { isLive, startLive } from './live/live-part.ts';
+import { LiveRoom } from './live/live-room.tsx';
 import { MomentsAlone } from './moments/moments-alone.tsx';
 import { Refused } from './refused.tsx';
 import { useFilm } from './use-film.ts';
@@ -70,7 +72,8 @@ function OpenGame({
     id => id && game.films[id],
   );
   const part = partId && game.films[partId];
-  const { state, again } = useFilm(part);
+  const live = part !== undefined && isLive(part);
+  const { state, again } = useFilm(live ? undefined : part);
   const player = usePlayer(state.kind === 'open' ? state.film : undefined);
   const add = async (chosen: Promise<FilmFile | undefined>) => {
     setRefusal(undefined);
@@ -125,7 +128,26 @@ function OpenGame({
   );
   return (
     <DropZone onFilm={film => void add(film)}>
-      {part && partId && player ? (
+      {part && partId && live ? (
+        <LiveRoom
+          key={partId}
+          gameId={gameId}
+          game={game}
+          team={team}
+          partId={partId}
+          part={part}
+          head={head}
+          above={above}
+          openFilm={
+            <>
+              <Act working={busy} onPress={() => void add(pickFilm())}>
+                Open a film
+              </Act>
+              {Object.keys(game.films).length > 1 && parts}
+            </>
+          }
+        />
+      ) : part && partId && player ? (
         <FilmRoom
           key={partId}
           gameId={gameId}
@@ -147,7 +169,8 @@ function OpenGame({
               <Empty says="This game has no film yet.">
                 <Act lead working={busy} onPress={() => void add(pickFilm())}>
                   Open a film
-                </Act>
+                </Act>{' '}
+                <Act onPress={() => setPart(startLive(gameId, game.films))}>Mark live, film later</Act>
               </Empty>
             )}
             {part && (state.kind === 'looking' || state.kind === 'open') && (

@@ -18,6 +18,7 @@ import {
 } from './film-door.ts';
 import { FilmFolder } from './film-folder.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
+import { startLive } from './live/live-part.ts';
 import { Refused } from './refused.tsx';
 
 /** All games of the season, newest first. Opening a film makes a game for it when there is none yet. */
@@ -46,10 +47,18 @@ export function GamesList() {
   const entries = Object.entries(team.contents).filter(
     ([, entry]) => entry.kind === 'game' && !entry.removed,
   );
+  const markLive = () => {
+    const id = createDocument('game', emptyGame({ opponent: '', day: today() }));
+    startLive(id, {});
+    go(`/film/${id}?new`);
+  };
   const act = (
-    <Act lead working={busy} onPress={() => void open(pickFilm())}>
-      Open a film
-    </Act>
+    <>
+      <Act onPress={markLive}>Mark a game live</Act>{' '}
+      <Act lead working={busy} onPress={() => void open(pickFilm())}>
+        Open a film
+      </Act>
+    </>
   );
   return (
     <DropZone onFilm={film => void open(film)}>

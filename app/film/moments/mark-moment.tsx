@@ -17,12 +17,15 @@ export function MarkMoment({
   draft,
   team,
   habitAtFirst,
+  isLive = false,
   onMark,
   onLeave,
 }: {
   readonly draft: MarkDraft;
   readonly team: Team;
   readonly habitAtFirst: keyof Team['habits'] | undefined;
+  /** There are no frames to name. */
+  readonly isLive?: boolean;
   readonly onMark: (marked: MarkedMoment) => void;
   readonly onLeave: () => void;
 }) {
@@ -57,7 +60,8 @@ export function MarkMoment({
   return (
     <section className="marking" aria-label={`Mark the moment at ${clockText(draft.filmTimeS)}`}>
       <p className="b">
-        At {clockText(draft.filmTimeS)} <span className="q3">frame {draft.frameIndex}</span>
+        At {clockText(draft.filmTimeS, isLive ? 0 : 2)}{' '}
+        {!isLive && <span className="q3">frame {draft.frameIndex}</span>}
       </p>
       {habits.length === 0 ? (
         <p>There is no habit to mark yet: write one first, under Habits.</p>

@@ -3,11 +3,15 @@ import type { Id } from '@icewright/engine';
 import { useState } from 'react';
 import { named } from '../../parts/named.ts';
 import { clockText } from '../film-clock.ts';
-import type { Player } from '../player.ts';
 import type { MarkDraft } from './mark-moment.tsx';
 import { verdictSaid } from './moment-glyph.tsx';
 import { addMoment, type MarkedMoment, type MomentPlace } from './new-moment.ts';
 import { useOwnKeys } from './use-own-keys.ts';
+
+export interface MarkingClock {
+  readonly now: () => { readonly frameIndex: number; readonly timeS: number };
+  readonly endS: number;
+}
 
 /** Marking moments in the film room: in three presses, or in one by a key of the coach's own. */
 export function useMarking({
@@ -15,7 +19,7 @@ export function useMarking({
   game,
   team,
   partId,
-  player,
+  clock,
   frozen,
   onMarked,
 }: {
@@ -23,7 +27,8 @@ export function useMarking({
   readonly game: Game;
   readonly team: Team;
   readonly partId: Id<'film'>;
-  readonly player: Player;
+  /** What says the time: the film that is shown, or a watch. */
+  readonly clock: MarkingClock;
   /** The freeze that is open, with its frame: a moment of that frame is tied to it. */
   readonly frozen: { readonly id: Id<'freeze'>; readonly frameIndex: number } | undefined;
   readonly onMarked: (id: string) => void;
@@ -33,8 +38,8 @@ export function useMarking({
   const [said, setSaid] = useState('');
   const here = (): MomentPlace => ({
     film: partId,
-    frameIndex: player.now().frameIndex,
-    filmTimeS: player.timeS,
+    frameIndex: clock.now().frameIndex,
+    filmTimeS: clock.now().timeS,
   });
   const add = (place: MomentPlace, marked: MarkedMoment) => {
     const tied = frozen?.frameIndex === place.frameIndex ? { freeze: frozen.id } : {};
@@ -42,9 +47,8 @@ export function useMarking({
   };
   const press = (key: MomentKey) => {
     const place = here();
-    const endS = player.film.index.endS;
     const fromS = Math.max(0, place.filmTimeS - key.beforeS);
-    const toS = Math.min(endS, place.filmTimeS + key.afterS);
+    const toS = Math.min(clock.endS, place.filmTimeS + key.afterS);
     const costGoals = key.verdict === 'missed' ? (team.habits[key.habit]?.costGoals ?? 0) : 0;
     add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS });
     const title = named(team.habits[key.habit]?.title ?? '', 'habit');
@@ -58,7 +62,10 @@ export function useMarking({
     said,
     here,
     press,
-    begin: () => setDraft({ frameIndex: player.now().frameIndex, filmTimeS: player.timeS }),
+    begin: () => {
+      const { frameIndex, filmTimeS } = here();
+      setDraft({ frameIndex, filmTimeS });
+    },
     leave: () => setDraft(undefined),
     mark: (marked: MarkedMoment) => {
       if (!draft) return;

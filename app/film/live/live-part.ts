@@ -1,0 +1,32 @@
+import { type FilmPart, type Game, newId, rankAtEnd } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { edit } from '../../shell/book.ts';
+
+const LIVE = 'live:';
+
+/** A part of a game that was marked from the stand: its clock began at an instant, and its pictures come later. */
+export const isLive = (part: Pick<FilmPart, 'hash'>): boolean => part.hash.startsWith(LIVE);
+
+/** Milliseconds since 1970 at which its clock began. */
+export const liveStartMs = (part: Pick<FilmPart, 'hash'>): number => Date.parse(part.hash.slice(LIVE.length));
+
+/** Seconds since then. Any watch that is shared would do: all of a staff read the same start. */
+export const liveNowS = (part: Pick<FilmPart, 'hash'>): number =>
+  Math.max(0, (Date.now() - liveStartMs(part)) / 1000);
+
+/** A live part has no frames: its moments are counted in hundredths of a second, so that they sort. */
+export const liveFrame = (timeS: number): number => Math.round(timeS * 100);
+
+export function startLive(gameId: string, films: Game['films']): Id<'film'> {
+  const id = newId<'film'>();
+  edit(gameId).set(['films', id], {
+    rank: rankAtEnd(films),
+    hash: `${LIVE}${new Date().toISOString()}`,
+    fileName: '',
+    byteCount: 0,
+    durationS: 0,
+    frameCount: 0,
+    label: 'marked live',
+  } satisfies FilmPart);
+  return id;
+}

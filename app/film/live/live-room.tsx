@@ -1,0 +1,115 @@
+import { type FilmPart, type Game, inOrder, type Team } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { Act } from '../../parts/act.tsx';
+import { useKeys } from '../../shell/keys.ts';
+import { clockText } from '../film-clock.ts';
+import type { MomentFilter } from '../moments/filter-moments.ts';
+import { MarkMoment } from '../moments/mark-moment.tsx';
+import { momentsOf } from '../moments/moments-of.ts';
+import { MomentsPanel } from '../moments/moments-panel.tsx';
+import { OwnKeys } from '../moments/own-keys.tsx';
+import { useMarking } from '../moments/use-marking.ts';
+import { liveFrame, liveNowS } from './live-part.ts';
+
+/** Marking while the game is played, with no film yet: a clock, the coach's own keys, and the list. */
+export function LiveRoom({
+  gameId,
+  game,
+  team,
+  partId,
+  part,
+  head,
+  above,
+  openFilm,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Team;
+  readonly partId: Id<'film'>;
+  readonly part: FilmPart;
+  readonly head: (acts: ReactNode) => ReactNode;
+  readonly above: ReactNode;
+  readonly openFilm: ReactNode;
+}) {
+  const [momentId, setMomentId] = useState<string>();
+  const [filter, setFilter] = useState<MomentFilter>({});
+  const marking = useMarking({
+    gameId,
+    game,
+    team,
+    partId,
+    clock: {
+      now: () => {
+        const timeS = liveNowS(part);
+        return { frameIndex: liveFrame(timeS), timeS };
+      },
+      endS: Number.POSITIVE_INFINITY,
+    },
+    frozen: undefined,
+    onMarked: setMomentId,
+  });
+  useKeys([{ keys: 'm', says: 'mark a moment', act: marking.begin }]);
+  const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
+  const habitAtFirst = inOrder(team.habits).find(([, one]) => one.kept)?.[0];
+  return (
+    <>
+      {head(
+        <Act lead onPress={marking.begin} isOn={marking.draft !== undefined}>
+          Mark a moment <kbd>M</kbd>
+        </Act>,
+      )}
+      <div className="film-above">{above}</div>
+      <main className="film-room live-room">
+        <LiveClock part={part} />
+        {marking.draft && (
+          <MarkMoment
+            draft={marking.draft}
+            team={team}
+            habitAtFirst={habitAtFirst}
+            isLive
+            onMark={marking.mark}
+            onLeave={marking.leave}
+          />
+        )}
+        <div className="live-keys">
+          <OwnKeys team={team} onPress={marking.press} />
+        </div>
+        <p className="q2 marked-said" role="status">
+          {marking.said}
+        </p>
+        <MomentsPanel
+          gameId={gameId}
+          game={game}
+          moments={[...moments].reverse()}
+          team={team}
+          chosen={momentId}
+          filter={filter}
+          onFilter={setFilter}
+          here={marking.here}
+          onChoose={id => setMomentId(id === momentId ? undefined : id)}
+          onGone={() => setMomentId(undefined)}
+        />
+        <p className="live-film">
+          <span className="q2">
+            When the film is here, open it: one moment that both show ties all of them to it.
+          </span>{' '}
+          {openFilm}
+        </p>
+      </main>
+    </>
+  );
+}
+
+function LiveClock({ part }: { readonly part: FilmPart }) {
+  const [timeS, setTimeS] = useState(() => liveNowS(part));
+  useEffect(() => {
+    const every = setInterval(() => setTimeS(liveNowS(part)), 250);
+    return () => clearInterval(every);
+  }, [part]);
+  return (
+    <p className="live-clock" role="timer">
+      <b className="num">{clockText(timeS, 0)}</b> <span className="q3">since the marking began</span>
+    </p>
+  );
+}

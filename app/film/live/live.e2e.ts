@@ -1,0 +1,42 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { choose, filmPath, jumpTo, shownFrame, toFilm, withFreshPage } from '../../../test/film-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+it('a game is marked live by one key, and brought onto its film by one moment that both show', () =>
+  withFreshPage(app, async page => {
+    await toFilm(page, app.url);
+    await page.getByRole('button', { name: 'Mark a game live' }).click();
+    await page.getByText('since the marking began').waitFor();
+    await page.locator('.key-press').first().click();
+    await page.waitForTimeout(1_200);
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.keyboard.press('n');
+    const rows = page.locator('.moments tbody tr:not(.moment-edit)');
+    await expect.poll(() => rows.count()).toBe(2);
+    const clocks = (await rows.locator('.row-handle').allTextContents()).map(
+      text => Number(text.split(':')[0]) * 60 + Number(text.split(':')[1]),
+    );
+    // The newest stands on top.
+    const apartS = clocks[0]! - clocks[1]!;
+    expect(apartS).toBeGreaterThan(1);
+    expect(await seriousViolations(page)).toEqual([]);
+    await choose(page, 'Open a film', filmPath('A.mp4'));
+    await jumpTo(page, '150');
+    await shownFrame(page, 150);
+    await page.getByRole('button', { name: 'It happens at this picture' }).click();
+    await page.getByText('2 moments came onto this film').waitFor();
+    // The first lies at frame 150 of 30 a second; the other as much later as it was live.
+    const tied = await rows.locator('.row-handle').allTextContents();
+    expect(tied[0]).toBe('0:05.0');
+    const later = Number(tied[1]!.split(':')[1]) - 5;
+    expect(Math.abs(later - apartS)).toBeLessThanOrEqual(0.11);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByText('2 moments not on a film yet').waitFor();
+  }));

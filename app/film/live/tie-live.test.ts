@@ -1,0 +1,57 @@
+import type { Game, Moment } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { frameIndexOf } from '../frame-index.ts';
+import { tiedTo } from './tie-live.ts';
+
+const live = 'live' as Id<'film'>;
+const film = 'film' as Id<'film'>;
+// Ten minutes at 25 pictures a second.
+const index = frameIndexOf(
+  Array.from({ length: 15_000 }, (_, i) => i / 25),
+  1 / 25,
+);
+const gameOf = (timesS: readonly number[]): Game =>
+  ({
+    moments: Object.fromEntries(
+      timesS.map((filmTimeS, i) => [
+        `m${i}`,
+        { film: live, filmTimeS, frameIndex: 0, fromS: filmTimeS - 4, toS: filmTimeS + 2 } as Moment,
+      ]),
+    ),
+    follows: {
+      f0: { moment: 'm0', step: 'regained', filmTimeS: (timesS[0] ?? 0) + 3, frameIndex: 0 },
+    },
+  }) as unknown as Game;
+
+describe('tying what was marked live to the film', () => {
+  it('keeps what lay between the moments, and puts each on the frame that is shown then', () => {
+    const time = fc.integer({ min: 0, max: 7200 });
+    fc.assert(
+      fc.property(
+        fc.array(time, { minLength: 1, maxLength: 12 }),
+        fc.integer({ min: -7200, max: 600 }),
+        (timesS, offsetS) => {
+          const tied = tiedTo(gameOf(timesS), live, film, index, offsetS);
+          expect(tied.moments.length + tied.outsideCount).toBe(timesS.length);
+          for (const [id, one] of tied.moments) {
+            const before = timesS[Number(id.slice(1))]!;
+            expect(one.filmTimeS).toBe(before + offsetS);
+            expect(one.film).toBe(film);
+            expect(index.timesS[one.frameIndex]!).toBeLessThanOrEqual(one.filmTimeS + 1e-6);
+            expect(one.fromS).toBeGreaterThanOrEqual(0);
+            expect(one.toS).toBeLessThanOrEqual(index.endS);
+          }
+        },
+      ),
+    );
+  });
+
+  it('takes what came of a moment along with it', () => {
+    const tied = tiedTo(gameOf([100]), live, film, index, -40);
+    expect(tied.follows).toEqual([
+      ['f0', { moment: 'm0', step: 'regained', filmTimeS: 63, frameIndex: 1575 }],
+    ]);
+  });
+});
