@@ -2,8 +2,8 @@
 export * from './carry/carry-pins.ts';
 export * from './carry/carry-rows.ts';
 export type { GreyPicture, PictureRect } from './carry/grey-picture.ts';
+export * from './carry/kept-fit.ts';
 export type { CarriedFit, NotCarried, PinnedFrame, TrackedStretch } from './carry/key-path.ts';
-export * from './carry/lens.ts';
 export * from './carry/lens-term.ts';
 export {
   type CameraTracker,
@@ -30,6 +30,7 @@ export * from './film/film-rows.ts';
 export * from './film/fit-pins.ts';
 export * from './film/frozen-scene.ts';
 export * from './film/ice-from-film.ts';
+export * from './film/lens.ts';
 export * from './film/measure.ts';
 export * from './film/numbers-in.ts';
 export * from './film/option-scene.ts';

@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import type { OnFrame } from './grey-frames.ts';
+import type { OnFrame } from './on-frame.ts';
 
 /**
  * Every `step`th picture of a film, in the order of showing, by a Chromium without a window: the decoder and the film reader

@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
-import type { OnFrame } from './grey-frames.ts';
+import type { OnFrame } from './on-frame.ts';
 
 export const hasFfmpeg = (): boolean => spawnSync('ffmpeg', ['-version']).status === 0;
 

@@ -1,9 +1,7 @@
 import { existsSync } from 'node:fs';
 import { chromiumFrames } from './chromium-frames.ts';
 import { ffmpegFrames, hasFfmpeg } from './ffmpeg-frames.ts';
-
-/** One picture as shown: turned, in grey. The number is its rank in the order of showing. */
-export type OnFrame = (frameIndex: number, grey: Uint8Array, widthPx: number, heightPx: number) => void;
+import type { OnFrame } from './on-frame.ts';
 
 export type Decoder = 'chromium' | 'ffmpeg';
 

@@ -9,7 +9,6 @@ import {
   type Random,
   randomOf,
   shownOf,
-  straightOf,
   type TrackedStretch,
 } from '@icewright/engine';
 import type { FilmTruth, TruthFrame } from './truth-file.ts';
@@ -147,7 +146,7 @@ const addPicture = (tally: Tally, carry: Carry, truth: FilmTruth, { i, H }: Trut
       };
       const shown = shownOf({ k1: truth.lens.k1, widthPx, heightPx }, straight);
       if (shown.xPx < 0 || shown.yPx < 0 || shown.xPx > widthPx || shown.yPx > heightPx) continue;
-      const placed = iceFromFilm(carried.fit, straightOf(carried.lens, shown), { footSdPx: 0 });
+      const placed = iceFromFilm(carried.fit, shown, { footSdPx: 0 });
       if (placed.kind === 'none') {
         tally.lost[placed.reason] = (tally.lost[placed.reason] ?? 0) + 1;
         continue;

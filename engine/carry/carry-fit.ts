@@ -3,7 +3,11 @@ import type { Matrix3, PinFit } from '../film/pins.ts';
 import { composed, matrixOf, type PlaneScale, placeThrough, type ScaledMap } from './scaled-map.ts';
 
 /** A fit as a map from the ice to the picture. */
-export const mapOfFit = ({ scaling, coefficients, covariance }: PinFit): ScaledMap => ({
+export const mapOfFit = ({
+  scaling,
+  coefficients,
+  covariance,
+}: Pick<PinFit, 'scaling' | 'coefficients' | 'covariance'>): ScaledMap => ({
   from: { x: scaling.iceXM, y: scaling.iceYM, per: scaling.icePerM },
   to: { x: scaling.filmXPx, y: scaling.filmYPx, per: scaling.filmPerPx },
   coefficients,
@@ -27,7 +31,10 @@ export const carriedFit = (
 };
 
 /** A map from the ice to the picture as a fit; what is said of its pins is that of another. */
-export const fitOfMap = (map: ScaledMap, of: PinFit): PinFit => {
+export const fitOfMap = (
+  map: ScaledMap,
+  of: Pick<PinFit, 'residuals' | 'rmsPx' | 'pinSdPx' | 'sdRaised' | 'disagreement'>,
+): PinFit => {
   const filmFromIce = matrixOf(map);
   return {
     filmFromIce,

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { drawnAt, filmFromIceOf, isInPicture } from '../film/camera.reference.ts';
 import { ellipseOf } from '../film/ellipse.ts';
-import { iceFromFilm } from '../film/ice-from-film.ts';
+import { filmFromIce, iceFromFilm } from '../film/ice-from-film.ts';
+import { shownOf } from '../film/lens.ts';
 import { holds } from '../film/pinned-view.reference.ts';
 import { randomOf } from '../random/random.ts';
 import { type Carry, carryPins } from './carry-pins.ts';
-import { shownOf, straightOf } from './lens.ts';
+import { fitOfKept, keptFitOf } from './kept-fit.ts';
 import { lensTermOf } from './lens-term.ts';
 import { type PannedStretch, pannedStretch } from './panned-stretch.reference.ts';
 
@@ -20,8 +21,12 @@ const placedIn = ({ cameras, lens }: PannedStretch, carry: Carry, frameIndex: nu
     for (let yM = -12; yM <= 12; yM += 4) {
       const px = drawnAt(filmFromIceOf(camera), { xM, yM });
       if (!isInPicture(camera, px)) continue;
-      const placed = iceFromFilm(carried.fit, straightOf(carried.lens, shownOf(lens, px)), { footSdPx: 0 });
+      const placed = iceFromFilm(carried.fit, shownOf(lens, px), { footSdPx: 0 });
       if (placed.kind === 'none') continue;
+      // What is placed is drawn where it was pressed, lens and all.
+      const drawn = filmFromIce(carried.fit, placed.atM)!;
+      const pressed = shownOf(lens, px);
+      expect(Math.hypot(drawn.xPx - pressed.xPx, drawn.yPx - pressed.yPx)).toBeLessThan(1e-6);
       const [dx, dy] = [placed.atM.xM - xM, placed.atM.yM - yM];
       missesM.push(Math.hypot(dx, dy));
       reachesM.push(ellipseOf(placed.covM2).semiMajorM);
@@ -115,6 +120,23 @@ describe('pins carried through a pan', () => {
     const term = lensTermOf({ ...panned.stretch, frames: still });
     expect(term.told).toBe(false);
     expect(term.used).toBe(0);
+  });
+});
+
+describe('a carried fit that is kept', () => {
+  it('places as before, through a document and back', () => {
+    const random = randomOf(14);
+    const panned = pannedStretch(random, { k1: -0.03 });
+    const term = lensTermOf(panned.stretch);
+    const carried = carryPins(panned.stretch, term, [panned.pinnedAt(0, 0.5, random)]).at(40);
+    if (carried.kind === 'none') throw new Error(carried.reason);
+    const kept = JSON.parse(JSON.stringify(keptFitOf(carried.fit)));
+    const px = { xPx: 1100, yPx: 300 };
+    const back = iceFromFilm(fitOfKept(kept, panned.stretch.picture), px);
+    const before = iceFromFilm(carried.fit, px);
+    if (back.kind === 'none' || before.kind === 'none') throw new Error('not placed');
+    expect(back.atM).toEqual(before.atM);
+    expect(back.covM2).toEqual(before.covM2);
   });
 });
 

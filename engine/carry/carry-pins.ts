@@ -1,3 +1,4 @@
+import type { Lens } from '../film/lens.ts';
 import type { FitResult } from '../film/pins.ts';
 import type { None } from '../units/none.ts';
 import {
@@ -7,7 +8,6 @@ import {
   type PinnedFrame,
   type TrackedStretch,
 } from './key-path.ts';
-import type { Lens } from './lens.ts';
 import { withLensDoubt } from './lens-doubt.ts';
 import type { LensTerm } from './lens-term.ts';
 
@@ -32,9 +32,10 @@ export const carryPins = (stretch: TrackedStretch, term: LensTerm, pinned: reado
     pinned: own.fits,
     at: frameIndex => {
       const carried = own.at(frameIndex);
-      if (carried.kind === 'none' || bent === undefined) return carried;
-      const other = bent.at(frameIndex);
-      return other.kind === 'none' ? carried : { ...carried, fit: withLensDoubt(carried, other) };
+      if (carried.kind === 'none') return carried;
+      const other = bent?.at(frameIndex);
+      const fit = other?.kind === 'carried' ? withLensDoubt(carried, other) : carried.fit;
+      return { ...carried, fit: own.lens.k1 === 0 ? fit : { ...fit, lens: own.lens } };
     },
   };
 };

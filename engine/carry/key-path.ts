@@ -1,11 +1,11 @@
 import { fitPins } from '../film/fit-pins.ts';
+import { type Lens, straightOf } from '../film/lens.ts';
 import type { FitResult, Pin, PinFit } from '../film/pins.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import { blendedMaps } from './blend-maps.ts';
 import { carriedFit, fitOfMap, mapOfFit } from './carry-fit.ts';
 import { LINK_RAISE } from './carry-rows.ts';
 import { settledFit } from './fit-pairs.ts';
-import { type Lens, straightOf } from './lens.ts';
 import { straightPairs } from './lens-of-tracks.ts';
 import type { ScaledMap } from './scaled-map.ts';
 import type { LostBecause, TrackedFrame } from './track-camera.ts';
@@ -38,7 +38,7 @@ export type NotCarried =
 /** A calibration carried to a picture it was not made in. */
 export interface CarriedFit {
   readonly kind: 'carried';
-  /** Ties the straight picture to the ice: what is shown goes through `straightOf(lens, …)` first. */
+  /** Ties the shown picture to the ice, its lens included where there is one. */
   readonly fit: PinFit;
   readonly lens: Lens;
   /** The pinned pictures it comes from, nearest first. */

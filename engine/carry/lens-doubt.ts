@@ -1,6 +1,6 @@
+import { type Lens, straightOf } from '../film/lens.ts';
 import type { PinFit } from '../film/pins.ts';
 import { refinedFitOf } from '../film/refine-fit.ts';
-import { type Lens, straightOf } from './lens.ts';
 import { placeThrough } from './scaled-map.ts';
 
 interface Seen {

@@ -1,7 +1,7 @@
+import { type Lens, straightOf } from '../film/lens.ts';
 import type { Estimate } from '../units/points.ts';
 import { LENS_SPREAD, LINK_RAISE } from './carry-rows.ts';
 import { type Pairs, settledFit } from './fit-pairs.ts';
-import { type Lens, straightOf } from './lens.ts';
 
 /** Shown pairs as a straight camera would have drawn them. */
 export const straightPairs = (pairs: Pairs, lens: Lens): Float64Array => {

@@ -1,11 +1,11 @@
 import { type Camera, drawnAt, filmFromIceOf, isInPicture } from '../film/camera.reference.ts';
+import { type Lens, shownOf } from '../film/lens.ts';
 import { inverse3, product3 } from '../film/matrix.ts';
 import { TEST_RINK } from '../film/pinned-view.reference.ts';
 import type { Matrix3, Pin } from '../film/pins.ts';
 import type { Random } from '../random/random.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import type { PinnedFrame, TrackedStretch } from './key-path.ts';
-import { type Lens, shownOf } from './lens.ts';
 import { placeThrough } from './scaled-map.ts';
 import type { TrackedFrame } from './track-camera.ts';
 

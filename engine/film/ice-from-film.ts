@@ -1,5 +1,6 @@
 import type { FilmPoint, IceCovariance, IcePoint } from '../units/points.ts';
 import { FOOT_SD, NEAREST_HORIZON } from './film-rows.ts';
+import { shownOf, straightOf } from './lens.ts';
 import type { PinFit } from './pins.ts';
 
 /** A click placed on the ice. `covM2` holds both the tie's ± and the click's own. */
@@ -31,10 +32,12 @@ export interface Sensitivity {
  */
 export const iceFromFilm = (
   fit: PinFit,
-  px: FilmPoint,
+  shownPx: FilmPoint,
   { footSdPx = FOOT_SD.value }: { readonly footSdPx?: number } = {},
 ): Placement => {
   const m = fit.iceFromFilm;
+  // The lens also scales the click's own ±, by a few hundredths: left out.
+  const px = fit.lens ? straightOf(fit.lens, shownPx) : shownPx;
   const t = m[6] * px.xPx + m[7] * px.yPx + m[8];
   if (!(t > 0)) return { kind: 'none', reason: 'aboveHorizon' };
   const atM = {
@@ -54,7 +57,8 @@ export const filmFromIce = (fit: PinFit, { xM, yM }: IcePoint): FilmPoint | null
   const m = fit.filmFromIce;
   const w = m[6] * xM + m[7] * yM + m[8];
   if (!(w > 0)) return null;
-  return { xPx: (m[0] * xM + m[1] * yM + m[2]) / w, yPx: (m[3] * xM + m[4] * yM + m[5]) / w };
+  const px = { xPx: (m[0] * xM + m[1] * yM + m[2]) / w, yPx: (m[3] * xM + m[4] * yM + m[5]) / w };
+  return fit.lens ? shownOf(fit.lens, px) : px;
 };
 
 /**

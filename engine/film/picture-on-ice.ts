@@ -7,7 +7,8 @@ const CORNER_CHORDS = 16;
 
 /**
  * The part of the ice that the picture shows, as a polygon, anticlockwise, metres; empty when it shows none. Every
- * edge of the picture is a straight line on the ice too, so the rim is cut by four lines, and by the camera's plane.
+ * edge of the picture is a straight line on the ice too, so the rim is cut by four lines, and by the camera's plane; the bend
+ * that a lens gives to an edge is left out.
  * Source: polygon cut by half planes, Sutherland & Hodgman 1974 (from memory).
  */
 export const pictureOnIce = (

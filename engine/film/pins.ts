@@ -1,4 +1,5 @@
 import type { FilmPoint, IcePoint } from '../units/points.ts';
+import type { Lens } from './lens.ts';
 
 /** A point of the rink, metres, and where it was found in the picture, pixels. */
 export interface Pin {
@@ -47,6 +48,8 @@ export interface PinFit {
   /** True when the residuals were larger than clicks explain, and `pinSdPx` was raised to them. */
   readonly sdRaised: boolean;
   readonly disagreement?: Disagreement;
+  /** Set where a lens bends the picture: the matrices then speak of the straight picture, the functions of the shown one. */
+  readonly lens?: Lens;
 }
 
 export interface PinScaling {

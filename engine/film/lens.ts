@@ -10,9 +10,6 @@ export interface Lens {
   readonly heightPx: number;
 }
 
-/** No lens at all, for a picture of this size, pixels (> 0). */
-export const straightLens = (widthPx: number, heightPx: number): Lens => ({ k1: 0, widthPx, heightPx });
-
 /**
  * Where a straight camera would draw a shown point, pixels; any point. By Newton's steps on r, which settle for |k1| < 0.148 (from there on
  * r (1 + k1 r²) turns back) in the picture. Source: by definition of `Lens`.
