@@ -39,6 +39,7 @@ export function FilmRoom({
   head,
   above,
   parts,
+  cameras,
   asked,
 }: {
   readonly gameId: string;
@@ -49,6 +50,8 @@ export function FilmRoom({
   readonly head: (acts: ReactNode) => ReactNode;
   readonly above: ReactNode;
   readonly parts: ReactNode;
+  /** What other films of the game show at this moment. */
+  readonly cameras: ReactNode;
   readonly asked: { readonly freeze: string | undefined; readonly moment: string | undefined };
 }) {
   const [freezeId, setFreezeId] = useState(asked.freeze);
@@ -208,6 +211,7 @@ export function FilmRoom({
             />
           ) : (
             <>
+              {cameras}
               <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
               <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
               <OwnKeys team={team} onPress={marking.press} />

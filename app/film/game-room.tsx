@@ -1,6 +1,6 @@
 import { type FilmPart, type Game, inOrder } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useSearch } from 'wouter';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty, Failure } from '../parts/empty.tsx';
@@ -9,6 +9,7 @@ import { useDocument, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { addPart } from './add-part.ts';
+import { OtherCameras, type TieDraft } from './cameras/other-cameras.tsx';
 import type { UnreadFilm } from './convert-offer.tsx';
 import { DropZone } from './drop-zone.tsx';
 import {
@@ -75,6 +76,19 @@ function OpenGame({
   const live = part !== undefined && isLive(part);
   const { state, again } = useFilm(live ? undefined : part);
   const player = usePlayer(state.kind === 'open' ? state.film : undefined);
+  const [tie, setTie] = useState<TieDraft>();
+  const [goal, setGoal] = useState<{ readonly film: Id<'film'>; readonly frameIndex: number }>();
+  // The frame is gone to once the other film is open.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: with every new player, once
+  useEffect(() => {
+    if (!player || !goal || goal.film !== partId) return;
+    void player.jump(goal.frameIndex);
+    setGoal(undefined);
+  }, [player]);
+  const go = (film: Id<'film'>, frameIndex?: number) => {
+    setGoal(frameIndex === undefined ? undefined : { film, frameIndex });
+    setPart(film);
+  };
   const add = async (chosen: Promise<FilmFile | undefined>) => {
     setRefusal(undefined);
     const film = await chosen;
@@ -158,6 +172,17 @@ function OpenGame({
           head={head}
           above={above}
           parts={parts}
+          cameras={
+            <OtherCameras
+              gameId={gameId}
+              game={game}
+              partId={partId}
+              player={player}
+              draft={tie}
+              setDraft={setTie}
+              onGo={go}
+            />
+          }
           asked={{ freeze: asked.get('freeze') ?? undefined, moment: asked.get('moment') ?? undefined }}
         />
       ) : (

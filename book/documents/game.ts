@@ -14,6 +14,9 @@ import {
 } from './fields.ts';
 import { rinkChoice } from './team.ts';
 
+/** A frame in which an event is seen; the middle of that frame, and half of its length. */
+const eventFrame = z.object({ frameIndex: z.int(), filmTimeS: z.number(), halfFrameS: z.number() });
+
 /** One film file of a game. The bytes are never in here: `hash` finds them on this machine or on the server. */
 export const filmPart = z.object({
   rank,
@@ -24,6 +27,8 @@ export const filmPart = z.object({
   durationS: z.number(),
   frameCount: z.int(),
   label: shortWords,
+  /** Another camera's film of the same play: one event that both show ties their clocks. */
+  tied: z.exactOptional(z.object({ to: idOf<'film'>(), ours: eventFrame, theirs: eventFrame })),
 });
 
 export const moment = z.object({
