@@ -46,10 +46,10 @@ export function OtherCameras({
       <section className="sec other-cameras" aria-label="Tie two cameras">
         <h2>The same event</h2>
         <p className="w">
-          {first?.label} shows it at {clockText(draft.event.filmTimeS)}, frame {draft.event.frameIndex}. Stop
+          It is at {clockText(draft.event.filmTimeS)} of {first?.label}, frame {draft.event.frameIndex}. Stop
           where this film shows the very same.
         </p>
-        <p>
+        <p className="other-acts">
           <Act
             lead
             onPress={() => {
@@ -63,7 +63,7 @@ export function OtherCameras({
             }}
           >
             It is this frame
-          </Act>{' '}
+          </Act>
           <Act onPress={() => setDraft(undefined)}>Leave it</Act>
         </p>
       </section>
@@ -134,17 +134,19 @@ function OtherCamera({
   return (
     <li>
       <OtherPicture part={part} player={player} clock={clock} onFrame={setFrame} />
-      <span>{part.label}</span>{' '}
-      {frame !== undefined && (
-        <Act onPress={() => onGo(otherId, frame)} label={`Go on in ${part.label}`}>
-          Go on there
-        </Act>
-      )}{' '}
-      {isDirect && (
-        <Act bare onPress={() => edit(gameId).remove(['films', tiedAt, 'tied'])}>
-          Untie
-        </Act>
-      )}
+      <p className="other-acts">
+        <span>{part.label}</span>
+        {frame !== undefined && (
+          <Act onPress={() => onGo(otherId, frame)} label={`Go on in ${part.label}`}>
+            Go on there
+          </Act>
+        )}
+        {isDirect && (
+          <Act bare onPress={() => edit(gameId).remove(['films', tiedAt, 'tied'])}>
+            Untie
+          </Act>
+        )}
+      </p>
     </li>
   );
 }
