@@ -1,12 +1,14 @@
-import type { Lengths, Rink, Run } from '@icewright/engine';
+import type { Lengths } from '@icewright/engine';
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { numberSaid } from '../parts/figures.ts';
 import type { Chosen } from './chosen.ts';
 import './score/score.css';
+import type { Follow } from './follow.ts';
 import { ScoreView } from './score-view.tsx';
-import type { Hand } from './use-hand.ts';
+import { useFollowed } from './use-follow.ts';
 import { type Playback, SPEEDS, type Speed } from './use-playback.ts';
+import type { ShownRep } from './use-studio.ts';
 
 const SPEED_SAID: Readonly<Record<Speed, { readonly figure: string; readonly words: string }>> = {
   0.25: { figure: '¼', words: 'Quarter speed' },
@@ -17,18 +19,18 @@ const SPEED_SAID: Readonly<Record<Speed, { readonly figure: string; readonly wor
 
 /** The rep over time, and how it is played: how fast, once or again and again. */
 export function ScoreSection(props: {
-  readonly hand: Hand;
-  readonly run: Run;
-  readonly rink: Rink;
+  readonly atRest: ShownRep;
+  readonly follow: Follow<ShownRep>;
   readonly playback: Playback;
-  readonly isStale: boolean;
   readonly chosen: Chosen;
   readonly lengths: Lengths;
   readonly onChoose: (chosen: Chosen) => void;
 }) {
-  const { playback, hand, chosen, run } = props;
+  const { playback, chosen } = props;
+  const { hand, run, rink, isStale } = useFollowed(props.follow, props.atRest);
   const [said, say] = useState('');
   const { loop } = playback;
+  if (run === null) return null;
   return (
     <section className="sec score-section">
       <h2>
@@ -36,7 +38,7 @@ export function ScoreSection(props: {
           Score <span className="q3">one stave a spot; higher is faster; the marks are those on the ice</span>
         </span>
         <span className="transport">
-          <span className={props.isStale ? 'stale' : 'cool b'}>{numberSaid(playback.timeS)} s</span>
+          <span className={isStale ? 'stale' : 'cool b'}>{numberSaid(playback.timeS)} s</span>
           <span className="q3">speed</span>
           {SPEEDS.map(speed => (
             <Act
@@ -62,7 +64,7 @@ export function ScoreSection(props: {
       <ScoreView
         hand={hand}
         run={run}
-        rink={props.rink}
+        rink={rink}
         playback={playback}
         chosen={chosen}
         lengths={props.lengths}

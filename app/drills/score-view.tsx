@@ -1,10 +1,11 @@
 import type { Lengths, Rink, Run } from '@icewright/engine';
-import { drawScore, type ScoreLayout, scoreLayout, svgParts } from '@icewright/picture';
-import { type PointerEvent, useMemo, useState } from 'react';
+import { drawScore, type ScoreLayout, scoreLayout, svgPieces } from '@icewright/picture';
+import { type PointerEvent, useMemo, useRef, useState } from 'react';
 import { numberSaid } from '../parts/figures.ts';
 import { useIsCoarse } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
 import type { Chosen } from './chosen.ts';
+import { usePieces } from './edit/use-pieces.ts';
 import { ScoreActs } from './score/score-acts.tsx';
 import { ScoreCues } from './score/score-cues.tsx';
 import type { ScoreHand } from './score/score-hand.ts';
@@ -39,9 +40,10 @@ export function ScoreView(props: {
     () => scoreLayout(drill, run, { width, spanS, forFingers }),
     [drill, run, width, spanS, forFingers],
   );
-  const markup = useMemo(
+  const drawing = useRef<SVGGElement>(null);
+  const pieces = useMemo(
     () =>
-      svgParts(
+      svgPieces(
         pen =>
           drawScore(pen, run, drill, rink, {
             width,
@@ -54,6 +56,7 @@ export function ScoreView(props: {
       ),
     [run, drill, rink, width, spanS, forFingers, chosen.spotId, props.lengths],
   );
+  usePieces(drawing, pieces);
   const score: ScoreHand = {
     hand,
     run,
@@ -83,11 +86,9 @@ export function ScoreView(props: {
         onPointerMove={event => event.buttons > 0 && seekTo(event)}
       >
         <title>The score</title>
-        {/* biome-ignore-start lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
         {/* biome-ignore-start lint/a11y/noAriaHiddenOnFocusable: nothing in it can be focused */}
-        <g aria-hidden="true" dangerouslySetInnerHTML={{ __html: markup }} />
+        <g aria-hidden="true" ref={drawing} />
         {/* biome-ignore-end lint/a11y/noAriaHiddenOnFocusable: as above */}
-        {/* biome-ignore-end lint/security/noDangerouslySetInnerHtml: as above */}
         <NowLine playback={playback} layout={layout} durationS={run.durationS} />
         <ScoreNames score={score} />
         <ScoreNext score={score} />

@@ -6,16 +6,20 @@ import type { Selection } from './edit/selection.ts';
 import { EventsPanel } from './events-panel.tsx';
 import { FlowPanel } from './flow/flow-panel.tsx';
 import type { Flowing } from './flow/use-flow.ts';
+import type { Follow } from './follow.ts';
 import { GamePanel } from './games/game-panel.tsx';
 import { VersionsSection } from './library/versions-section.tsx';
 import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
 import type { Many } from './many/use-many.ts';
-import type { Seen } from './use-studio.ts';
+import { useFollowed } from './use-follow.ts';
+import type { Seen, ShownRep } from './use-studio.ts';
 
 interface Props {
   readonly id: string;
   readonly seen: Seen;
+  readonly atRest: ShownRep;
+  readonly follow: Follow<ShownRep>;
   readonly run: Run | null;
   readonly many: Many;
   readonly flowing: Flowing;
@@ -33,6 +37,8 @@ export function StudioMargin({ panels, ...props }: Props & { readonly panels: Re
       <Block
         id={props.id}
         seen={props.seen}
+        atRest={props.atRest}
+        follow={props.follow}
         run={props.run}
         flowing={props.flowing}
         team={props.team}
@@ -70,9 +76,14 @@ const Block = memo(function Block(props: Omit<Props, 'many'> & { readonly wanted
         onPick={game => onPick([{ kind: 'game', game }])}
       />
       <FlowPanel id={id} drill={drill} run={run} flowing={flowing} team={team} onKeep={keep} />
-      {run !== null && <EventsPanel drill={drill} run={run} onSeek={onSeek} />}
+      <Events atRest={props.atRest} follow={props.follow} onSeek={onSeek} />
       <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} />
       <DrillWords id={id} drill={drill} team={team} />
     </>
   );
+});
+
+const Events = memo(function Events(props: Pick<Props, 'atRest' | 'follow' | 'onSeek'>) {
+  const { hand, run } = useFollowed(props.follow, props.atRest);
+  return run === null ? null : <EventsPanel drill={hand.drill} run={run} onSeek={props.onSeek} />;
 });

@@ -6,13 +6,15 @@ import type { Chosen } from './chosen.ts';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { flowFindings } from './findings/flow-findings.ts';
 import type { WhoIsHere } from './flow/use-flow.ts';
-import type { Seen } from './use-studio.ts';
+import type { Follow } from './follow.ts';
+import { useFollowed } from './use-follow.ts';
+import type { ShownRep } from './use-studio.ts';
 
 /** What is found in the drill, and what the chosen spot does. */
 export const StudioPanels = memo(function StudioPanels(props: {
-  readonly seen: Seen;
+  readonly atRest: ShownRep;
+  readonly follow: Follow<ShownRep>;
   readonly isHolding: boolean;
-  readonly findings: readonly Finding[];
   readonly here: WhoIsHere;
   readonly chosen: Chosen;
   readonly flag: number | null;
@@ -21,8 +23,9 @@ export const StudioPanels = memo(function StudioPanels(props: {
   readonly onChoose: (chosen: Chosen) => void;
   readonly onGone: () => void;
 }) {
-  const { seen, chosen, lengths, onChoose } = props;
-  const { hand } = seen;
+  const { chosen, lengths, onChoose } = props;
+  const shown = useFollowed(props.follow, props.atRest);
+  const { hand } = shown;
   const { spotId, actId } = chosen;
   const isStill =
     Object.keys(hand.drill.games).length === 0 &&
@@ -32,10 +35,10 @@ export const StudioPanels = memo(function StudioPanels(props: {
       <FindingsPanel
         hand={hand}
         isHolding={props.isHolding}
-        rink={seen.rink}
-        findings={props.findings}
-        issues={seen.issues}
-        isStale={seen.isStale}
+        rink={shown.rink}
+        findings={shown.findings}
+        issues={shown.issues}
+        isStale={shown.isStale}
         isStill={isStill}
         lengths={lengths}
         chosen={props.flag}

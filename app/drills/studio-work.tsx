@@ -59,12 +59,12 @@ export function StudioWork(props: {
           </span>
         )}
       </ThingsLine>
-      {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.findings} />}
+      {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />}
       <Board
         hand={hand}
         rink={rink}
         run={rep}
-        findings={studio.findings}
+        findings={studio.flags}
         lengths={lengths}
         timeS={playback.timeS}
         selection={selection}
@@ -94,11 +94,9 @@ export function StudioWork(props: {
       ) : (
         <>
           <Score
-            hand={seen.hand}
-            run={run}
-            rink={rink}
+            atRest={studio.atScore}
+            follow={studio.follow}
             playback={playback}
-            isStale={seen.isStale}
             chosen={chosen}
             lengths={lengths}
             onChoose={studio.choose}

@@ -30,9 +30,9 @@ export function Studio({
   const onGone = useSteady(() => studio.select([]));
   const panels = (
     <StudioPanels
-      seen={seen}
+      atRest={studio.atRest}
+      follow={studio.follow}
       isHolding={studio.hand.isHolding}
-      findings={studio.findings}
       here={studio.flowing.here}
       chosen={chosen}
       flag={flag.number}
@@ -67,6 +67,8 @@ export function Studio({
             <StudioMargin
               id={id}
               seen={seen}
+              atRest={studio.atRest}
+              follow={studio.follow}
               run={studio.run}
               many={studio.many}
               flowing={studio.flowing}

@@ -6,6 +6,7 @@ import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit
 import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { useFlow } from './flow/use-flow.ts';
 import { useMany } from './many/use-many.ts';
+import { useFollow } from './use-follow.ts';
 import { type Hand, useHand } from './use-hand.ts';
 import { useLagging } from './use-lagging.ts';
 import { usePlayback } from './use-playback.ts';
@@ -17,6 +18,11 @@ export interface Seen extends Computed {
   readonly hand: Hand;
 }
 
+/** A rep as it is shown: with everything that was found, in the order of the flags. */
+export interface ShownRep extends Seen {
+  readonly findings: readonly Finding[];
+}
+
 /** Everything one drill's page knows: what is in the hand, how it is played, what is chosen of it. */
 export function useStudio(id: string, kept: Drill, team: Team) {
   const hand = useHand(id, kept);
@@ -25,13 +31,21 @@ export function useStudio(id: string, kept: Drill, team: Team) {
     (): Seen => ({ hand, rink, run: rep, issues, isStale }),
     [hand, rink, rep, issues, isStale],
   );
-  // What is moved on the ice is drawn there in the same picture; all that stands around the ice may come a little later.
-  const seen = useLagging(now, hand.shown !== null);
+  // What a hand moves is drawn in the same picture where it moves; all that stands around waits until the hand is still.
+  const moves = hand.isHolding;
+  const seen = useLagging(now, moves);
   // One rep of it, with what is wrong with many of them after what is wrong with one.
   const flowing = useFlow(seen.hand.drill, rink, seen.run, team);
-  const { run, findings } = flowing;
+  const { run, findings, blockFindings } = flowing;
+  const atRest = useMemo((): ShownRep => ({ ...seen, run, findings }), [seen, run, findings]);
+  // The score, the findings and the rep's events follow the hand. What is wrong with the block stays as it was.
+  const moving = useMemo((): ShownRep => {
+    const all = [...(now.run?.findings ?? []), ...blockFindings];
+    return { ...now, run: now.run && { ...now.run, findings: all }, findings: all };
+  }, [now, blockFindings]);
+  const follow = useFollow(moving, moves);
   const playback = usePlayback(run?.durationS ?? 0);
-  const many = useMany(seen.hand.drill, run !== null && seen.issues.length === 0, team);
+  const many = useMany(seen.hand.drill, run !== null && seen.issues.length === 0, team, moves);
 
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);
@@ -65,6 +79,12 @@ export function useStudio(id: string, kept: Drill, team: Team) {
     seen,
     run,
     findings,
+    /** The flags on the ice, as the hand moves. */
+    flags: moves ? moving.findings : findings,
+    atRest,
+    /** The rep as the score shows it at once: a hand that works in the score sees it there first. */
+    atScore: moves && hand.shown === null ? moving : atRest,
+    follow,
     flowing,
     playback,
     many,

@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { useCallback, useMemo, useSyncExternalStore } from 'react';
 
 /** True while the window is narrower than this, px: for layouts that differ in more than their style. */
 export function useIsNarrow(widthPx: number): boolean {
@@ -10,13 +10,15 @@ export function useIsCoarse(): boolean {
   return useMatches('(pointer: coarse)');
 }
 
+/** Listens once: a page that is drawn anew at every move of a hand must not ask the window each time. */
 function useMatches(query: string): boolean {
-  return useSyncExternalStore(
-    listener => {
-      const list = window.matchMedia(query);
+  const list = useMemo(() => window.matchMedia(query), [query]);
+  const listen = useCallback(
+    (listener: () => void) => {
       list.addEventListener('change', listener);
       return () => list.removeEventListener('change', listener);
     },
-    () => window.matchMedia(query).matches,
+    [list],
   );
+  return useSyncExternalStore(listen, () => list.matches);
 }

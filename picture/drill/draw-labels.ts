@@ -184,12 +184,23 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
   for (const puck of Object.values(plan.pucks)) obstacles.push({ at: sheetPoint(puck.atM), radius: 0.6 * k });
   for (const line of lines) {
     if (line.kind === 'sign') obstacles.push(signObstacle(line, k));
-    const points = pointsOf(line);
-    if (points.length === 0) continue;
-    const route = polylineOf(points);
-    for (let length = 0; length <= route.length; length += 0.6) {
-      obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
-    }
+    obstacles.push(...alongLine(line, k));
   }
+  return obstacles;
+};
+
+const known = new WeakMap<DrillLine, { readonly k: number; readonly obstacles: readonly Obstacle[] }>();
+
+/** The same list again for the same line: most lines stay as they were under a moving hand. */
+const alongLine = (line: DrillLine, k: number): readonly Obstacle[] => {
+  const before = known.get(line);
+  if (before?.k === k) return before.obstacles;
+  const points = pointsOf(line);
+  const obstacles: Obstacle[] = [];
+  const route = polylineOf(points);
+  for (let length = 0; points.length > 0 && length <= route.length; length += 0.6) {
+    obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
+  }
+  known.set(line, { k, obstacles });
   return obstacles;
 };

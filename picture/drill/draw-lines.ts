@@ -37,6 +37,12 @@ type Owned<Line> = Line & Pick<DrillLine, 'spot' | 'act'>;
 
 /** One act's line; it begins and ends at the rims of the spots it touches. */
 export const drawRoute = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
+  // A route looks as its line and the mark it begins at.
+  line.kind === 'route'
+    ? pen.kept(line, [plan.spots[line.spot]], () => drawAct(pen, line, plan))
+    : drawAct(pen, line, plan);
+
+const drawAct = (pen: Pen, line: DrillLine, plan: DrillPlan): void =>
   pen.group('act', { spot: line.spot, act: line.act, kind: line.kind }, () => {
     if (line.kind === 'route') drawRouteLine(pen, line, plan);
     else if (line.kind === 'pass') drawPass(pen, line, plan);

@@ -4,6 +4,7 @@ import { bodyLines } from './body-lines.ts';
 import { byRank } from './by-rank.ts';
 import { drawnRouteOf } from './drawn-routes.ts';
 import type { DrillLine } from './drill-line.ts';
+import { keptLineOf } from './kept-lines.ts';
 import { type ActStep, endOf, type LeftAt, type LineWalk, STANDING } from './line-walk.ts';
 import { netOf } from './net-of.ts';
 import { passLine } from './pass-line.ts';
@@ -104,7 +105,7 @@ const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'ska
   const ticks = times && walk.run ? playedTicks(walk.run, of.spot, times) : route.ticksM;
   return {
     lines: [
-      {
+      keptLineOf(route, {
         ...of,
         kind: 'route',
         style: act.kind,
@@ -114,7 +115,7 @@ const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'ska
         pivot: step.backwardBefore !== null && step.backwardBefore !== backward,
         ticks: ticks.map(sheetPoint),
         words: '',
-      },
+      }),
     ],
     at: route.points[route.points.length - 1] ?? step.at,
     before: act.stops ? STANDING : { headingRad: route.endHeadingRad, speedMps: route.endSpeedMps },

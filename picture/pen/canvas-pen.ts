@@ -83,6 +83,7 @@ export const canvasPen = (
       }),
     measure: (name, words, size) => letterWidth(words, letteringOf(name)) * letterSize(name, state, size),
     group: (_name, _data, draw) => draw(),
+    kept: (_of, _and, draw) => draw(),
     place: (where, draw) => {
       const before = state;
       state = placedState(before, where);

@@ -10,6 +10,7 @@ export const measuringPen = (pen: Pen): Pen => ({
   circle: () => {},
   text: () => {},
   group: () => {},
+  kept: () => {},
   place: () => {},
   clip: () => {},
 });

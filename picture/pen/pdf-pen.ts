@@ -46,6 +46,7 @@ export const pdfPen = (document: PdfDocument, palette: Palette = BLACK_PALETTE):
     measure: (name, words, size) =>
       widthOf(document, letteringOf(name), letterSize(name, state, size), words),
     group: (_name, _data, draw) => draw(),
+    kept: (_of, _and, draw) => draw(),
     place: (where, draw) => {
       const before = state;
       state = placedState(before, where);

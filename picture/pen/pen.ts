@@ -20,6 +20,11 @@ export interface Pen {
   measure(lettering: LetteringName, words: string, size?: number): number;
   /** A named part, so that a screen can find what was pressed: becomes class and data attributes in SVG. */
   group(name: string, data: Readonly<Record<string, string>>, draw: () => void): void;
+  /**
+   * A part that looks the same as long as `of` and everything in `and` are the very same values: a pen that can may show what it
+   * drew of it before, another just draws.
+   */
+  kept(of: object, and: readonly unknown[], draw: () => void): void;
   place(where: Placing, draw: () => void): void;
   clip(outline: (sink: PathSink) => void, draw: () => void): void;
 }

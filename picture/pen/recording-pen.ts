@@ -56,6 +56,7 @@ export const recordingOf = (draw: Drawing, start: { readonly k?: number } = {}):
       calls.push({ call: 'group', name, data });
       within(inner);
     },
+    kept: (_of, _and, inner) => inner(),
     place: (where, inner) => {
       const before = state;
       state = placedState(before, where);

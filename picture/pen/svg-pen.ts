@@ -25,18 +25,17 @@ export interface SvgOptions {
 }
 
 /** For the screens: colours by class and theme (app/parts/ice.css), no style attribute. */
-export const svgMarkup = (draw: Drawing, options: SvgOptions): string =>
-  svgRoot(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf }, '');
+export const svgMarkup = (draw: Drawing, options: SvgOptions): string => svgRoot(draw, options, SCREEN, '');
 
 /** The same without its <svg>, for a screen that keeps the root in its own hand. */
 export const svgParts = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>): string =>
-  svgInner(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf });
+  svgInner(draw, options, SCREEN);
 
 /** The same in pieces, one a thing that stands beside the others, for a screen that writes only those that are new. */
 export const svgPieces = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>): readonly string[] => {
   const pieces: string[] = [];
   let depth = 0;
-  for (const part of written(draw, options, { attributesOf: classesOf, textAttributesOf: textClassesOf })) {
+  for (const part of written(draw, options, SCREEN)) {
     if (depth === 0) pieces.push(part);
     else pieces[pieces.length - 1] += part;
     if (part === GROUP_END) depth--;
@@ -67,6 +66,8 @@ interface SvgDress {
 
 const classesOf = (name: string): string => ` class="mk-${name}"`;
 const textClassesOf = (name: string): string => ` class="tx-${name}"`;
+
+const SCREEN: SvgDress = { attributesOf: classesOf, textAttributesOf: textClassesOf };
 
 const attributesIn = (palette: Palette): SvgDress => ({
   attributesOf: (_name, mark) =>
@@ -106,6 +107,12 @@ const written = (draw: Drawing, options: Omit<SvgOptions, 'viewBox'>, dress: Svg
   draw(new SvgPen(out, options, dress));
   return out;
 };
+
+/** What was written of a thing, and how; it goes with the thing. */
+const keptParts = new WeakMap<
+  object,
+  { readonly asked: readonly unknown[]; readonly parts: readonly string[] }
+>();
 
 const GROUP_END = '</g>';
 
@@ -173,6 +180,20 @@ class SvgPen implements Pen {
     this.#out.push(`<g class="${escaped(name)}"${attributes}>`);
     draw();
     this.#out.push(GROUP_END);
+  };
+
+  kept: Pen['kept'] = (of, and, draw) => {
+    const asked = [...and, this.#dress, this.#digits, this.k, this.thinFloor, this.turnRad];
+    const before = keptParts.get(of);
+    if (before?.asked.every((each, place) => each === asked[place])) {
+      for (const part of before.parts) this.#out.push(part);
+      return;
+    }
+    const from = this.#out.length;
+    const clips = this.#clipCount;
+    draw();
+    // The names of what is clipped differ from picture to picture.
+    if (this.#clipCount === clips) keptParts.set(of, { asked, parts: this.#out.slice(from) });
   };
 
   place: Pen['place'] = (where, draw) => {

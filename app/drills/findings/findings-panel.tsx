@@ -2,6 +2,7 @@ import type { Drill } from '@icewright/book';
 import { type Finding, type Mend, mendSentence, type Rink } from '@icewright/engine';
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
+import { useChildrenInView } from '../../parts/use-in-view.ts';
 import type { Hand } from '../use-hand.ts';
 import { afterWrites } from '../write.ts';
 import { FindingRow } from './finding-row.tsx';
@@ -33,11 +34,13 @@ export function FindingsPanel(props: {
   const { drill } = hand;
   const list = useRef<HTMLOListElement>(null);
   const [done, setDone] = useState<{ readonly said: string; readonly writes: Mend['writes'] } | null>(null);
+  const inView = useChildrenInView(list, findings.length);
   const mends = useMends({
     drill,
     rink: props.rink,
     findings,
     isAtRest: !props.isHolding && !props.isStale,
+    inView,
     more: props.more,
   });
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;

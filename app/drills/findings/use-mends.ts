@@ -20,8 +20,8 @@ const RESTED_MS = 350;
 const SLICE_MS = 8;
 
 /**
- * A mend for each finding, in their order, looked for in idle time once the drill rests; undefined while it is not known.
- * Any change of the drill stops the search and begins it anew.
+ * A mend for each finding that is in view, in their order, looked for in idle time once the drill rests; undefined while it
+ * is not known. Any change of the drill stops the search and begins it anew.
  */
 export function useMends(asked: {
   readonly drill: Drill;
@@ -29,66 +29,73 @@ export function useMends(asked: {
   readonly findings: readonly Finding[];
   /** False while something is in the hand, or the findings belong to an earlier state of the drill. */
   readonly isAtRest: boolean;
+  /** The findings that can be seen, by their place in the list. */
+  readonly inView: ReadonlySet<number>;
   readonly more?: MoreFindings | undefined;
 }): readonly (Mend | NoMend | undefined)[] {
   const { drill, rink, findings, isAtRest } = asked;
   const [known, setKnown] = useState<{
     readonly of: readonly Finding[];
-    readonly mends: readonly (Mend | NoMend)[];
-  }>({ of: findings, mends: [] });
+    readonly mends: ReadonlyMap<number, Mend | NoMend>;
+  }>({ of: findings, mends: NONE });
   const more = useRef(asked.more);
   more.current = asked.more;
+  const inView = useRef(asked.inView);
+  inView.current = asked.inView;
+  const goOnNow = useRef(() => {});
   const { spots, pucks, gear, games, flow, level } = drill;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is tried hangs on these parts of the drill, and on what was found in them
   useEffect(() => {
     if (!isAtRest || findings.length === 0) return;
-    let timer = 0;
-    const mends: (Mend | NoMend)[] = [];
-    const search = searchAll(drill, rink, findings, more.current);
+    const mends = new Map<number, Mend | NoMend>();
+    const searches = new Map<number, MendSearch>();
     const goOn = () => {
       const untilMs = performance.now() + SLICE_MS;
-      const before = mends.length;
+      const before = mends.size;
+      timer = 0;
       for (;;) {
+        const index = findings.findIndex((_, at) => inView.current.has(at) && !mends.has(at));
+        const finding = findings[index];
+        if (finding === undefined) break;
+        const search = searches.get(index) ?? searchFor(drill, rink, finding, more.current);
+        searches.set(index, search);
         const step = search.next();
-        if (step.done) break;
-        if (step.value !== null) mends.push(step.value);
+        if (step.done) mends.set(index, step.value);
         if (performance.now() >= untilMs) {
           timer = window.setTimeout(goOn, 0);
           break;
         }
       }
-      if (mends.length > before) setKnown({ of: findings, mends: [...mends] });
+      if (mends.size > before) setKnown({ of: findings, mends: new Map(mends) });
     };
-    timer = window.setTimeout(goOn, RESTED_MS);
-    return () => window.clearTimeout(timer);
+    let timer = window.setTimeout(goOn, RESTED_MS);
+    goOnNow.current = () => {
+      timer ||= window.setTimeout(goOn, 0);
+    };
+    return () => {
+      window.clearTimeout(timer);
+      goOnNow.current = () => {};
+    };
   }, [spots, pucks, gear, games, flow, level, rink, findings, isAtRest]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what has come into view is looked for then
+  useEffect(() => goOnNow.current(), [asked.inView]);
 
-  return findings.map((_, index) => (known.of === findings ? known.mends[index] : undefined));
+  return findings.map((_, index) => (known.of === findings ? known.mends.get(index) : undefined));
 }
 
-/** Yields after every run tried: nothing, or the answer for the next finding. */
-function* searchAll(
-  drill: Drill,
-  rink: Rink,
-  findings: readonly Finding[],
-  more: MoreFindings | undefined,
-): Generator<Mend | NoMend | null, void, void> {
-  for (const finding of findings) {
-    const search = mendSearch({
-      plan: drill,
-      rink,
-      level: levelOf(drill.level),
-      finding,
-      newAct: newId<'act'>(),
-      newPuck: newId<'puck'>(),
-      ...(more === undefined ? {} : { more: (plan, run) => more(plan as Drill, run) }),
-    });
-    let step = search.next();
-    while (!step.done) {
-      yield null;
-      step = search.next();
-    }
-    yield step.value;
-  }
-}
+const NONE: ReadonlyMap<number, Mend | NoMend> = new Map();
+
+/** Each step is one run tried; the last gives the answer. */
+type MendSearch = ReturnType<typeof mendSearch>;
+
+const searchFor = (drill: Drill, rink: Rink, finding: Finding, more: MoreFindings | undefined): MendSearch =>
+  mendSearch({
+    plan: drill,
+    rink,
+    level: levelOf(drill.level),
+    finding,
+    newAct: newId<'act'>(),
+    newPuck: newId<'puck'>(),
+    ...(more === undefined ? {} : { more: (plan, run) => more(plan as Drill, run) }),
+  });

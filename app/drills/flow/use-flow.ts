@@ -32,6 +32,8 @@ export interface Flowing {
   readonly run: Run | null;
   /** All findings, also where there is no run: of the rep, of the block, of the small games. */
   readonly findings: readonly Finding[];
+  /** Those of them that are not of the rep: they stand after the rep's. */
+  readonly blockFindings: readonly Finding[];
 }
 
 /** How many fewer the comparison has. */
@@ -64,12 +66,13 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
       beyondLines: here.beyondLines,
     };
     const flow = flowOf(plan, run, setting);
-    if (isNone(flow)) return { flow: flow.reason, missing: null, ask: null, run };
+    if (isNone(flow)) return { ...NOT_YET, flow: flow.reason, run };
     const missing = withMissing(plan, run, setting, MISSING);
     return {
       flow,
       missing: isNone(missing) ? null : missing,
       ask: () => everybodyGoesWith(plan, run, setting),
+      found: flow.findings,
       run: flow.findings.length === 0 ? run : { ...run, findings: [...run.findings, ...flow.findings] },
     };
   }, [spots, pucks, gear, games, beat, run, asked]);
@@ -84,17 +87,19 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
   }, [played]);
   const counted = played.run;
   const findings = useMemo(() => [...(counted?.findings ?? []), ...gameFindings], [counted, gameFindings]);
+  const { found } = played;
+  const blockFindings = useMemo(() => [...found, ...gameFindings], [found, gameFindings]);
   const shown = useMemo(
     () => (counted === null || gameFindings.length === 0 ? counted : { ...counted, findings }),
     [counted, gameFindings, findings],
   );
   const { flow, missing } = played;
   return useMemo(
-    () => ({ here, onHere: setTold, flow, missing, everybody, run: shown, findings }),
-    [here, flow, missing, everybody, shown, findings],
+    () => ({ here, onHere: setTold, flow, missing, everybody, run: shown, findings, blockFindings }),
+    [here, flow, missing, everybody, shown, findings, blockFindings],
   );
 }
 
 const HAND_RESTS_MS = 250;
 
-const NOT_YET = { flow: null, missing: null, ask: null, run: null };
+const NOT_YET = { flow: null, missing: null, ask: null, found: [] as readonly Finding[], run: null };

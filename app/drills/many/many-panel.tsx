@@ -10,10 +10,12 @@ import {
   outcomeRate,
   wantKeyOf,
 } from '@icewright/engine';
+import { useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { percentSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
+import { useIsInView } from '../../parts/use-in-view.ts';
 import { wantWords } from './habit-wants.ts';
 import { ManyMore } from './many-more.tsx';
 import { ManyWhy } from './many-why.tsx';
@@ -22,11 +24,14 @@ import type { Many } from './use-many.ts';
 
 /** How often the drill gives what is wanted, over a thousand reps with people who differ. */
 export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
-  const { wanted, tally } = many;
+  const { wanted, tally, onInView } = many;
+  const section = useRef<HTMLElement>(null);
+  const isInView = useIsInView(section);
+  useEffect(() => onInView(isInView), [isInView, onInView]);
   const counted = tally?.outcomes[0];
   const rate = counted && tally && outcomeRate(counted, tally.repCount);
   return (
-    <section className="sec many">
+    <section className="sec many" ref={section}>
       <h2>
         <ManyWord many={many} />{' '}
         <span className="q3">

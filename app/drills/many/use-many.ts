@@ -1,9 +1,10 @@
 import type { Drill, Team } from '@icewright/book';
 import { isSameWant, type ManyTally, type Outcome, outcomesOf } from '@icewright/engine';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
+import { useIsPageShown } from '../../parts/use-in-view.ts';
 import { type HabitWant, habitWantsOf } from './habit-wants.ts';
 import { Cancelled } from './many-pool.ts';
-import { type Playing, playMany, sharedPool } from './play-many.ts';
+import { playMany, sharedPool } from './play-many.ts';
 import { useRested } from './use-rested.ts';
 
 /** Every many-run is of this seed, so that the same drill has the same figure on every machine and every day. */
@@ -27,9 +28,12 @@ export interface Many {
   readonly failure: string | null;
   readonly onStop: () => void;
   readonly onStart: () => void;
+  /** Whether somebody can see the figures: reps are played for eyes, not because a drill is open. */
+  readonly onInView: (isInView: boolean) => void;
 }
 
-export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
+/** `moves`: something is in a hand, and the drill is as it was before. */
+export function useMany(drill: Drill, canRun: boolean, team: Team, moves: boolean): Many {
   const { spots, pucks, gear, level, rink, habits: served } = drill;
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
   const { habits } = team;
@@ -47,11 +51,19 @@ export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
   const [doneRatio, setDoneRatio] = useState<number | null>(null);
   const [stoppedKey, setStoppedKey] = useState<string | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
-  const playing = useRef<Playing<ManyTally> | null>(null);
+  const [isInView, setInView] = useState(false);
+  const [seenKey, setSeenKey] = useState<string | null>(null);
+  const isPageShown = useIsPageShown();
   const isRested = useRested(key);
+  const hasMovedLong = useRested(`${moves}`) && moves;
   const isKnown = found?.key === key;
   const isStopped = stoppedKey === key;
-  const isDue = canRun && wanted !== null && isRested && !isKnown && !isStopped;
+  // What was begun in sight is played to its end.
+  useEffect(() => {
+    if (isInView) setSeenKey(key);
+  }, [isInView, key]);
+  const isDue =
+    canRun && wanted !== null && isRested && !isKnown && !isStopped && isPageShown && seenKey === key;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key holds everything that is played
   useEffect(() => {
@@ -59,7 +71,6 @@ export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
     setDoneRatio(0);
     setFailure(null);
     const work = playMany(sharedPool(), { plan, level, rink, seed: MANY_SEED }, [wanted], setDoneRatio);
-    playing.current = work;
     work.answer.then(
       tally => {
         setFound({ key, tally });
@@ -79,7 +90,7 @@ export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
   }, [isDue, key]);
 
   const tally = found?.tally ?? null;
-  const isStale = found !== null && !isKnown && isRested;
+  const isStale = found !== null && ((!isKnown && isRested) || hasMovedLong);
   return useMemo(
     () => ({
       outcomes,
@@ -93,6 +104,7 @@ export function useMany(drill: Drill, canRun: boolean, team: Team): Many {
       failure,
       onStop: () => setStoppedKey(key),
       onStart: () => setStoppedKey(null),
+      onInView: setInView,
     }),
     [outcomes, habitWants, wanted, tally, isStale, doneRatio, isStopped, failure, key],
   );
