@@ -29,7 +29,13 @@ const startOf = async (page: Page, said: RegExp): Promise<number> => {
 
 const middleOf = async (page: Page, said: RegExp) => {
   await act(page, said).scrollIntoViewIfNeeded();
-  const box = await act(page, said).locator('.hit').boundingBox();
+  let box = await act(page, said).locator('.hit').boundingBox();
+  // What comes into view has its mends looked for, whose words take more lines or fewer.
+  for (let before = Number.NaN; before !== box?.y; ) {
+    before = box?.y ?? Number.NaN;
+    await page.waitForTimeout(300);
+    box = await act(page, said).locator('.hit').boundingBox();
+  }
   if (box === null) throw new Error(`${said} is not in the score`);
   return { x: box.x + box.width / 2, y: box.y + box.height / 2, width: box.width, height: box.height };
 };

@@ -12,6 +12,8 @@ import { VersionsSection } from './library/versions-section.tsx';
 import { ManyPanel } from './many/many-panel.tsx';
 import { TunePanel } from './many/tune-panel.tsx';
 import type { Many } from './many/use-many.ts';
+import type { People } from './people/people-of.ts';
+import { PeopleSentence } from './people/people-sentence.tsx';
 import { useFollowed } from './use-follow.ts';
 import type { Seen, ShownRep } from './use-studio.ts';
 
@@ -43,6 +45,7 @@ export function StudioMargin({ panels, ...props }: Props & { readonly panels: Re
         flowing={props.flowing}
         team={props.team}
         wanted={props.many.wanted}
+        people={props.many.people}
         onPick={props.onPick}
         onSeek={props.onSeek}
       />
@@ -53,13 +56,17 @@ export function StudioMargin({ panels, ...props }: Props & { readonly panels: Re
 const HowOften = memo(function HowOften({ seen, many, team }: Pick<Props, 'seen' | 'many' | 'team'>) {
   return (
     <>
-      <ManyPanel drill={seen.hand.drill} many={many} />
-      <TunePanel hand={seen.hand} outcome={many.wanted} lengths={team.lengths} />
+      <ManyPanel drill={seen.hand.drill} many={many}>
+        <PeopleSentence hand={seen.hand} team={team} />
+      </ManyPanel>
+      <TunePanel hand={seen.hand} outcome={many.wanted} people={many.people} lengths={team.lengths} />
     </>
   );
 });
 
-const Block = memo(function Block(props: Omit<Props, 'many'> & { readonly wanted: Outcome | null }) {
+const Block = memo(function Block(
+  props: Omit<Props, 'many'> & { readonly wanted: Outcome | null; readonly people: People },
+) {
   const { id, seen, run, flowing, team, onPick, onSeek } = props;
   const { hand, rink } = seen;
   const { drill, keep } = hand;
@@ -77,7 +84,7 @@ const Block = memo(function Block(props: Omit<Props, 'many'> & { readonly wanted
       />
       <FlowPanel id={id} drill={drill} run={run} flowing={flowing} team={team} onKeep={keep} />
       <Events atRest={props.atRest} follow={props.follow} onSeek={onSeek} />
-      <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} />
+      <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} people={props.people} />
       <DrillWords id={id} drill={drill} team={team} />
     </>
   );

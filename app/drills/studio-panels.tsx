@@ -7,6 +7,7 @@ import { FindingsPanel } from './findings/findings-panel.tsx';
 import { flowFindings } from './findings/flow-findings.ts';
 import type { WhoIsHere } from './flow/use-flow.ts';
 import type { Follow } from './follow.ts';
+import type { People } from './people/people-of.ts';
 import { useFollowed } from './use-follow.ts';
 import type { ShownRep } from './use-studio.ts';
 
@@ -15,6 +16,7 @@ export const StudioPanels = memo(function StudioPanels(props: {
   readonly atRest: ShownRep;
   readonly follow: Follow<ShownRep>;
   readonly isHolding: boolean;
+  readonly people: People;
   readonly here: WhoIsHere;
   readonly chosen: Chosen;
   readonly flag: number | null;
@@ -35,6 +37,7 @@ export const StudioPanels = memo(function StudioPanels(props: {
       <FindingsPanel
         hand={hand}
         isHolding={props.isHolding}
+        people={props.people}
         rink={shown.rink}
         findings={shown.findings}
         issues={shown.issues}

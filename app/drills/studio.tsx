@@ -33,6 +33,7 @@ export function Studio({
       atRest={studio.atRest}
       follow={studio.follow}
       isHolding={studio.hand.isHolding}
+      people={studio.people}
       here={studio.flowing.here}
       chosen={chosen}
       flag={flag.number}

@@ -11,6 +11,7 @@ import {
   twoRunMemories,
 } from '@icewright/engine';
 import { useMemo, useRef, useState } from 'react';
+import type { People } from './people/people-of.ts';
 
 export interface Computed {
   readonly rink: Rink;
@@ -23,7 +24,7 @@ export interface Computed {
 }
 
 /** Plays one rep of the drill as it stands, again at every change: it takes a few milliseconds, so figures follow the hand. */
-export function useRun(drill: Drill): Computed {
+export function useRun(drill: Drill, people: People): Computed {
   const { preset } = drill.rink;
   // biome-ignore lint/correctness/useExhaustiveDependencies: an own sheet changes by its sizes, which the choice holds
   const rink = useMemo(() => rinkOf(drill.rink), [preset, JSON.stringify(drill.rink)]);
@@ -31,12 +32,13 @@ export function useRun(drill: Drill): Computed {
   // The run on the screen stays whole while the next one is computed; only the one before it is written over.
   const [memories] = useState(twoRunMemories);
   const { spots, pucks, gear, level } = drill;
+  const { inOneRep } = people;
   const computed = useMemo(() => {
     if (Object.keys(spots).length === 0) return { run: null, issues: [] };
     const playable = playableOf({ spots, pucks, gear }, rink, levelOf(level));
     if (playable.kind !== 'playable') return { run: null, issues: playable.issues.map(issueSaid) };
-    return { run: runDrill(playable, { memory: memories.next() }), issues: [] };
-  }, [spots, pucks, gear, level, rink, memories]);
+    return { run: runDrill(playable, { memory: memories.next(), models: inOneRep }), issues: [] };
+  }, [spots, pucks, gear, level, rink, inOneRep, memories]);
   if (computed.run !== null || Object.keys(spots).length === 0) last.current = computed.run;
   return {
     rink,

@@ -6,6 +6,7 @@ import { leadOf, NOTHING, type Selection, selectionOf, stillThere } from './edit
 import { useChosenFlag } from './findings/use-chosen-flag.ts';
 import { useFlow } from './flow/use-flow.ts';
 import { useMany } from './many/use-many.ts';
+import { usePeople } from './people/use-people.ts';
 import { useFollow } from './use-follow.ts';
 import { type Hand, useHand } from './use-hand.ts';
 import { useLagging } from './use-lagging.ts';
@@ -26,7 +27,8 @@ export interface ShownRep extends Seen {
 /** Everything one drill's page knows: what is in the hand, how it is played, what is chosen of it. */
 export function useStudio(id: string, kept: Drill, team: Team) {
   const hand = useHand(id, kept);
-  const { rink, run: rep, issues, isStale } = useRun(hand.drill);
+  const people = usePeople(hand.drill, team);
+  const { rink, run: rep, issues, isStale } = useRun(hand.drill, people);
   const now = useMemo(
     (): Seen => ({ hand, rink, run: rep, issues, isStale }),
     [hand, rink, rep, issues, isStale],
@@ -45,7 +47,7 @@ export function useStudio(id: string, kept: Drill, team: Team) {
   }, [now, blockFindings]);
   const follow = useFollow(moving, moves);
   const playback = usePlayback(run?.durationS ?? 0);
-  const many = useMany(seen.hand.drill, run !== null && seen.issues.length === 0, team, moves);
+  const many = useMany(seen.hand, run !== null && seen.issues.length === 0, team, people, moves);
 
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);
@@ -88,6 +90,7 @@ export function useStudio(id: string, kept: Drill, team: Team) {
     flowing,
     playback,
     many,
+    people,
     selection,
     chosen,
     select,

@@ -8,6 +8,7 @@ import { edit, endStep, useTeam } from './book.ts';
 import { RosterDoor } from './roster-door.tsx';
 import { RunningHead } from './running-head.tsx';
 import { SkaterRow } from './skater-row.tsx';
+import { TimedSkating } from './timed-skating.tsx';
 import { UndoActs } from './undo-acts.tsx';
 import { UnitsSection } from './units-section.tsx';
 
@@ -103,6 +104,7 @@ function TeamAsItIs({ team, teamId }: { readonly team: Team; readonly teamId: st
           <p className="cap">
             No contact stands on every ice card until it is lifted here. Only the medical staff decide that.
           </p>
+          <TimedSkating team={team} teamId={teamId} />
         </div>
         <aside className="margin">
           <section className="sec">

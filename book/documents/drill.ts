@@ -116,6 +116,12 @@ export const spot = z.object({
   acts: listOf(idOf<'act'>(), act),
 });
 
+/** Skaters of the team's own timed tests: a mix of all that are timed, or some by name and the rest of the level. */
+export const people = z.discriminatedUnion('as', [
+  z.object({ as: z.literal('timedTeam') }),
+  z.object({ as: z.literal('named'), bySpot: listOf(spotId, idOf<'skater'>()) }),
+]);
+
 /** A link that keeps its way back: to the freeze a drill was made from. */
 export const freezeLink = z.object({
   kind: z.literal('freeze'),
@@ -123,6 +129,23 @@ export const freezeLink = z.object({
   freeze: idOf<'freeze'>(),
   said: shortWords,
 });
+
+/**
+ * What a coach wants of a rep: see `Outcome` of the engine. A habit is named and not copied, so that it is always held by its
+ * standard of today.
+ */
+export const want = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('caughtBefore'), spot: spotId, by: z.exactOptional(spotId), line }),
+  z.object({ kind: z.enum(['passArrives', 'cueInTime']), spot: spotId, act: idOf<'act'>() }),
+  z.object({ kind: z.literal('puckRegained'), side, beforeLine: line }),
+  z.object({
+    kind: z.literal('levelWithPuck'),
+    spot: spotId,
+    atLine: line,
+    withinM: z.number().check(z.minimum(0), z.maximum(30)),
+  }),
+  z.object({ kind: z.literal('habitHeld'), habit: idOf<'habit'>() }),
+]);
 
 export const drill = z.object({
   kind: z.literal('drill'),
@@ -149,9 +172,15 @@ export const drill = z.object({
   ),
   games: listOf(idOf<'game'>(), smallGame),
   flow: z.exactOptional(flow),
+  /** What is counted over many reps; the likeliest of what the drill can give when left out. */
+  wanted: z.exactOptional(want),
+  /** Who of the team skates it; skaters of the level when left out. */
+  people: z.exactOptional(people),
   madeAt: instant,
 });
 
 export type Drill = z.infer<typeof drill>;
 export type DrillSpot = z.infer<typeof spot>;
 export type DrillAct = z.infer<typeof act>;
+export type DrillWant = z.infer<typeof want>;
+export type DrillPeople = z.infer<typeof people>;

@@ -54,6 +54,17 @@ export const skater = z.object({
   noContact: z.boolean(),
   /** Colour group of practice: a word, never only a hue. */
   group: shortWords,
+  /** A sprint on the ice from a standing start, by gates: every time that was taken, several goes together. */
+  timed: z.exactOptional(
+    z
+      .array(
+        z.object({
+          distanceM: z.number().check(z.minimum(0.5), z.maximum(80)),
+          timeS: z.number().check(z.minimum(0.1), z.maximum(40)),
+        }),
+      )
+      .check(z.minLength(3), z.maxLength(60)),
+  ),
 });
 
 export const rinkChoice = z.discriminatedUnion('preset', [

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { act, drill, smallGame, spot, VARIANTS } from '../documents/drill.ts';
+import { act, drill, smallGame, spot, VARIANTS, want } from '../documents/drill.ts';
 import { icePoint, shortWords } from '../documents/fields.ts';
 import type { DocumentOf } from '../documents/kinds.ts';
 
@@ -28,6 +28,11 @@ const limited = <List extends z.ZodMiniType>(list: List, most: number): List => 
 
 const { shape } = drill;
 
+/** A habit is of its team: wanting it stays at home. */
+const wantInFile = want.check(
+  z.refine(value => value.kind !== 'habitHeld', 'a habit cannot be wanted here: it is of a team'),
+);
+
 export const drillInFile = z.strictObject({
   title: shape.title,
   says: shape.says,
@@ -52,6 +57,7 @@ export const drillInFile = z.strictObject({
   gear: limited(shape.gear, MOST.gear),
   games: limited(shape.games, MOST.games),
   flow: shape.flow,
+  wanted: z.exactOptional(wantInFile),
 });
 
 export const drillFile = z.strictObject({

@@ -39,7 +39,16 @@ function inFile(
   habits: Readonly<Record<string, Pick<Habit, 'title'>>>,
   places: ReadonlyMap<string, number>,
 ): DrillInFile {
-  const { kind: _kind, schema: _schema, from: _from, madeAt: _madeAt, variantOf, ...rest } = drill;
+  const {
+    kind: _kind,
+    schema: _schema,
+    from: _from,
+    madeAt: _madeAt,
+    people: _people,
+    variantOf,
+    wanted,
+    ...rest
+  } = drill;
   const place = variantOf === undefined ? undefined : places.get(variantOf.drill);
   return {
     ...rest,
@@ -47,6 +56,7 @@ function inFile(
       const title = habits[id]?.title.trim() ?? '';
       return title === '' ? [] : [title];
     }),
+    ...(wanted === undefined || wanted.kind === 'habitHeld' ? {} : { wanted }),
     // A version of a drill that is not in the file is a drill of its own there.
     ...(variantOf === undefined || place === undefined
       ? {}

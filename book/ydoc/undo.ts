@@ -1,11 +1,20 @@
 import * as Y from 'yjs';
 import { currentSchema } from '../documents/kinds.ts';
+import { overruledIn } from './overruled.ts';
 import { rootOf } from './root.ts';
 import { stepWriterOf } from './upgrade.ts';
 
 /** Undo of one person's changes: those made with this `origin` (any object that is theirs alone), nobody else's. */
 export function undoOf(ydoc: Y.Doc, origin: unknown): Y.UndoManager {
-  const undo = new Y.UndoManager(rootOf(ydoc), { trackedOrigins: new Set([origin]), captureTimeout: 300 });
+  const overruled = overruledIn(ydoc);
+  const undo = new Y.UndoManager(rootOf(ydoc), {
+    trackedOrigins: new Set([origin]),
+    captureTimeout: 300,
+    deleteFilter: item => {
+      overruled.giveBack(item);
+      return true;
+    },
+  });
   undo.on('stack-item-added', ({ stackItem }) => keepSteps(stackItem.insertions.clients));
   undo.on('stack-item-updated', ({ stackItem }) => keepSteps(stackItem.insertions.clients));
   return undo;

@@ -1,7 +1,7 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
 import type { Rink } from '../rink/rink.ts';
-import { runDrill } from '../run/run-drill.ts';
+import { type RunOptions, runDrill } from '../run/run-drill.ts';
 import type { Finding, Run } from '../run/run-result.ts';
 import type { Level } from '../skater/level.ts';
 import type { ActId } from '../units/ids.ts';
@@ -13,6 +13,8 @@ export interface MendAsked {
   readonly plan: DrillPlan;
   readonly rink: Rink;
   readonly level: Level;
+  /** Skaters of their own instead of the level's, as the run with the finding had them. */
+  readonly models?: NonNullable<RunOptions['models']>;
   /** One of the findings of the plan's own run. */
   readonly finding: Finding;
   /** Ids for an act and a puck that a mend may add; not in the plan yet. */
@@ -39,7 +41,8 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
   const { plan, rink, level, finding } = asked;
   const playable = playableOf(plan, rink, level);
   if (playable.kind !== 'playable') return { kind: 'noMend', reason: 'nothingToTry', triedCount: 0 };
-  const run = runDrill(playable);
+  const setting = asked.models === undefined ? {} : { models: asked.models };
+  const run = runDrill(playable, setting);
   const more = asked.more ?? (() => []);
   const before = outcomeOf(run, more(plan, run));
   const candidates = mendCandidatesOf({ ...asked, playable, run });
@@ -51,7 +54,7 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
     const after = planAfter(plan, writes);
     const tried = playableOf(after, rink, level);
     if (tried.kind !== 'playable') continue;
-    const again = runDrill(tried);
+    const again = runDrill(tried, setting);
     const found = more(after, again);
     const outcome = outcomeOf(again, found);
     if (!isWell(finding, before, outcome)) continue;

@@ -3,6 +3,7 @@ import { type Finding, type Mend, mendSentence, type Rink } from '@icewright/eng
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import { useChildrenInView } from '../../parts/use-in-view.ts';
+import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { afterWrites } from '../write.ts';
 import { FindingRow } from './finding-row.tsx';
@@ -17,6 +18,7 @@ export function FindingsPanel(props: {
   readonly hand: Hand;
   /** Something is in a hand just now, though what is shown here may be a moment older. */
   readonly isHolding: boolean;
+  readonly people: People;
   readonly rink: Rink;
   readonly findings: readonly Finding[];
   readonly issues: readonly string[];
@@ -38,6 +40,7 @@ export function FindingsPanel(props: {
   const mends = useMends({
     drill,
     rink: props.rink,
+    models: props.people.inOneRep,
     findings,
     isAtRest: !props.isHolding && !props.isStale,
     inView,

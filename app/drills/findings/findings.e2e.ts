@@ -95,6 +95,7 @@ describe('the findings of a drill', () => {
   ] as const)
     it(`can be read and pressed by everybody at ${width} × ${height}`, async () => {
       const { page, context } = await openDrill({ width, height }, touch);
+      await list(page).scrollIntoViewIfNeeded();
       await doIt(page).first().waitFor();
       await list(page)
         .getByRole('button', { name: /, why\?$/ })

@@ -10,6 +10,7 @@ import {
   type Run,
 } from '@icewright/engine';
 import { useEffect, useRef, useState } from 'react';
+import type { People } from '../people/people-of.ts';
 
 /** What else is found in a plan besides its run: in its flow. */
 export type MoreFindings = (plan: Drill, run: Run) => readonly Finding[];
@@ -26,6 +27,8 @@ const SLICE_MS = 8;
 export function useMends(asked: {
   readonly drill: Drill;
   readonly rink: Rink;
+  /** Who skated the rep with the findings. */
+  readonly models: People['inOneRep'];
   readonly findings: readonly Finding[];
   /** False while something is in the hand, or the findings belong to an earlier state of the drill. */
   readonly isAtRest: boolean;
@@ -33,7 +36,7 @@ export function useMends(asked: {
   readonly inView: ReadonlySet<number>;
   readonly more?: MoreFindings | undefined;
 }): readonly (Mend | NoMend | undefined)[] {
-  const { drill, rink, findings, isAtRest } = asked;
+  const { drill, rink, findings, isAtRest, models } = asked;
   const [known, setKnown] = useState<{
     readonly of: readonly Finding[];
     readonly mends: ReadonlyMap<number, Mend | NoMend>;
@@ -58,7 +61,7 @@ export function useMends(asked: {
         const index = findings.findIndex((_, at) => inView.current.has(at) && !mends.has(at));
         const finding = findings[index];
         if (finding === undefined) break;
-        const search = searches.get(index) ?? searchFor(drill, rink, finding, more.current);
+        const search = searches.get(index) ?? searchFor({ ...asked, finding, more: more.current });
         searches.set(index, search);
         const step = search.next();
         if (step.done) mends.set(index, step.value);
@@ -77,7 +80,7 @@ export function useMends(asked: {
       window.clearTimeout(timer);
       goOnNow.current = () => {};
     };
-  }, [spots, pucks, gear, games, flow, level, rink, findings, isAtRest]);
+  }, [spots, pucks, gear, games, flow, level, rink, models, findings, isAtRest]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what has come into view is looked for then
   useEffect(() => goOnNow.current(), [asked.inView]);
 
@@ -89,13 +92,22 @@ const NONE: ReadonlyMap<number, Mend | NoMend> = new Map();
 /** Each step is one run tried; the last gives the answer. */
 type MendSearch = ReturnType<typeof mendSearch>;
 
-const searchFor = (drill: Drill, rink: Rink, finding: Finding, more: MoreFindings | undefined): MendSearch =>
-  mendSearch({
+const searchFor = (asked: {
+  readonly drill: Drill;
+  readonly rink: Rink;
+  readonly models: People['inOneRep'];
+  readonly finding: Finding;
+  readonly more: MoreFindings | undefined;
+}): MendSearch => {
+  const { drill, rink, models, finding, more } = asked;
+  return mendSearch({
     plan: drill,
     rink,
     level: levelOf(drill.level),
+    models,
     finding,
     newAct: newId<'act'>(),
     newPuck: newId<'puck'>(),
     ...(more === undefined ? {} : { more: (plan, run) => more(plan as Drill, run) }),
   });
+};

@@ -13,11 +13,15 @@ import { percentSaid } from '../../parts/figures.ts';
 import { Cancelled } from '../many/many-pool.ts';
 import { type Playing, playTune, sharedPool } from '../many/play-many.ts';
 import { MANY_SEED } from '../many/use-many.ts';
+import { USUAL_REPS } from '../many/use-tune.ts';
+import type { People } from '../people/people-of.ts';
 import { firstNewFinding } from './new-findings.ts';
 
 export interface TunedVersions {
   /** Which one is being looked for. */
   readonly looking: 'simpler' | 'harder' | null;
+  /** Share of the reps it mostly takes that are played, 0 to 1. */
+  readonly doneRatio: number;
   /** Why there is none, after it was looked for. */
   readonly whyNot: string | null;
   /** Looks for the version, or stops when it is being looked for. */
@@ -28,10 +32,12 @@ export interface TunedVersions {
 export function useTunedVersion(
   drill: Drill,
   outcome: Outcome | null,
+  people: People,
   onMade: (drill: Drill, as: 'simpler' | 'harder') => void,
 ): TunedVersions {
   const [looking, setLooking] = useState<'simpler' | 'harder' | null>(null);
   const [whyNot, setWhyNot] = useState<string | null>(null);
+  const [doneRatio, setDoneRatio] = useState(0);
   const playing = useRef<Playing<TuneAnswer> | null>(null);
   useEffect(() => () => playing.current?.cancel(), []);
   const look = (as: 'simpler' | 'harder') => {
@@ -46,12 +52,13 @@ export function useTunedVersion(
       return;
     }
     setLooking(as);
+    setDoneRatio(0);
     const wantedRatio = as === 'simpler' ? SIMPLER_RATIO.value : HARDER_RATIO.value;
     const work = playTune(
       sharedPool(),
-      { plan: drill, level: drill.level, rink: drill.rink, seed: MANY_SEED },
+      { plan: drill, level: drill.level, rink: drill.rink, people: people.bySpot, seed: MANY_SEED },
       { free, outcome, wantedRatio },
-      () => {},
+      (asked, done) => setDoneRatio(Math.min(1, done / Math.max(asked, USUAL_REPS))),
     );
     playing.current = work;
     work.answer.then(
@@ -77,7 +84,7 @@ export function useTunedVersion(
       },
     );
   };
-  return { looking, whyNot, look };
+  return { looking, doneRatio, whyNot, look };
 }
 
 /** Whose start is moved: who is to catch, to be level, to pass; for the habit itself the first of us who skates. */

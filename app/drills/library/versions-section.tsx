@@ -3,10 +3,11 @@ import type { Id, Outcome } from '@icewright/engine';
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Act } from '../../parts/act.tsx';
-import { daySaid, today } from '../../parts/figures.ts';
+import { daySaid, percentSaid, today } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
 import { createDocument, useDocuments } from '../../shell/book.ts';
 import { entriesOf } from '../../shell/season.ts';
+import type { People } from '../people/people-of.ts';
 import { HabitWent } from './habit-went.tsx';
 import { halfIceOf, type Made } from './half-ice.ts';
 import { useTunedVersion } from './use-tuned-version.ts';
@@ -22,6 +23,7 @@ export function VersionsSection(props: {
   readonly drill: Drill;
   readonly team: Team;
   readonly outcome: Outcome | null;
+  readonly people: People;
 }) {
   const { id, drill, team, outcome } = props;
   const [, go] = useLocation();
@@ -61,7 +63,7 @@ export function VersionsSection(props: {
       })}`,
     );
   };
-  const tuned = useTunedVersion(drill, outcome, keep);
+  const tuned = useTunedVersion(drill, outcome, props.people, keep);
   const take = (made: Made, as: Variant) => {
     if ('whyNot' in made) setWhyNot(made.whyNot);
     else keep(made.drill, as);
@@ -106,7 +108,11 @@ export function VersionsSection(props: {
               tuned.look(as);
             }}
           >
-            {tuned.looking === as ? `Stop looking` : as === 'simpler' ? 'Simpler' : 'Harder'}
+            {tuned.looking === as
+              ? `Stop, ${percentSaid(tuned.doneRatio)} looked through`
+              : as === 'simpler'
+                ? 'Simpler'
+                : 'Harder'}
           </Act>
         ))}
         <Act onPress={() => take(halfIceOf(drill), 'halfIce')}>Half ice</Act>

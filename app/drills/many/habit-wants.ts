@@ -1,9 +1,10 @@
 import type { Drill, Team } from '@icewright/book';
-import { type Outcome, type OutcomeWords, outcomeWords, wantKeyOf } from '@icewright/engine';
+import { type Id, type Outcome, type OutcomeWords, outcomeWords, wantKeyOf } from '@icewright/engine';
 import { named } from '../../parts/named.ts';
 
 /** That a habit is held, by its own standard. */
 export interface HabitWant {
+  readonly habit: Id<'habit'>;
   readonly title: string;
   readonly outcome: Outcome;
 }
@@ -16,7 +17,7 @@ export const habitWantsOf = (served: Drill['habits'], habits: Team['habits']): r
     if (habit === undefined || !habit.kept) continue;
     const outcome: Outcome = { kind: 'standardHeld', standard: habit.standard };
     const key = wantKeyOf(outcome);
-    if (!wants.has(key)) wants.set(key, { title: named(habit.title, 'habit'), outcome });
+    if (!wants.has(key)) wants.set(key, { habit: id, title: named(habit.title, 'habit'), outcome });
   }
   return [...wants.values()];
 };

@@ -7,6 +7,7 @@ import type {
   RinkChoice,
   Tally,
 } from '@icewright/engine';
+import type { People } from '../people/people-of.ts';
 
 /** What a worker has to know once of the drill it is to play. */
 export interface ManyDrill {
@@ -14,6 +15,8 @@ export interface ManyDrill {
   readonly rink: RinkChoice;
   readonly level: LevelId;
   readonly seed: number;
+  /** Who skates instead of the level's skater, in turn; nobody when left out. */
+  readonly people?: People['bySpot'];
 }
 
 /** A few reps that one worker plays in one go: short, so that it is soon free for something newer. */

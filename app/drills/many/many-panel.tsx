@@ -6,16 +6,16 @@ import {
   LINE_IDS,
   LINE_WORDS,
   type LineId,
-  levelOf,
   outcomeRate,
   wantKeyOf,
 } from '@icewright/engine';
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { percentSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
 import { useIsInView } from '../../parts/use-in-view.ts';
+import { whoSaid } from '../people/who-said.ts';
 import { wantWords } from './habit-wants.ts';
 import { ManyMore } from './many-more.tsx';
 import { ManyWhy } from './many-why.tsx';
@@ -23,7 +23,13 @@ import { MANY_REPS } from './play-many.ts';
 import type { Many } from './use-many.ts';
 
 /** How often the drill gives what is wanted, over a thousand reps with people who differ. */
-export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly many: Many }) {
+export function ManyPanel(props: {
+  readonly drill: Drill;
+  readonly many: Many;
+  /** Who skates the reps, in words that can be changed. */
+  readonly children: ReactNode;
+}) {
+  const { drill, many } = props;
   const { wanted, tally, onInView } = many;
   const section = useRef<HTMLElement>(null);
   const isInView = useIsInView(section);
@@ -35,9 +41,10 @@ export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly man
       <h2>
         <ManyWord many={many} />{' '}
         <span className="q3">
-          {MANY_REPS.toLocaleString('en-GB')} reps, {levelOf(drill.level).words.toLowerCase()}
+          {MANY_REPS.toLocaleString('en-GB')} reps, {whoSaid(drill, many.people)}
         </span>
       </h2>
+      {props.children}
       {wanted === null && (
         <p className="q2">
           Nothing here comes out one way or the other yet: add a pass, a chase, or somebody who comes back.
@@ -50,7 +57,7 @@ export function ManyPanel({ drill, many }: { readonly drill: Drill; readonly man
               <Reading
                 value={percentSaid(rate.rateRatio)}
                 estimate
-                why={<ManyWhy drill={drill} tally={tally} counted={counted} />}
+                why={<ManyWhy drill={drill} people={many.people} tally={tally} counted={counted} />}
               />
             </span>
           ) : (

@@ -3,16 +3,19 @@ import {
   levelOf,
   type ManyTally,
   type OutcomeTally,
+  OWN_SPEED_SD_RATIO,
   REACTION_SD_RATIO,
   type Row,
   spreadOf,
   TAU_SD_RATIO,
 } from '@icewright/engine';
 import { numberSaid } from '../../parts/figures.ts';
+import type { People } from '../people/people-of.ts';
 
 /** What the figure rests on: who was drawn from what, what was counted, and how the interval comes. */
 export function ManyWhy(props: {
   readonly drill: Drill;
+  readonly people: People;
   readonly tally: ManyTally;
   readonly counted: OutcomeTally;
 }) {
@@ -31,6 +34,14 @@ export function ManyWhy(props: {
       s ± <Figure row={REACTION_SD_RATIO} percent /> %. Half of the passes leave within{' '}
       <DegreesOff row={rows.passDirectionSdRad} /> of where they are meant, and a puck at the blade is brought
       under control with a rate of <Figure row={rows.controlRatePerS} /> a second.
+      {props.people.count > 0 && (
+        <>
+          {' '}
+          V and τ of {props.people.count === 1 ? 'one skater' : `${props.people.count} skaters`} are those of
+          the team’s own timed sprints, ± {numberSaid(OWN_SPEED_SD_RATIO.value * 100)} % from day to day;
+          where several skate one spot they take turns.
+        </>
+      )}
       {spread !== undefined && (
         <>
           {' '}

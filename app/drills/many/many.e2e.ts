@@ -16,6 +16,8 @@ const LONG = { timeout: 90_000 };
 const figure = (page: Page) => page.locator('.many-rate > button');
 const opened = async (page: Page): Promise<void> => {
   await page.goto(`${app.url}/drills/drill-middle-first`);
+  // They are played once somebody can see them: on a narrow page that is below the ice.
+  await page.locator('.many').scrollIntoViewIfNeeded();
   await page.getByText(/^95 % interval/).waitFor(LONG);
 };
 /** What the habit wants comes first; here the next one in the menu is wanted. */

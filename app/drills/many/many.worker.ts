@@ -1,4 +1,5 @@
 import { levelOf, manyRun, playableOf, rinkOf, runMemory, talliedAt } from '@icewright/engine';
+import { atTurn } from '../people/people-of.ts';
 import type { ManyAnswered, ManyAsked, ManyDrill, ManyPart } from './many-messages.ts';
 
 // Plays reps on a core of its own. One message, one short chunk: a newer drill never waits for long.
@@ -24,14 +25,15 @@ const answerTo = (asked: ManyAsked): ManyAnswered => {
   }
 };
 
-const partOf = ({ plan, rink, level, seed }: ManyDrill, { chunk }: ManyAsked): ManyPart => {
+const partOf = ({ plan, rink, level, seed, people = {} }: ManyDrill, { chunk }: ManyAsked): ManyPart => {
   const { fromRep, repCount } = chunk;
+  const models = atTurn(people, fromRep);
   if (chunk.kind === 'successes') {
     const { free, outcome, value } = chunk;
-    const tunable = { plan, rink: rinkOf(rink), level: levelOf(level), free, outcome, seed };
+    const tunable = { plan, rink: rinkOf(rink), level: levelOf(level), free, outcome, seed, models };
     return talliedAt(tunable, value, fromRep, repCount, memory);
   }
   const playable = playableOf(plan, rinkOf(rink), levelOf(level));
   if (playable.kind === 'unplayable') throw new Error(`a drill with ${playable.issues.length} issues`);
-  return manyRun(playable, { seed, fromRep, repCount, outcomes: chunk.outcomes, memory });
+  return manyRun(playable, { seed, fromRep, repCount, outcomes: chunk.outcomes, memory, models });
 };

@@ -7,11 +7,12 @@ import {
   type TuneAnswer,
   tuneSteps,
 } from '@icewright/engine';
+import { REPS_A_TURN } from '../people/people-of.ts';
 import type { ManyChunk, ManyDrill } from './many-messages.ts';
 import { Cancelled, type ManyPool, type ManyWork, manyPool } from './many-pool.ts';
 
 export const MANY_REPS = 1000;
-const CHUNK_REPS = 25;
+const CHUNK_REPS = REPS_A_TURN;
 /** Fewer reps than a tuned test: an answer within seconds, with the ± that so many give. */
 const LOOKS = { scanReps: 75, repCount: 500 };
 

@@ -2,6 +2,7 @@ import { changesFor, type FreeQuantity, type Outcome, type TuneAnswer } from '@i
 import { Act } from '../../parts/act.tsx';
 import { type Lengths, numberSaid } from '../../parts/figures.ts';
 import { Sentence } from '../../parts/sentence.tsx';
+import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { type FreeWords, freeWords } from './free-words.ts';
 import { TuneCurveView } from './tune-curve-view.tsx';
@@ -11,11 +12,12 @@ import { freeKeyOf, type Tune, useTune } from './use-tune.ts';
 export function TunePanel(props: {
   readonly hand: Hand;
   readonly outcome: Outcome | null;
+  readonly people: People;
   readonly lengths: Lengths;
 }) {
   const { hand, outcome, lengths } = props;
   const { drill } = hand;
-  const tune = useTune(drill, outcome);
+  const tune = useTune(drill, outcome, props.people);
   const { free, answer } = tune;
   if (free === null) return null;
   const words = freeWords(free, drill, lengths);

@@ -1,8 +1,11 @@
-import type { Drill, Team } from '@icewright/book';
+import type { Team } from '@icewright/book';
 import { isSameWant, type ManyTally, type Outcome, outcomesOf } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
 import { useIsPageShown } from '../../parts/use-in-view.ts';
+import type { People } from '../people/people-of.ts';
+import type { Hand } from '../use-hand.ts';
 import { type HabitWant, habitWantsOf } from './habit-wants.ts';
+import { keptOutcome, wantToKeep } from './kept-want.ts';
 import { Cancelled } from './many-pool.ts';
 import { playMany, sharedPool } from './play-many.ts';
 import { useRested } from './use-rested.ts';
@@ -17,6 +20,8 @@ export interface Many {
   readonly habitWants: readonly HabitWant[];
   readonly wanted: Outcome | null;
   readonly onWant: (outcome: Outcome) => void;
+  /** Who skates the reps. */
+  readonly people: People;
   /** The last whole many-run; null before the first. */
   readonly tally: ManyTally | null;
   /** True when `tally` is of an earlier drill or of another want, and has been for a while. */
@@ -33,20 +38,34 @@ export interface Many {
 }
 
 /** `moves`: something is in a hand, and the drill is as it was before. */
-export function useMany(drill: Drill, canRun: boolean, team: Team, moves: boolean): Many {
+export function useMany(
+  hand: Pick<Hand, 'drill' | 'keep'>,
+  canRun: boolean,
+  team: Team,
+  people: People,
+  moves: boolean,
+): Many {
+  const { drill, keep } = hand;
   const { spots, pucks, gear, level, rink, habits: served } = drill;
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
   const { habits } = team;
   const habitWants = useMemo(() => habitWantsOf(served, habits), [served, habits]);
-  // What the drill is for comes before what else can be wanted of it.
-  const outcomes = useMemo(
-    () => [...habitWants.map(want => want.outcome), ...outcomesOf(plan)],
-    [habitWants, plan],
+  const { wanted: kept } = drill;
+  const chosen = useMemo(
+    () => keptOutcome({ spots, ...(kept && { wanted: kept }) }, habitWants),
+    [spots, kept, habitWants],
   );
-  const [asked, setAsked] = useState<Outcome | null>(null);
-  const wanted =
-    asked !== null && outcomes.some(one => isSameWant(one, asked)) ? asked : (outcomes[0] ?? null);
-  const key = useMemo(() => JSON.stringify([plan, level, rink, wanted]), [plan, level, rink, wanted]);
+  // What the drill is for comes before what else can be wanted of it.
+  const outcomes = useMemo(() => {
+    const all = [...habitWants.map(want => want.outcome), ...outcomesOf(plan)];
+    return chosen === null || all.some(one => isSameWant(one, chosen)) ? all : [chosen, ...all];
+  }, [habitWants, plan, chosen]);
+  const wanted = chosen ?? outcomes[0] ?? null;
+  const { bySpot } = people;
+  const key = useMemo(
+    () => JSON.stringify([plan, level, rink, wanted, bySpot]),
+    [plan, level, rink, wanted, bySpot],
+  );
   const [found, setFound] = useState<{ readonly key: string; readonly tally: ManyTally } | null>(null);
   const [doneRatio, setDoneRatio] = useState<number | null>(null);
   const [stoppedKey, setStoppedKey] = useState<string | null>(null);
@@ -70,7 +89,12 @@ export function useMany(drill: Drill, canRun: boolean, team: Team, moves: boolea
     if (!isDue || wanted === null) return;
     setDoneRatio(0);
     setFailure(null);
-    const work = playMany(sharedPool(), { plan, level, rink, seed: MANY_SEED }, [wanted], setDoneRatio);
+    const work = playMany(
+      sharedPool(),
+      { plan, level, rink, people: bySpot, seed: MANY_SEED },
+      [wanted],
+      setDoneRatio,
+    );
     work.answer.then(
       tally => {
         setFound({ key, tally });
@@ -96,7 +120,11 @@ export function useMany(drill: Drill, canRun: boolean, team: Team, moves: boolea
       outcomes,
       habitWants,
       wanted,
-      onWant: setAsked,
+      onWant: outcome => {
+        const value = wantToKeep(outcome, habitWants);
+        if (value !== null) keep([{ path: ['wanted'], value }]);
+      },
+      people,
       tally,
       isStale,
       doneRatio,
@@ -106,6 +134,6 @@ export function useMany(drill: Drill, canRun: boolean, team: Team, moves: boolea
       onStart: () => setStoppedKey(null),
       onInView: setInView,
     }),
-    [outcomes, habitWants, wanted, tally, isStale, doneRatio, isStopped, failure, key],
+    [outcomes, habitWants, wanted, people, tally, isStale, doneRatio, isStopped, failure, key, keep],
   );
 }

@@ -9,6 +9,7 @@ import {
   type TuneAnswer,
 } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
+import type { People } from '../people/people-of.ts';
 import { Cancelled } from './many-pool.ts';
 import { playTune, sharedPool } from './play-many.ts';
 import { MANY_SEED } from './use-many.ts';
@@ -39,8 +40,9 @@ interface Found {
   readonly range: { readonly low: number; readonly high: number };
 }
 
-export function useTune(drill: Drill, outcome: Outcome | null): Tune {
+export function useTune(drill: Drill, outcome: Outcome | null, people: People): Tune {
   const { spots, pucks, gear, level, rink } = drill;
+  const { bySpot } = people;
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
   const quantities = useMemo(
     () => (outcome === null ? [] : spotsOf(drill, outcome).flatMap(spot => freeQuantitiesOf(plan, spot))),
@@ -54,8 +56,11 @@ export function useTune(drill: Drill, outcome: Outcome | null): Tune {
     () =>
       free === null
         ? ''
-        : JSON.stringify([planWith(plan, free, 0), level, rink, outcome, freeKeyOf(free)], roundedNumbers),
-    [plan, free, level, rink, outcome],
+        : JSON.stringify(
+            [planWith(plan, free, 0), level, rink, outcome, freeKeyOf(free), bySpot],
+            roundedNumbers,
+          ),
+    [plan, free, level, rink, outcome, bySpot],
   );
   const key = `${wantedRatio} ${curveKey}`;
   const [found, setFound] = useState<Found | null>(null);
@@ -75,7 +80,7 @@ export function useTune(drill: Drill, outcome: Outcome | null): Tune {
     const range = { low: free.low, high: free.high };
     const work = playTune(
       sharedPool(),
-      { plan, level, rink, seed: MANY_SEED },
+      { plan, level, rink, people: bySpot, seed: MANY_SEED },
       { free, outcome, wantedRatio },
       (asked, done) => setDoneRatio(done / Math.max(asked, USUAL_REPS)),
     );
@@ -122,7 +127,7 @@ const roundedNumbers = (_: string, value: unknown): unknown =>
   typeof value === 'number' ? Math.round(value * 1e6) / 1e6 : value;
 
 /** Reps that a search mostly takes: for the line that runs, until it is known better. */
-const USUAL_REPS = 6000;
+export const USUAL_REPS = 6000;
 
 export const freeKeyOf = (free: FreeQuantity): string =>
   free.kind === 'spotAlong' ? `${free.spot} ${free.way}` : `${free.spot} ${free.kind} ${free.act}`;

@@ -16,7 +16,12 @@ interface Props {
 
 /** Where the wanted came along the sheet, on the scale of the ice above it. */
 export function WhereStrip(props: Props) {
-  const { tally } = props.many;
+  const { tally, wanted } = props.many;
+  // Its room is kept while the reps are still to come: what is below must not jump under a hand.
+  if (tally === null && wanted !== null)
+    return wantWords(wanted, props.drill, props.many.habitWants).where === undefined ? null : (
+      <div className="where-strip is-to-come" aria-hidden />
+    );
   const counted = tally?.outcomes[0];
   if (!tally || !counted || counted.yes.count + counted.other.count === 0) return null;
   const words = wantWords(counted.outcome, props.drill, props.many.habitWants);

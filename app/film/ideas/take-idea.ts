@@ -24,6 +24,9 @@ export function takeIdea(idea: Idea, origin: IdeaOrigin, team: Team): string {
       }),
       says: origin.says,
       habits: [origin.habit],
+      // What the idea was tuned to stays what is counted of it.
+      wanted:
+        idea.outcome.kind === 'standardHeld' ? { kind: 'habitHeld', habit: origin.habit } : idea.outcome,
       ...(structuredClone(plan) as Pick<Drill, 'spots' | 'pucks' | 'gear'>),
       ...more,
     });
