@@ -27,7 +27,7 @@ export function DrillList({ team }: { readonly team: Team }) {
     [team.contents],
   );
   const views = useDocuments('drill', ids);
-  const takeIn = useTakeIn(team);
+  const takeIn = useTakeIn(team, views);
   const make = () =>
     go(
       `/drills/${createDocument(
@@ -56,12 +56,19 @@ export function DrillList({ team }: { readonly team: Team }) {
     [practices],
   );
   const shownCount = shelves.reduce((sum, shelf) => sum + 1 + shelf.versions.length, 0);
+  // A version counts with its drill, as long as that is here.
+  const versionCount = ready.filter(([, { variantOf }]) => views.has(variantOf?.drill as never)).length;
   const unreadCount = ids.filter(id => views.get(id)?.state === 'refused').length;
   const head = (
     <RunningHead
       title="Drills"
       titleWords="Drills"
-      meta={<b>{countSaid(ids.length, 'drill')}</b>}
+      meta={
+        <>
+          <b>{countSaid(ids.length - versionCount, 'drill')}</b>
+          {versionCount > 0 && ` and ${countSaid(versionCount, 'version')} of them`}
+        </>
+      }
       acts={
         <>
           <TakeInAct take={takeIn.take} />
@@ -105,7 +112,7 @@ export function DrillList({ team }: { readonly team: Team }) {
           </label>
           {shownCount < ready.length && (
             <p className="q3" role="status">
-              {countSaid(shownCount, 'drill')} of {ready.length}.{' '}
+              {shownCount} of {countSaid(ready.length, 'drill and version', 'drills and versions')}.{' '}
               <Act bare onPress={() => setQuery(ANY)}>
                 Show all
               </Act>

@@ -54,14 +54,18 @@ function facingOf(drill: Drill, what: GearKind, { xM, yM }: IcePoint): number {
   return xM > 0 ? Math.PI : 0;
 }
 
-const SHOULDER_ROOM_M = 2; // two discs of the drawing beside each other, our choice
+const SHOULDER_ROOM_M = 3.5; // two discs of the drawing with the handle of one between, our choice
+const A_SIDE = 3; // so many stand on either side of the middle before a new row is begun
 
 /** A free place near centre ice, for what is set down by key: each beside the one before. */
 export function freePlaceNearCentre(drill: Drill): IcePoint {
   const taken = [...Object.values(drill.spots), ...Object.values(drill.pucks), ...Object.values(drill.gear)];
   for (let step = 0; ; step += 1) {
-    const atM = { xM: 0, yM: step % 2 === 0 ? -step : step + 1 };
-    if (step > 9) return { xM: step, yM: 0 };
+    const row = Math.floor(step / (2 * A_SIDE + 1));
+    const inRow = step % (2 * A_SIDE + 1);
+    const away = Math.ceil(inRow / 2) * SHOULDER_ROOM_M;
+    const atM = { xM: row * SHOULDER_ROOM_M, yM: inRow % 2 === 0 ? -away : away };
+    if (row > 5) return atM;
     if (taken.every(each => Math.hypot(each.atM.xM - atM.xM, each.atM.yM - atM.yM) >= SHOULDER_ROOM_M))
       return atM;
   }

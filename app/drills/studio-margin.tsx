@@ -44,8 +44,6 @@ export function StudioMargin({ panels, ...props }: Props & { readonly panels: Re
         run={props.run}
         flowing={props.flowing}
         team={props.team}
-        wanted={props.many.wanted}
-        people={props.many.people}
         onPick={props.onPick}
         onSeek={props.onSeek}
       />
@@ -64,9 +62,7 @@ const HowOften = memo(function HowOften({ seen, many, team }: Pick<Props, 'seen'
   );
 });
 
-const Block = memo(function Block(
-  props: Omit<Props, 'many'> & { readonly wanted: Outcome | null; readonly people: People },
-) {
+const Block = memo(function Block(props: Omit<Props, 'many'>) {
   const { id, seen, run, flowing, team, onPick, onSeek } = props;
   const { hand, rink } = seen;
   const { drill, keep } = hand;
@@ -84,8 +80,6 @@ const Block = memo(function Block(
       />
       <FlowPanel id={id} drill={drill} run={run} flowing={flowing} team={team} onKeep={keep} />
       <Events atRest={props.atRest} follow={props.follow} onSeek={onSeek} />
-      <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} people={props.people} />
-      <DrillWords id={id} drill={drill} team={team} />
     </>
   );
 });
@@ -93,4 +87,18 @@ const Block = memo(function Block(
 const Events = memo(function Events(props: Pick<Props, 'atRest' | 'follow' | 'onSeek'>) {
   const { hand, run } = useFollowed(props.follow, props.atRest);
   return run === null ? null : <EventsPanel drill={hand.drill} run={run} onSeek={props.onSeek} />;
+});
+
+/** What else there is of the drill, and what is said of it: where the page is wide it fills the room below the work. */
+export const StudioTail = memo(function StudioTail(
+  props: Pick<Props, 'id' | 'seen' | 'team'> & { readonly wanted: Outcome | null; readonly people: People },
+) {
+  const { id, seen, team } = props;
+  const { drill } = seen.hand;
+  return (
+    <div className="studio-tail margin">
+      <VersionsSection id={id} drill={drill} team={team} outcome={props.wanted} people={props.people} />
+      <DrillWords id={id} drill={drill} team={team} />
+    </div>
+  );
 });

@@ -5,7 +5,7 @@ import { ActsPanel } from './acts-panel.tsx';
 import type { Chosen } from './chosen.ts';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { flowFindings } from './findings/flow-findings.ts';
-import type { WhoIsHere } from './flow/use-flow.ts';
+import type { WhoIsHere } from './flow/who-is-here.ts';
 import type { Follow } from './follow.ts';
 import type { People } from './people/people-of.ts';
 import { useFollowed } from './use-follow.ts';

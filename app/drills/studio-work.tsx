@@ -2,6 +2,7 @@ import type { Team } from '@icewright/book';
 import type { SpotId } from '@icewright/engine';
 import { memo, type ReactNode, useState } from 'react';
 import { Act } from '../parts/act.tsx';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { FreezeGhosts } from './edit/freeze-ghosts.tsx';
@@ -23,12 +24,15 @@ export function StudioWork(props: {
   readonly team: Team;
   readonly isBelow: boolean;
   readonly panels: ReactNode;
+  /** What stands below the score. */
+  readonly children: ReactNode;
 }) {
   const { studio, team, isBelow } = props;
   const { hand, rink, seen, run, rep, many, selection, chosen, flag, playback, say } = studio;
   const { drill } = hand;
   const { lengths } = team;
   const [placing, setPlacing] = useState<Thing | null>(null);
+  const isSmall = useIsNarrow(701);
   const [isGhostly, setGhostly] = useState(false);
   useStudioKeys(studio, () => setPlacing(null));
   const arrange = useArrange({ hand, rink, selection, onSelect: studio.select, onSaid: say });
@@ -42,6 +46,21 @@ export function StudioWork(props: {
     hand.keep(writes);
     choosePlaced(spotId ?? null);
   };
+  // On a phone the ice comes first, and what can be set on it below.
+  const things = (
+    <>
+      <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
+        {drill.from !== undefined && (
+          <span className="things-end">
+            <Act isOn={isGhostly} label="Ghosts of the freeze" onPress={() => setGhostly(!isGhostly)}>
+              Ghosts
+            </Act>
+          </span>
+        )}
+      </ThingsLine>
+      {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />}
+    </>
+  );
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents lint/a11y/noStaticElementInteractions: flags are pressed by key in the list of findings
     <div
@@ -50,16 +69,7 @@ export function StudioWork(props: {
       onPointerDownCapture={flag.onPointerDownCapture}
       onClick={flag.onClick}
     >
-      <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
-        {drill.from !== undefined && (
-          <span className="things-end">
-            <Act isOn={isGhostly} onPress={() => setGhostly(!isGhostly)}>
-              Ghosts of the freeze
-            </Act>
-          </span>
-        )}
-      </ThingsLine>
-      {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />}
+      {!isSmall && things}
       <Board
         hand={hand}
         rink={rink}
@@ -80,6 +90,7 @@ export function StudioWork(props: {
           </>
         }
       />
+      {isSmall && things}
       <Strip drill={seen.hand.drill} rink={rink} many={many} lengths={lengths} />
       <HandLine
         hand={hand}
@@ -111,6 +122,7 @@ export function StudioWork(props: {
           />
         </>
       )}
+      {props.children}
     </div>
   );
 }

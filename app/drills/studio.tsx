@@ -4,11 +4,12 @@ import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { OutPanel } from './out/out-panel.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
 import { StudioHead } from './studio-head.tsx';
-import { StudioMargin } from './studio-margin.tsx';
+import { StudioMargin, StudioTail } from './studio-margin.tsx';
 import { StudioPanels } from './studio-panels.tsx';
 import { StudioWork } from './studio-work.tsx';
 import { useSteady } from './use-steady.ts';
 import { useStudio } from './use-studio.ts';
+import './studio.css';
 
 /** One drill on the ice: drawn by hand, run at every change, read before the whistle. */
 export function Studio({
@@ -43,6 +44,9 @@ export function Studio({
       onGone={onGone}
     />
   );
+  const tail = (
+    <StudioTail id={id} seen={seen} team={team} wanted={studio.many.wanted} people={studio.people} />
+  );
   return (
     <>
       <StudioHead
@@ -63,7 +67,9 @@ export function Studio({
         )}
         {isHanding && <OutPanel id={id} drill={kept} team={team} onClose={() => setHanding(false)} />}
         <div className="two">
-          <StudioWork studio={studio} team={team} isBelow={isBelow} panels={isBelow && panels} />
+          <StudioWork studio={studio} team={team} isBelow={isBelow} panels={isBelow && panels}>
+            {!isBelow && tail}
+          </StudioWork>
           <div className="margin">
             <StudioMargin
               id={id}
@@ -78,6 +84,7 @@ export function Studio({
               onPick={studio.pick}
               onSeek={playback.seek}
             />
+            {isBelow && tail}
           </div>
         </div>
       </div>

@@ -2,6 +2,7 @@ import type { Game, Team } from '@icewright/book';
 import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
@@ -12,6 +13,7 @@ import { useDesk } from './freeze-desk.ts';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
 import { freezeViewOf } from './freeze-view.ts';
+import { ToIdeas } from './ideas/to-ideas.tsx';
 import { LiveTie } from './live/live-tie.tsx';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
@@ -129,6 +131,7 @@ export function FilmRoom({
   };
   useFilmKeys({ player, beginMark: marking.begin, freezeNow, neighbour });
 
+  const isNarrow = useIsNarrow(1100);
   const habit = moment?.habit ?? freeze?.habit;
   return (
     <>
@@ -140,6 +143,7 @@ export function FilmRoom({
           <Act onPress={freezeNow}>
             Freeze <kbd>F</kbd>
           </Act>
+          {view?.fit && isNarrow && <ToIdeas />}
           {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
         </>,
       )}

@@ -9,7 +9,10 @@ export function UndoActs() {
   const { canUndo, canRedo } = useUndo(id);
   return (
     <>
-      <Act onPress={() => undo(id)} notNow={canUndo ? undefined : 'nothing of yours to undo here'}>
+      <Act
+        onPress={() => undo(id)}
+        notNow={canUndo ? undefined : 'nothing of yours since this page was loaded'}
+      >
         Undo
       </Act>
       <Act onPress={() => redo(id)} notNow={canRedo ? undefined : 'nothing to redo here'}>

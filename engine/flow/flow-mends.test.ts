@@ -64,7 +64,7 @@ const cases: readonly {
       flow: { next: { on: 'every', seconds: 30 }, ends: 'one', pauseS: 0, goesTo: {} },
     },
     of: setting(4),
-    mends: /^Start a go every \d+ s|^Run it at/,
+    mends: /^Start a rep every \d+ s|^Run it at/,
   },
   {
     kind: 'tooFewSkaters',

@@ -67,9 +67,9 @@ const changeSentence = (says: MendSays, plan: DrillPlan, lengths: Lengths): stri
     case 'gapInstead':
       return `Let ${who} keep a gap of ${length} instead of closing in.`;
     case 'goEvery':
-      return `Start a go every ${seconds}${says.ends ? `, ${ENDS_WORDS[says.ends]}` : ''}.`;
+      return `Start a rep every ${seconds}${says.ends ? `, ${ENDS_WORDS[says.ends]}` : ''}.`;
     case 'pauseFor':
-      return `Leave ${seconds} between two goes.`;
+      return `Leave ${seconds} between two reps.`;
     case 'ends':
       return `Run it ${ENDS_WORDS[says.ends ?? 'one']}.`;
     case 'morePucks':

@@ -63,7 +63,7 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
         : `${who} pins ${other} at the boards: mind that body checking is not for this level. Your federation's rules decide.`;
     case 'lineStandsTooLong':
       return finding.unit === 's'
-        ? `The ${who} line stands too long: ${seconds(finding.value)} between two goes, ${seconds(finding.threshold)} at most after one so short.`
+        ? `The ${who} line stands too long: ${seconds(finding.value)} between two reps, ${seconds(finding.threshold)} at most after one so short.`
         : `Only ${finding.value.toFixed(1)} skaters move at once, ${finding.threshold.toFixed(1)} in an ordinary practice; the ${who} line stands longest.`;
     case 'tooFewSkaters':
       if (who === undefined)

@@ -8,7 +8,7 @@ import { spotsOf } from '../route-writes.ts';
 import type { Write } from '../write.ts';
 import { flowChanged, flowIn, goesToChanged } from './flow-writes.ts';
 import { numberLine } from './number-line.ts';
-import type { WhoIsHere } from './use-flow.ts';
+import type { WhoIsHere } from './who-is-here.ts';
 
 const MINUTES = [3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20];
 const SECONDS = [3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 45, 60, 90];

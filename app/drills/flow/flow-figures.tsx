@@ -71,10 +71,10 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
   const goalies = flow.goalies.filter(goalie => goalie.shotCount > 0);
   return [
     figure(
-      'goes each',
+      'reps each',
       one => numberSaid(one.each.goCount),
       <>
-        <b>{flow.repCount} goes</b> of {numberSaid(flow.repS)} s that end within the minutes, times the spots,
+        <b>{flow.repCount} reps</b> of {numberSaid(flow.repS)} s that end within the minutes, times the spots,
         over {flow.setting.roster.skaters} skaters; the fewest {each.fewestGoes}, the most {each.mostGoes}.
       </>,
     ),
@@ -82,9 +82,9 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
       'work : rest',
       one => (one.each.restRatio === null ? '–' : `1 : ${numberSaid(one.each.restRatio)}`),
       <>
-        <b>{numberSaid(each.workS, 0)} s of work</b> each, from the first motion of a go to the last, and{' '}
+        <b>{numberSaid(each.workS, 0)} s of work</b> each, from the first motion of a rep to the last, and{' '}
         {numberSaid(each.waitS, 0)} s of the rest of the minutes.
-        {each.restS !== null && <> Between two goes {numberSaid(each.restS, 0)} s.</>}
+        {each.restS !== null && <> Between two reps {numberSaid(each.restS, 0)} s.</>}
       </>,
     ),
     figure(
@@ -99,7 +99,7 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
               `${roleOf(drill, line.spot)}: mean ${numberSaid(line.standsMeanS, 0)} s, longest ${numberSaid(line.standsLongestS, 0)} s`,
           )
           .join('; ')}
-        . From being back in line, at {numberSaid(RETURN_MPS.value, 0)} m/s, to the own go.
+        . From being back in line, at {numberSaid(RETURN_MPS.value, 0)} m/s, to the own rep.
       </>,
     ),
     figure(
@@ -115,7 +115,7 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
       'skated each',
       one => lengthSaid(one.each.distanceM, lengths, 0),
       <>
-        <b>In the goes alone</b>, as the run has the ways; without the way back to the line.
+        <b>In the reps alone</b>, as the run has the ways; without the way back to the line.
       </>,
     ),
     figure(
@@ -133,7 +133,7 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
         it has arrive arrives.
       </>,
     ),
-    figure('shots each', one => numberSaid(one.each.shotCount), <b>Shots of the run, times the goes.</b>),
+    figure('shots each', one => numberSaid(one.each.shotCount), <b>Shots of the run, times the reps.</b>),
     ...(goalies.length === 0
       ? []
       : [
@@ -145,7 +145,7 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
               ),
             <>
               <b>{goalies.map(goalie => `${goalie.number}: ${goalie.shotCount}`).join(', ')}.</b> Two at one
-              net take turns, go by go.
+              net take turns, rep by rep.
             </>,
           ),
           figure(

@@ -11,7 +11,7 @@ import { linesDrawn } from './flow-writes.ts';
 import { NearTheGame } from './near-the-game.tsx';
 import type { Flowing } from './use-flow.ts';
 
-/** The whole block of the drill: how goes follow each other, and what that gives everybody. */
+/** The whole block of the drill: how reps follow each other, and what that gives everybody. */
 export function FlowPanel(props: {
   readonly id: string;
   readonly drill: Drill;
@@ -75,10 +75,10 @@ function LinesDrawn(props: {
 const headSaid = (flow: FlowResult | NoFlow): string =>
   typeof flow === 'string'
     ? ''
-    : `${countSaid(flow.repCount, 'go', 'goes')}, one every ${numberSaid(flow.everyS)} s`;
+    : `${countSaid(flow.repCount, 'rep')}, one every ${numberSaid(flow.everyS)} s`;
 
 const NO_FLOW_SAID: Readonly<Record<Exclude<NoFlow, 'noSkaterDrawn'>, string>> = {
   nobodyHere: 'Nobody is here.',
-  nothingHappens: 'Nothing happens in a go yet, so there is nothing to count.',
-  repLongerThanBlock: 'One go takes longer than these minutes.',
+  nothingHappens: 'Nothing happens in a rep yet, so there is nothing to count.',
+  repLongerThanBlock: 'One rep takes longer than these minutes.',
 };

@@ -16,7 +16,7 @@ export function sitsOutSaid(drill: Drill, flow: FlowResult): string {
     late.length > 0 && `Never ${late.length === 1 ? 'goes' : 'go'}: the ${late.join(', the ')}.`,
     ...flow.unfilled.map(
       one =>
-        `${roleOf(drill, one.spot)} stands empty in ${one.repCount === flow.repCount ? 'every go' : `${one.repCount} of ${flow.repCount} goes`}: the figures are those of the whole rep.`,
+        `${roleOf(drill, one.spot)} stands empty in ${one.repCount === flow.repCount ? 'every rep' : `${one.repCount} of ${flow.repCount} reps`}: the figures are those of the whole rep.`,
     ),
   ].filter(Boolean);
   return said.length === 0 ? 'Nobody sits out.' : said.join(' ');
@@ -40,7 +40,7 @@ export function missingSaid(drill: Drill, flow: FlowResult, missing: FlowResult)
   if (empty.length > 0)
     return `With ${countWord(MISSING)} missing nobody is left for ${empty.join(' and ')}.`;
   return missing.lateRepCount > flow.lateRepCount && drill.flow?.next.on === 'every'
-    ? `With ${countWord(MISSING)} missing they are not back in time: a go every ${numberSaid(missing.everyS)} s.`
+    ? `With ${countWord(MISSING)} missing they are not back in time: a rep every ${numberSaid(missing.everyS)} s.`
     : '';
 }
 

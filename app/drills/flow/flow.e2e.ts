@@ -15,7 +15,7 @@ const option = (page: Page, name: string) => panel(page).getByRole('option', { n
 const figure = (page: Page, label: string) =>
   panel(page).locator('dl > div', { hasText: label }).locator('button.why').textContent();
 
-/** "92 goes, one every 7.8 s" */
+/** "92 reps, one every 7.8 s" */
 async function head(page: Page): Promise<{ goes: number; everyS: number }> {
   const [goes, everyS] = ((await panel(page).locator('h2 .q3').textContent())?.match(/[\d.]+/g) ?? []).map(
     Number,
@@ -24,7 +24,7 @@ async function head(page: Page): Promise<{ goes: number; everyS: number }> {
 }
 
 describe('the block of a drill', () => {
-  it('by key: a go every ten seconds, fewer skaters, and who is left without a place', async () => {
+  it('by key: a rep every ten seconds, fewer skaters, and who is left without a place', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/drills/drill-middle-first`);
     await panel(page).waitFor();
@@ -36,11 +36,11 @@ describe('the block of a drill', () => {
     await slot(page, 'when this one has ended').press('Enter');
     await option(page, 'every … seconds').press('Enter');
     await expect.poll(async () => (await head(page)).everyS).toBe(10);
-    // Twelve minutes: the last go that ends in time starts at a whole ten seconds.
+    // Twelve minutes: the last rep that ends in time starts at a whole ten seconds.
     const after = await head(page);
     expect(after.goes).toBe(Math.floor((720 - repS) / 10) + 1);
     // Four spots, eighteen skaters on the demo team.
-    expect(Number((await figure(page, 'goes each'))?.match(/[\d.]+/)?.[0])).toBeCloseTo(
+    expect(Number((await figure(page, 'reps each'))?.match(/[\d.]+/)?.[0])).toBeCloseTo(
       (after.goes * 4) / 18,
       1,
     );
@@ -60,11 +60,11 @@ describe('the block of a drill', () => {
   it('says how near the rep comes to the freeze it was made from, term by term, and nothing of it where it was drawn on bare ice', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/drills/drill-middle-first`);
-    await expect.poll(() => figure(page, 'as near the game as')).toMatch(/^\d+\.\d\sm, why\?$/);
-    const near = panel(page).locator('dl > div', { hasText: 'as near the game as' });
+    await expect.poll(() => figure(page, 'from where they stood')).toMatch(/^\d+\.\d\sm, why\?$/);
+    const near = panel(page).locator('dl > div', { hasText: 'from where they stood' });
     await near.locator('button.why').press('Enter');
     const said = ((await near.locator('.slip').textContent()) ?? '').replace(/\s/g, ' ');
-    const [total] = ((await figure(page, 'as near the game as')) ?? '').match(/[\d.]+/) ?? [];
+    const [total] = ((await figure(page, 'from where they stood')) ?? '').match(/[\d.]+/) ?? [];
     const [, places, gaps] =
       /Places ([\d.]+) m apart with the puck, distances to the puck ([\d.]+) m/.exec(said) ?? [];
     // The slip says how its terms make the figure: so they must, within what one decimal leaves open.
@@ -74,7 +74,7 @@ describe('the block of a drill', () => {
     await page.goto(`${app.url}/drills`);
     await page.getByRole('button', { name: 'Draw on bare ice' }).click();
     await page.getByText('Set somebody on the ice').waitFor();
-    expect(await page.getByText('as near the game as').count()).toBe(0);
+    expect(await page.getByText('from where they stood').count()).toBe(0);
     await context.close();
   });
 
@@ -93,7 +93,7 @@ describe('the block of a drill', () => {
     await context.close();
   });
 
-  it('follows the hand: a longer way makes fewer goes, before the hand lets go', async () => {
+  it('follows the hand: a longer way makes fewer reps, before the hand lets go', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/drills/drill-middle-first`);
     await panel(page).waitFor();

@@ -21,7 +21,7 @@ export function NearTheGame(props: {
   );
   return (
     <div>
-      <dt className="q3">as near the game as</dt>
+      <dt className="q3">from where they stood</dt>
       <dd>
         {likeness === null ? (
           <Reading value="–" why={<b>{noLikenessSaid(frozen)}</b>} />
@@ -52,7 +52,8 @@ function whySaid(likeness: Likeness, hasPuck: boolean, lengths: Lengths): ReactN
   return (
     <>
       <b>
-        Nearest {numberSaid(timeS)} s into the rep{isMirrored ? ', in a mirror: one side for the other' : ''}.
+        How far people stand from where they stood in the freeze, nearest {numberSaid(timeS)} s into the rep
+        {isMirrored ? ', in a mirror: one side for the other' : ''}.
       </b>{' '}
       Places {lengthSaid(placesM, lengths)} apart{hasPuck ? ' with the puck' : ''}
       {hasPuck && <>, distances to the puck {lengthSaid(gapsM, lengths)}</>}: each the root of the mean

@@ -13,13 +13,7 @@ import {
   withMissing,
 } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
-
-/** What is asked of the block besides the drill itself. Not kept: the next practice has other people. */
-export interface WhoIsHere {
-  readonly skaters: number;
-  readonly goalies: number;
-  readonly beyondLines: FlowSetting['beyondLines'];
-}
+import { rosterOf, type WhoIsHere } from './who-is-here.ts';
 
 export interface Flowing {
   readonly here: WhoIsHere;
@@ -41,11 +35,8 @@ export const MISSING = 2;
 
 /** Plays the block of the drill as it stands, for the team's roster unless told otherwise; anew at every move of the hand. */
 export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): Flowing {
-  const roster = useMemo((): WhoIsHere => {
-    const skaters = Object.values(team.skaters);
-    const goalies = skaters.filter(one => one.position === 'G').length;
-    return { skaters: skaters.length - goalies, goalies, beyondLines: 'join' };
-  }, [team.skaters]);
+  const { skaters } = team;
+  const roster = useMemo(() => rosterOf({ skaters }), [skaters]);
   const [told, setTold] = useState<WhoIsHere | null>(null);
   const here = told ?? roster;
   const { spots, pucks, gear, games, minutes, flow: beat } = drill;

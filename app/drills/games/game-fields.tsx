@@ -3,7 +3,7 @@ import type { Id, SmallGame } from '@icewright/engine';
 import { countSaid } from '../../parts/figures.ts';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
 import { numberLine } from '../flow/number-line.ts';
-import type { WhoIsHere } from '../flow/use-flow.ts';
+import type { WhoIsHere } from '../flow/who-is-here.ts';
 import type { Write } from '../write.ts';
 import { netsInside } from './game-writes.ts';
 

@@ -13,7 +13,7 @@ import {
 import { Act } from '../../parts/act.tsx';
 import { areaSaid, countSaid, type Lengths, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
-import type { WhoIsHere } from '../flow/use-flow.ts';
+import type { WhoIsHere } from '../flow/who-is-here.ts';
 import type { Write } from '../write.ts';
 import { GameFields } from './game-fields.tsx';
 import './games.css';
@@ -86,13 +86,13 @@ function GameFigures({
       )}
       {isNone(flow) ? (
         <div>
-          <dt className="q3">goes each</dt>
-          <dd>{flow.reason === 'nobodyPlays' ? 'nobody plays' : 'one go is longer than the minutes'}</dd>
+          <dt className="q3">shifts each</dt>
+          <dd>{flow.reason === 'nobodyPlays' ? 'nobody plays' : 'one shift is longer than the minutes'}</dd>
         </div>
       ) : (
         <>
           <div>
-            <dt className="q3">goes each</dt>
+            <dt className="q3">shifts each</dt>
             <dd>
               <Reading
                 value={numberSaid(flow.meanGoes)}
@@ -100,7 +100,7 @@ function GameFigures({
                 why={
                   <>
                     <b>
-                      {flow.goCount} goes in {countSaid(drill.minutes, 'minute')}
+                      {flow.goCount} shifts in {countSaid(drill.minutes, 'minute')}
                     </b>
                     , {numberSaid(GAME_CHANGE_S.value, 0)} s to change; the fewest {flow.fewestGoes}, the most{' '}
                     {flow.mostGoes}. {flow.usCount} of us and {flow.themCount} of them share them.
@@ -117,9 +117,9 @@ function GameFigures({
                 estimate
                 why={
                   <>
-                    <b>{numberSaid(game.shiftS, 0)} s a go</b>
-                    {flow.restS !== null && <>, {numberSaid(flow.restS, 0)} s between two goes</>}. A shift of
-                    international men is 44 s of play in 86 s, with two minutes and more between shifts.
+                    <b>{numberSaid(game.shiftS, 0)} s a shift</b>
+                    {flow.restS !== null && <>, {numberSaid(flow.restS, 0)} s between two shifts</>}. A shift
+                    of international men is 44 s of play in 86 s, with two minutes and more between shifts.
                   </>
                 }
               />

@@ -1,5 +1,7 @@
 import type { Drill, DrillSpot } from '@icewright/book';
 import type { IcePoint, SpotId } from '@icewright/engine';
+import { countSaid, type Lengths, lengthSaid } from '../../parts/figures.ts';
+import { LINE_SAID } from '../act-words.ts';
 import { mappedGame, mappedGear, mappedSpot, mustSwapSides } from '../edit/mapped-parts.ts';
 import { HALF_TURN, movedBy, type PlaceMap } from '../edit/place-map.ts';
 import { needsOfDrill } from './library-query.ts';
@@ -11,22 +13,56 @@ export type Made = { readonly drill: Drill } | { readonly whyNot: string };
  * The drill on the half of the sheet where x is positive: as it lies when it lies there, half-turned from the other half, moved from
  * the middle zone when nothing in it hangs on a line or a net. On a 200 × 85 ft sheet it is then drawn on half ice.
  */
-export function halfIceOf(drill: Drill): Made {
+export function halfIceOf(drill: Drill, lengths: Lengths = 'metres'): Made {
   const { ice } = needsOfDrill(drill);
   if (drill.rink.preset === 'halfIce' || drill.rink.preset === 'crossIce')
     return { whyNot: 'it is drawn on small ice already' };
-  if (ice === 'whole') return { whyNot: 'it takes the whole sheet: move its far end nearer first' };
+  if (ice === 'whole') return { whyNot: tooLongSaid(drill, lengths) };
   const map =
     ice === 'middle' ? outOfTheMiddle(drill) : placesOf(drill).some(at => at.xM < -1.5) ? HALF_TURN : null;
   if (map === undefined)
     return {
-      whyNot: 'it lies in the middle zone and hangs on a line or a net, which half ice has elsewhere',
+      whyNot: `it lies in the middle zone, and ${tiedSaid(drill)}, which half ice has elsewhere`,
     };
   const laid = map === null ? drill : laidBy(drill, map);
   return {
     drill: { ...laid, rink: drill.rink.preset === '200x85ft' ? { preset: 'halfIce' } : drill.rink },
   };
 }
+
+/** Who does not fit, where, and by how much: whatever is farthest over the red line, seen from the half that has the most of it. */
+const tooLongSaid = (drill: Drill, lengths: Lengths): string => {
+  const places = Object.values(drill.spots).flatMap(spot =>
+    spot.kind === 'goalie'
+      ? []
+      : [
+          { who: `${spot.role} stands`, atM: spot.atM },
+          ...Object.values(spot.acts).flatMap(act =>
+            'throughM' in act ? act.throughM.map(atM => ({ who: `${spot.role} skates`, atM })) : [],
+          ),
+        ],
+  );
+  const overOf = (sign: 1 | -1) => places.map(({ who, atM }) => ({ who, overM: -sign * atM.xM }));
+  const isOver = ({ overM }: { readonly overM: number }) => overM > 0;
+  const [right, left] = [overOf(1), overOf(-1)];
+  const over = right.filter(isOver).length <= left.filter(isOver).length ? right : left;
+  const farthest = over.sort((one, other) => other.overM - one.overM)[0];
+  const others = new Set(over.filter(isOver).map(({ who }) => who)).size - 1;
+  if (farthest === undefined || farthest.overM <= 0) return 'it takes the whole sheet';
+  const more =
+    others > 0 ? `, and ${countSaid(others, 'more way or place', 'more ways and places')} past it` : '';
+  return `half ice ends at the red line: ${farthest.who} ${lengthSaid(farthest.overM, lengths)} past it${more}`;
+};
+
+const tiedSaid = (drill: Drill): string => {
+  for (const { role, acts } of Object.values(drill.spots))
+    for (const act of Object.values(acts)) {
+      if (act.kind === 'shoot') return `${role} shoots at a net`;
+      if (act.kind === 'gap') return `${role} keeps a gap to a blue line`;
+      if (act.cue !== undefined && 'line' in act.cue) return `${role} waits for ${LINE_SAID[act.cue.line]}`;
+    }
+  return 'it hangs on a line or a net';
+};
 
 /** Far enough towards the end that all of it is past the red line; undefined when it cannot be moved. */
 const outOfTheMiddle = (drill: Drill): PlaceMap | undefined => {

@@ -21,7 +21,7 @@ describe('the library of drills', () => {
 
     await page.getByRole('searchbox', { name: 'words' }).fill('midd fir');
     await expect.poll(() => cards.count()).toBeLessThan(all);
-    await page.getByText(/^\d+ drills? of \d+\./).waitFor();
+    await page.getByText(/^\d+ of \d+ drills and versions\./).waitFor();
     await page.getByRole('button', { name: 'Show all' }).press('Enter');
     await expect.poll(() => cards.count()).toBe(all);
 

@@ -52,7 +52,9 @@ describe('a version on half ice', () => {
   });
 
   it('is not to be had of what takes the whole sheet, and says so', () => {
-    expect(halfIceOf(drillOf({ f1: spot(0, 'F1', -20, 20) }))).toHaveProperty('whyNot');
+    expect(halfIceOf(drillOf({ f1: spot(0, 'F1', -20, 20) }))).toEqual({
+      whyNot: expect.stringMatching(/^half ice ends at the red line: F1 (stands|skates) 20\.0\sm past it/),
+    });
   });
 });
 

@@ -115,7 +115,7 @@ export function VersionsSection(props: {
                 : 'Harder'}
           </Act>
         ))}
-        <Act onPress={() => take(halfIceOf(drill), 'halfIce')}>Half ice</Act>
+        <Act onPress={() => take(halfIceOf(drill, team.lengths), 'halfIce')}>Half ice</Act>
         <Act onPress={() => take(withFewer(drill), 'fewer')}>With fewer</Act>
       </p>
       {saidNot !== null && (

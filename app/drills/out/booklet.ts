@@ -6,7 +6,7 @@ import { sheetOf } from './sheet-of.ts';
 /** One drill a page, in vectors. Loaded only when somebody prints. */
 export const bookletPdf = (of: {
   readonly drills: readonly Drill[];
-  readonly team: Pick<Team, 'lengths'>;
+  readonly team: Pick<Team, 'lengths' | 'skaters'>;
   readonly cover: string;
   readonly paper: Paper;
   readonly title: string;

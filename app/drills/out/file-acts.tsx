@@ -53,11 +53,11 @@ export function FileActs({
   return (
     <>
       <OutRow name="Picture" says="this drill with its key, black on white">
-        {act('SVG', 'SVG', `${title}.svg`, async () => {
+        {act('SVG', 'Sharp at any size (SVG)', `${title}.svg`, async () => {
           const { drillSvg } = await import('./picture-files.ts');
           return new Blob([(await drillSvg(drill, team.lengths)).text], { type: 'image/svg+xml' });
         })}
-        {act('PNG', 'PNG', `${title}.png`, async () =>
+        {act('PNG', 'Picture (PNG)', `${title}.png`, async () =>
           (await import('./picture-files.ts')).drillPng(drill, team.lengths),
         )}
       </OutRow>
@@ -70,18 +70,22 @@ export function FileActs({
         }
       >
         <ChoiceField label="paper" labelHidden value={paper} choices={PAPERS} onChange={setPaper} />
-        {act('PDF', 'PDF', `${several}.pdf`, async () =>
-          (await import('./booklet.ts')).bookletPdf({
-            drills: drills.map(each => each.drill),
-            team,
-            cover,
-            paper,
-            title: several,
-          }),
+        {act(
+          'PDF',
+          drills.length > 1 ? 'Booklet to print (PDF)' : 'Page to print (PDF)',
+          `${several}.pdf`,
+          async () =>
+            (await import('./booklet.ts')).bookletPdf({
+              drills: drills.map(each => each.drill),
+              team,
+              cover,
+              paper,
+              title: several,
+            }),
         )}
       </OutRow>
       <OutRow name="Page" says="one HTML file that opens anywhere, for a player whom no link reaches">
-        {act('page', 'One page', `${title}.html`, async () => {
+        {act('page', 'One page (HTML)', `${title}.html`, async () => {
           const { handoutPage } = await import('./handout-page.ts');
           return new Blob([await handoutPage(drill, team, '')], { type: 'text/html' });
         })}
@@ -99,7 +103,7 @@ export function FileActs({
       >
         {act(
           'drill file',
-          'JSON',
+          'Drill file (JSON)',
           `${several}.icewright-drill.json`,
           async () => new Blob([exportDrills(drills, team.habits)], { type: 'application/json' }),
         )}

@@ -34,7 +34,7 @@ async function filmFrom(page: Page, name: string): Promise<Buffer> {
 /** The rep as the engine plays it, from the drill file that the page gives. */
 async function runFrom(page: Page): Promise<Run> {
   const download = page.waitForEvent('download');
-  await press(page, 'JSON').click();
+  await press(page, 'Drill file (JSON)').click();
   const text = readFileSync(await (await download).path(), 'utf8');
   const imported = importDrills(text, { habits: {}, madeAt: '2026-11-28T12:00:00Z' });
   if (imported.kind === 'refused') throw new Error(imported.reason);

@@ -4,7 +4,11 @@ import { drillSvg } from './picture-files.ts';
 import { sheetOf } from './sheet-of.ts';
 
 /** The drill as one HTML file that needs nothing beside it: for a player whom no link reaches. */
-export async function handoutPage(drill: Drill, team: Pick<Team, 'lengths'>, cover: string): Promise<string> {
+export async function handoutPage(
+  drill: Drill,
+  team: Pick<Team, 'lengths' | 'skaters'>,
+  cover: string,
+): Promise<string> {
   const { text: svg } = await drillSvg(drill, team.lengths, true);
   const sheet = sheetOf(drill, team, cover);
   const figures = sheet.figures.map(

@@ -19,7 +19,7 @@ const tight = (words: string) => words.replace(/\s+/g, '');
 async function openPanel(page: Page, drill = 'drill-middle-first'): Promise<void> {
   await page.goto(`${app.url}/drills/${drill}`);
   await press(page, 'Hand out').press('Enter');
-  await press(page, 'JSON').waitFor();
+  await press(page, 'Drill file (JSON)').waitFor();
 }
 
 /** Where the file lies that this act saves, and its name. */
@@ -59,8 +59,8 @@ describe('handing out', () => {
           expect(await seriousViolations(page)).toEqual([]);
           expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
           await shot(page, `hand out ${width}`);
-          await press(page, 'JSON').press('Escape');
-          await press(page, 'JSON').waitFor({ state: 'detached' });
+          await press(page, 'Drill file (JSON)').press('Escape');
+          await press(page, 'Drill file (JSON)').waitFor({ state: 'detached' });
         },
         { size: { width, height }, touch: width < 500 },
       ));
@@ -144,7 +144,7 @@ describe('handing out', () => {
   it('one page: opens anywhere, asks nobody for anything, runs no script', () =>
     withPage(app, 'one page', async page => {
       await openPanel(page);
-      const { fileName, bytes } = await saved(page, 'One page');
+      const { fileName, bytes } = await saved(page, 'One page (HTML)');
       expect(fileName).toBe('Middle first.html');
       const html = bytes.toString('utf8');
       expect(html).not.toMatch(/<script|Lanterns/);
@@ -163,7 +163,7 @@ describe('a drill file', () => {
       await openPanel(page);
       await press(page, 'With others').press('Enter');
       await press(page, 'Gap ladder').press('Enter');
-      const { fileName, bytes } = await saved(page, 'JSON');
+      const { fileName, bytes } = await saved(page, 'Drill file (JSON)');
       expect(fileName).toBe('Middle first and 1 other.icewright-drill.json');
       const imported = importDrills(bytes.toString('utf8'), { habits: {}, madeAt: '2026-11-28T12:00:00Z' });
       if (imported.kind === 'refused') throw new Error(`${imported.path}: ${imported.reason}`);
@@ -178,7 +178,7 @@ describe('a drill file', () => {
   it('comes in by choosing: the drills are there, opened and computed as at home', () =>
     withPage(app, 'take in', async page => {
       await openPanel(page, 'drill-off-the-boards');
-      const { bytes } = await saved(page, 'JSON');
+      const { bytes } = await saved(page, 'Drill file (JSON)');
       const text = bytes.toString('utf8').replace('"Off the boards"', '"Off the boards, theirs"');
       await page.goto(`${app.url}/drills`);
       await page.locator('.postcard').first().waitFor();
@@ -192,13 +192,13 @@ describe('a drill file', () => {
       await page.getByRole('status').getByRole('link', { name: 'Off the boards, theirs' }).click();
       await page.getByText(/^In this rep/).waitFor();
       await press(page, 'Hand out').click();
-      expect((await saved(page, 'JSON')).bytes.toString('utf8')).toBe(text);
+      expect((await saved(page, 'Drill file (JSON)')).bytes.toString('utf8')).toBe(text);
     }));
 
   it('comes in by dropping', () =>
     withPage(app, 'drop', async page => {
       await openPanel(page, 'drill-gap-ladder');
-      const text = (await saved(page, 'JSON')).bytes
+      const text = (await saved(page, 'Drill file (JSON)')).bytes
         .toString('utf8')
         .replace('"Gap ladder"', '"Dropped ladder"');
       await page.goto(`${app.url}/drills`);
@@ -216,7 +216,7 @@ describe('a drill file', () => {
   it('that is bad is refused with the place and the reason, and nothing is changed', () =>
     withPage(app, 'bad file', async page => {
       await openPanel(page);
-      const file = JSON.parse((await saved(page, 'JSON')).bytes.toString('utf8'));
+      const file = JSON.parse((await saved(page, 'Drill file (JSON)')).bytes.toString('utf8'));
       file.drills[0].spots['spot-f3'].atM.xM = 400;
       await page.goto(`${app.url}/drills`);
       await page.locator('.postcard').first().waitFor();

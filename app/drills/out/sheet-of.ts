@@ -1,10 +1,12 @@
 import type { Drill, Team } from '@icewright/book';
-import { findingSentence, type Lengths, rinkOf } from '@icewright/engine';
+import { findingSentence, findSmallGame, type Lengths, type Run, rinkOf } from '@icewright/engine';
 import type { DrillPictured, DrillSheet } from '@icewright/picture';
 import { countSaid, numberSaid } from '../../parts/figures.ts';
 import { hurtingSentences } from '../../parts/hurting-findings.ts';
 import { findRun } from '../../parts/played-drill.ts';
 import { LEVELS } from '../../shell/rinks.ts';
+import { flowFindings } from '../findings/flow-findings.ts';
+import { rosterOf, type WhoIsHere } from '../flow/who-is-here.ts';
 
 /** The drill with its run as it stands, for a picture of it. */
 export function picturedOf(drill: Drill, lengths: Lengths): DrillPictured {
@@ -20,11 +22,12 @@ export function picturedOf(drill: Drill, lengths: Lengths): DrillPictured {
 }
 
 /** A drill as its page says it. `cover` stands over the page. */
-export function sheetOf(drill: Drill, team: Pick<Team, 'lengths'>, cover: string): DrillSheet {
+export function sheetOf(drill: Drill, team: Pick<Team, 'lengths' | 'skaters'>, cover: string): DrillSheet {
   const pictured = picturedOf(drill, team.lengths);
-  const { run } = pictured;
+  const run = pictured.run && withBlock(drill, pictured.run, rosterOf(team));
   return {
     ...pictured,
+    ...(run === undefined ? {} : { run }),
     cover,
     keyPoints: pointsOf(drill),
     figures: [
@@ -39,6 +42,16 @@ export function sheetOf(drill: Drill, team: Pick<Team, 'lengths'>, cover: string
     cautions: hurtingSentences(drill, team.lengths),
   };
 }
+
+/** What is wrong with the block, or to be known of it, after what is of one rep, as the list beside the ice has them. */
+const withBlock = (drill: Drill, run: Run, here: WhoIsHere): Run => ({
+  ...run,
+  findings: [
+    ...run.findings,
+    ...flowFindings(here)(drill, run),
+    ...findSmallGame(drill, rinkOf(drill.rink), here.skaters),
+  ],
+});
 
 export const pointsOf = (drill: Drill): readonly string[] =>
   drill.keyPoints

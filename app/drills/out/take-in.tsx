@@ -6,16 +6,25 @@ import { DropHere } from '../../parts/drop-here.tsx';
 import { countSaid } from '../../parts/figures.ts';
 import { FileAct } from '../../parts/file-act.tsx';
 import { named } from '../../parts/named.ts';
-import { createDocument } from '../../shell/book.ts';
+import { createDocument, type useDocuments } from '../../shell/book.ts';
+import { type Already, alreadyHere } from './already-here.ts';
 import './out.css';
 
 type Taken =
   | {
       readonly kind: 'taken';
-      readonly drills: readonly { id: string; title: string }[];
+      readonly drills: readonly TakenDrill[];
       readonly otherHabits: readonly string[];
     }
   | { readonly kind: 'refused'; readonly file: string; readonly path: string; readonly reason: string };
+
+interface TakenDrill {
+  readonly id: string;
+  readonly title: string;
+  readonly already: Already;
+}
+
+type Views = ReturnType<typeof useDocuments<'drill'>>;
 
 export interface TakeIn {
   readonly taken: Taken | null;
@@ -24,7 +33,7 @@ export interface TakeIn {
 }
 
 /** Takes drill files into the team: all of a file, or nothing and the reason. */
-export function useTakeIn(team: Team): TakeIn {
+export function useTakeIn(team: Team, views: Views): TakeIn {
   const [taken, setTaken] = useState<Taken | null>(null);
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
@@ -37,10 +46,27 @@ export function useTakeIn(team: Team): TakeIn {
       madeAt: new Date().toISOString(),
     });
     if (imported.kind === 'refused') return refused(imported.path, imported.reason);
-    for (const { id, value } of imported.drills) createDocument('drill', value, id);
+    const here = [...views].flatMap(([id, view]) =>
+      view.state === 'ready' ? [[id as string, view.value] as const] : [],
+    );
+    const drills = imported.drills.map(({ id, value }) => ({
+      id,
+      value,
+      already: alreadyHere(value, here, team.habits),
+    }));
+    const idOf = (id: string) => {
+      const already = drills.find(one => one.id === id)?.already;
+      return already?.kind === 'same' ? already.id : id;
+    };
+    for (const { id, value, already } of drills) {
+      if (already.kind === 'same') continue;
+      const { variantOf } = value;
+      const of = variantOf && { variantOf: { ...variantOf, drill: idOf(variantOf.drill) as never } };
+      createDocument('drill', { ...value, ...of }, id);
+    }
     setTaken({
       kind: 'taken',
-      drills: imported.drills.map(({ id, value }) => ({ id, title: value.title })),
+      drills: drills.map(({ id, value, already }) => ({ id: idOf(id), title: value.title, already })),
       otherHabits: [...new Set(imported.drills.flatMap(({ otherHabits }) => otherHabits))],
     });
   };
@@ -75,14 +101,11 @@ export function TakenIn({ taken, putAway }: Pick<TakeIn, 'taken' | 'putAway'>) {
     );
   return (
     <p className="take-in" role="status">
-      {countSaid(taken.drills.length, 'drill')} taken in:{' '}
-      {taken.drills.map(({ id, title }, index) => (
-        <span key={id}>
-          {index > 0 && ', '}
-          <Link href={`/drills/${id}`}>{named(title, 'drill')}</Link>
-        </span>
-      ))}
-      .{' '}
+      <TakenList says="taken in" drills={taken.drills.filter(({ already }) => already.kind !== 'same')} />
+      <TakenList
+        says="already here, unchanged"
+        drills={taken.drills.filter(({ already }) => already.kind === 'same')}
+      />
       {taken.otherHabits.length > 0 && (
         <span className="q2">Made for habits you do not have: {taken.otherHabits.join(', ')}. </span>
       )}
@@ -90,6 +113,29 @@ export function TakenIn({ taken, putAway }: Pick<TakeIn, 'taken' | 'putAway'>) {
         Close
       </Act>
     </p>
+  );
+}
+
+function TakenList({ says, drills }: { readonly says: string; readonly drills: readonly TakenDrill[] }) {
+  if (drills.length === 0) return null;
+  return (
+    <>
+      {countSaid(drills.length, 'drill')} {says}:{' '}
+      {drills.map(({ id, title, already }, index) => (
+        <span key={id}>
+          {index > 0 && ', '}
+          <Link href={`/drills/${id}`}>{named(title, 'drill')}</Link>
+          {already.kind === 'differs' && (
+            <>
+              {' '}
+              (beside <Link href={`/drills/${already.id}`}>yours of that title</Link>, which differs in{' '}
+              {already.parts.join(', ')})
+            </>
+          )}
+        </span>
+      ))}
+      .{' '}
+    </>
   );
 }
 

@@ -42,12 +42,13 @@ export function IdeaRow(props: {
       <p>{rateSaid(idea)}</p>
       <p className="idea-figures">
         <span>
+          {idea.likeness !== null && 'people stand '}
           <Reading
             estimate
-            value={idea.likeness === null ? 'unlike' : lengthSaid(idea.likeness.distanceM, team.lengths)}
+            value={idea.likeness === null ? 'nobody stands' : lengthSaid(idea.likeness.placesM, team.lengths)}
             why={likenessSaid(idea, team.lengths)}
           />{' '}
-          from the game
+          {idea.likeness === null ? 'where somebody stood' : 'from where they stood'}
         </span>
         <span>
           <Reading

@@ -27,11 +27,11 @@ describe('how do I practise that', () => {
       expect(await ideas.count()).toBe(3);
       for (const words of await ideas.allTextContents()) {
         expect(words).toMatch(/in \d(\.\d)? of ten reps, set by where C starts/);
-        expect(words).toMatch(/from the game/);
+        expect(words).toMatch(/people stand [\d.]+ m from where they stood/);
       }
       await ideas
         .first()
-        .getByRole('button', { name: /from the game|, why\?/ })
+        .getByRole('button', { name: /, why\?/ })
         .first()
         .click();
       await ideas
