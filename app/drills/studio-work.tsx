@@ -46,9 +46,15 @@ export function StudioWork(props: {
     hand.keep(writes);
     choosePlaced(spotId ?? null);
   };
-  // On a phone the ice comes first, and what can be set on it below.
-  const things = (
-    <>
+  const below = isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />;
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents lint/a11y/noStaticElementInteractions: flags are pressed by key in the list of findings
+    <div
+      className="studio-work"
+      ref={studio.work}
+      onPointerDownCapture={flag.onPointerDownCapture}
+      onClick={flag.onClick}
+    >
       <ThingsLine placing={placing} onPlacing={setPlacing} onPlaceAtCentre={placeAtCentre}>
         {drill.from !== undefined && (
           <span className="things-end">
@@ -58,18 +64,7 @@ export function StudioWork(props: {
           </span>
         )}
       </ThingsLine>
-      {isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />}
-    </>
-  );
-  return (
-    // biome-ignore lint/a11y/useKeyWithClickEvents lint/a11y/noStaticElementInteractions: flags are pressed by key in the list of findings
-    <div
-      className="studio-work"
-      ref={studio.work}
-      onPointerDownCapture={flag.onPointerDownCapture}
-      onClick={flag.onClick}
-    >
-      {!isSmall && things}
+      {!isSmall && below}
       <Board
         hand={hand}
         rink={rink}
@@ -90,7 +85,7 @@ export function StudioWork(props: {
           </>
         }
       />
-      {isSmall && things}
+      {isSmall && below}
       <Strip drill={seen.hand.drill} rink={rink} many={many} lengths={lengths} />
       <HandLine
         hand={hand}

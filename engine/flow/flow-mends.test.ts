@@ -73,7 +73,7 @@ const cases: readonly {
       flow: { next: { on: 'every', seconds: 4 }, ends: 'one', pauseS: 0, goesTo: {} },
     },
     of: setting(2),
-    mends: /^Start a go every \d+ s/,
+    mends: /^Start a rep every \d+ s/,
   },
   {
     kind: 'goalieHasNoTime',

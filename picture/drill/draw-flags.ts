@@ -49,7 +49,7 @@ export const drawFlags = (
 const boxesOfSpot = (spot: Spot, k: number): readonly Box[] => {
   const at = sheetPoint(spot.atM);
   const half = spotRadiusM(spot, k) * SPOT_CLEAR;
-  const reach = waitingLabelReachM(spot.waitingCount) * k;
+  const reach = waitingLabelReachM(spot.waitingCount, k) * k;
   const shares = reach > 0 ? [0, 0.5, 1] : [0];
   return shares.map(share => ({
     x: at.x - Math.cos(spot.facingRad) * reach * share,

@@ -3,7 +3,7 @@ import { archTop } from '../ice/act-marks.ts';
 import { CUE_HALF_M, drawCue } from '../ice/cue.ts';
 import { pointAt, polylineOf } from '../ice/polyline.ts';
 import { along, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
-import { waitingLabelReachM } from '../ice/spot.ts';
+import { queueShown, waitingLabelReachM } from '../ice/spot.ts';
 import { isSmall } from '../pen/is-small.ts';
 import type { Pen } from '../pen/pen.ts';
 import { byRank } from './by-rank.ts';
@@ -163,7 +163,7 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
   for (const spot of Object.values(plan.spots)) {
     const at = sheetPoint(spot.atM);
     obstacles.push({ at, radius: 0.95 * k });
-    const shown = Math.min(spot.waitingCount, 3);
+    const shown = queueShown(spot.waitingCount, k);
     if (shown === 0) continue;
     for (let place = 1; place <= shown; place++) {
       const reach = 0.62 * k * place;
@@ -172,7 +172,7 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
         radius: 0.72 * k,
       });
     }
-    const reach = waitingLabelReachM(spot.waitingCount) * k;
+    const reach = waitingLabelReachM(spot.waitingCount, k) * k;
     obstacles.push({
       at: { x: at.x - Math.cos(spot.facingRad) * reach, y: at.y + Math.sin(spot.facingRad) * reach },
       radius: 0.8 * k,

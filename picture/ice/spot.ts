@@ -1,7 +1,7 @@
 import type { IcePoint, Side } from '@icewright/engine';
 import type { LetteringName } from '../lettering.ts';
 import type { MarkName } from '../marks.ts';
-import { isSmall } from '../pen/is-small.ts';
+import { isSmall, SMALL_FROM_K } from '../pen/is-small.ts';
 import type { Pen } from '../pen/pen.ts';
 import { type SheetPoint, sheetPoint } from './sheet-point.ts';
 
@@ -43,7 +43,7 @@ export const drawWaiting = (pen: Pen, spot: SpotPicture): void => {
   if (count < 1) return;
   const k = pen.k;
   const backRad = -spot.facingRad + Math.PI;
-  const shown = Math.min(count, QUEUE_SHOWN);
+  const shown = queueShown(count, k);
   for (let place = shown; place >= 1; place--) {
     const reach = QUEUE_EVERY_M * k * place;
     pen.circle(
@@ -56,8 +56,12 @@ export const drawWaiting = (pen: Pen, spot: SpotPicture): void => {
 };
 
 /** How far behind the first of a line its number stands, ice metres at k = 1; 0 when nobody waits. */
-export const waitingLabelReachM = (waitingCount: number): number =>
-  waitingCount < 1 ? 0 : QUEUE_EVERY_M * Math.min(waitingCount, QUEUE_SHOWN) + QUEUE_M + 0.85;
+export const waitingLabelReachM = (waitingCount: number, k: number): number =>
+  waitingCount < 1 ? 0 : QUEUE_EVERY_M * queueShown(waitingCount, k) + QUEUE_M + 0.85;
+
+/** How many of those who wait are drawn: in a small drawing, whose marks are larger than true, one, and the count says the rest. */
+export const queueShown = (waitingCount: number, k: number): number =>
+  Math.min(waitingCount, k >= SMALL_FROM_K ? 1 : QUEUE_SHOWN);
 
 /** Radius of the mark, where routes begin and passes end. */
 export const spotRadiusM = (spot: Pick<SpotPicture, 'kind' | 'side'>, k: number): number =>
@@ -76,7 +80,7 @@ const drawSkater = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
 const drawWaitingLabel = (pen: Pen, at: SheetPoint, spot: SpotPicture): void => {
   const count = spot.waitingCount ?? 0;
   if (count < 1) return;
-  const reach = waitingLabelReachM(count) * pen.k;
+  const reach = waitingLabelReachM(count, pen.k) * pen.k;
   pen.text(
     'labelBold',
     `×${count}`,

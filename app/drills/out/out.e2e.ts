@@ -68,7 +68,7 @@ describe('handing out', () => {
   it('SVG: stands alone with its own letters', () =>
     withPage(app, 'svg', async page => {
       await openPanel(page);
-      const { fileName, bytes } = await saved(page, 'SVG');
+      const { fileName, bytes } = await saved(page, 'Sharp at any size (SVG)');
       expect(fileName).toBe('Middle first.svg');
       const text = bytes.toString('utf8');
       expect(text).not.toMatch(/(href|src)="|url\((?!data:font|#)/);
@@ -96,8 +96,8 @@ describe('handing out', () => {
   it('PNG: two dots to each px, looking as the SVG does', () =>
     withPage(app, 'png', async page => {
       await openPanel(page);
-      const svg = (await saved(page, 'SVG')).bytes.toString('utf8');
-      const png = (await saved(page, 'PNG')).bytes;
+      const svg = (await saved(page, 'Sharp at any size (SVG)')).bytes.toString('utf8');
+      const png = (await saved(page, 'Picture (PNG)')).bytes;
       expect(png.readUInt32BE(16)).toBe(2400);
       const height = png.readUInt32BE(20);
       const context = await page
@@ -123,14 +123,16 @@ describe('handing out', () => {
   it('PDF: one drill, or a booklet with others, on the paper that was chosen', () =>
     withPage(app, 'pdf', async page => {
       await openPanel(page);
-      const one = (await saved(page, 'PDF')).bytes;
+      const one = (await saved(page, 'Page to print (PDF)')).bytes;
       expect(one.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1);
       expect(tight(pdfWords(one))).toContain(tight('Level before our blue line'));
+      // What is to be known of the block stands on paper too.
+      expect(tight(pdfWords(one))).toContain(tight('skaters move at once'));
       await press(page, 'With others').press('Enter');
       await press(page, 'Gap ladder').press('Enter');
       await press(page, 'Four corners').press('Enter');
       await page.getByLabel('paper').selectOption('letter');
-      const { fileName, bytes } = await saved(page, 'PDF');
+      const { fileName, bytes } = await saved(page, 'Booklet to print (PDF)');
       expect(fileName).toBe('Middle first and 2 others.pdf');
       const text = bytes.toString('latin1');
       expect(text.match(/\/Type \/Page\b/g)).toHaveLength(3);
@@ -189,7 +191,17 @@ describe('a drill file', () => {
       await page.getByRole('status').getByText('1 drill taken in').waitFor();
       await expect.poll(() => page.locator('.postcard').count()).toBe(before + 1);
       expect(await seriousViolations(page)).toEqual([]);
-      await page.getByRole('status').getByRole('link', { name: 'Off the boards, theirs' }).click();
+      const again = text.replace(/"minutes": \d+/, '"minutes": 59');
+      for (const [said, file] of [
+        ['1 drill already here, unchanged: Off the boards, theirs', text],
+        ['beside yours of that title, which differs in minutes', again],
+      ] as const) {
+        await page
+          .getByLabel('A drill file')
+          .setInputFiles({ name: 'again.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+        await expect.poll(() => page.locator('.take-in').textContent()).toContain(said);
+      }
+      await page.locator('.take-in').getByRole('link', { name: 'yours of that title' }).click();
       await page.getByText(/^In this rep/).waitFor();
       await press(page, 'Hand out').click();
       expect((await saved(page, 'Drill file (JSON)')).bytes.toString('utf8')).toBe(text);

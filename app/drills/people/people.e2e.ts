@@ -37,10 +37,11 @@ describe('who skates a drill, and what is wanted of it', () => {
 
     await many.locator('.slot').last().press('Enter');
     await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
-    await many.getByText(/F3 is level with the puck/).waitFor();
+    const wanted = many.getByRole('button', { name: 'F3 is level with the puck' });
+    await wanted.waitFor();
     await page.waitForFunction(() => /^Kept/.test(document.querySelector('.kept')?.textContent ?? ''));
     await page.reload();
-    await many.getByText(/F3 is level with the puck/).waitFor();
+    await wanted.waitFor();
     await many.getByText('reps, 1 timed skater of ours by name').waitFor();
     await context.close();
   });

@@ -27,7 +27,7 @@ describe('how do I practise that', () => {
       expect(await ideas.count()).toBe(3);
       for (const words of await ideas.allTextContents()) {
         expect(words).toMatch(/in \d(\.\d)? of ten reps, set by where C starts/);
-        expect(words).toMatch(/people stand [\d.]+ m from where they stood/);
+        expect(words).toMatch(/people stand [\d.]+\sm, why\? from where they stood/);
       }
       await ideas
         .first()
