@@ -51,6 +51,8 @@ function eventSaid(drill: Drill, event: RunEvent): string | null {
       return `${roleOf(drill, event.spot)} stops it`;
     case 'wide':
       return 'wide';
+    case 'turnsRound':
+      return `${roleOf(drill, event.spot)} turns to ${event.to}`;
     case 'pickUp':
       return `${roleOf(drill, event.spot)} picks a puck up`;
     case 'leave':

@@ -1,9 +1,9 @@
 import { BLADE_AHEAD_M, BOARDS_ROOM_M } from '../drill/drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside } from '../drill/in-boards.ts';
 import type { Boards } from '../rink/boards.ts';
-import { type Keeper, steerToGoal } from './steer-gap.ts';
+import { type Follower, steerToGoal } from './push-to-goal.ts';
 
-export interface Screener extends Omit<Keeper, 'gapM' | 'netM'> {
+export interface Screener extends Follower {
   /** The far end of the lane: a skater, or the net as a body that stands. */
   readonly laneTo: Body | null;
   /** Where the blade is to be, part of the way along the lane, 0 to 1. */

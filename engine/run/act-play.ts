@@ -5,6 +5,7 @@ import type { SprintPower } from '../skater/sprint.ts';
 import { dueWhileReacting, ease, endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { aimPass } from './aim-pass.ts';
+import { startGap } from './keep-gap.ts';
 import { noteNoBankPass, noteTwoActs } from './note-acts.ts';
 import { withPassLuck } from './pass-luck.ts';
 import { playFace, playScreen, playWay } from './play-body.ts';
@@ -82,11 +83,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       endAct(run, actor);
       return;
     case 'gap':
-      actor.whom = actorNamed(run, act.whom);
-      actor.motion = 'gap';
-      actor.isBackward = false;
-      actor.power = actor.model;
-      actor.actGapM = act.distanceM;
+      startGap(actor, actorNamed(run, act.whom), act.distanceM);
       actor.dueS = dueWhileReacting(run, actor);
       return;
     case 'pass': {

@@ -1,6 +1,7 @@
 import { BLADE_AHEAD_M, FACING_FROM_MPS, GAP_RESPONSE_S, TURN_RATE_RADPS } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import type { PlayableSpot } from '../drill/playable-parts.ts';
+import { freshStance, type Stance } from '../motion/keeper-stance.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import type { PlannedRoute } from '../motion/planned-route.ts';
 import { type Push, pushOf } from '../motion/reactive-step.ts';
@@ -43,6 +44,8 @@ export class Actor extends BodyInBlock {
   /** The moving point a gap or a shadow steers to. */
   readonly goal: Body = movingBodyAt(0, 0);
   readonly sight: Sight;
+  /** How the keeper of a gap stands to whom is kept off. */
+  readonly stance: Stance = freshStance();
   /** e^(−t/τ) of this skater for a whole step and for `GAP_RESPONSE_S`. */
   readonly stepKeeps: number;
   readonly responseKeeps: number;

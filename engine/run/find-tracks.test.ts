@@ -59,7 +59,7 @@ describe('a gap that is not held', () => {
       role: 'X1',
       side: 'them',
       atM: at(10, 3),
-      acts: [skate([at(-20, 2)], { effortRatio: 0.85, cue: whistle })],
+      acts: [skate([at(-20, 2)], { effortRatio: 0.75, cue: whistle })],
     },
     { role: 'D1', atM: at(startXM, 3), acts: [{ kind: 'gap', whom: named('X1'), distanceM, cue: whistle }] },
   ];

@@ -41,7 +41,7 @@ export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers 
     let missM = Math.sqrt(missX * missX + missY * missY);
     const lackM = KEEP_APART_M.value - missM;
     if (lackM <= 0) continue;
-    if (missM < SAME_PLACE_M) {
+    if (missM < SAME_PLACE_M || across * across < SAME_PLACE_M * SAME_PLACE_M * speed2) {
       // Dead ahead: to the left of the relative motion for one of two, to the right for the other.
       const side = at < other ? 1 : -1;
       missX = speed2 > 0 ? -side * yMps : side;

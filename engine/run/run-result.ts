@@ -60,6 +60,8 @@ export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
       readonly speedMps: number;
       readonly puck: number;
     }
+  /** The keeper of a gap begins to turn. */
+  | { readonly kind: 'turnsRound'; readonly spot: SpotId; readonly to: 'forward' | 'backward' }
   | { readonly kind: 'pickUp'; readonly spot: SpotId }
   | { readonly kind: 'leave'; readonly spot: SpotId }
   /** Won from the stick of `from`. */

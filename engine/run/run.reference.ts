@@ -1,10 +1,4 @@
-import {
-  BLADE_AHEAD_M,
-  CARRIES_ON_MPS,
-  CHASE_LOOK_S,
-  GAP_RESPONSE_S,
-  STANDING_MPS,
-} from '../drill/drill-rows.ts';
+import { BLADE_AHEAD_M, CHASE_LOOK_S, GAP_RESPONSE_S, STANDING_MPS } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
@@ -57,33 +51,6 @@ export const referenceChase = (
     reachM,
   );
 
-export const referenceGap = (
-  skater: ReferenceSkater,
-  whomAt: (timeS: number) => Body,
-  netM: IcePoint,
-  distanceM: number,
-  untilS: number,
-  whomTopMps: number,
-): ReferenceTrack => {
-  const pointOf = (whom: Body): IcePoint => {
-    const toNetM = Math.hypot(netM.xM - whom.xM, netM.yM - whom.yM);
-    const share = Math.min(1, distanceM / toNetM);
-    return { xM: whom.xM + share * (netM.xM - whom.xM), yM: whom.yM + share * (netM.yM - whom.yM) };
-  };
-  return walk(
-    skater,
-    whomAt,
-    untilS,
-    (body, whom) => {
-      // Under way, whom a gap is held to is expected to come to what can be carried.
-      const whomMps = Math.hypot(whom.xMps, whom.yMps);
-      const times = whomMps < CARRIES_ON_MPS.value ? 1 : Math.max(1, whomTopMps / whomMps);
-      return pushToPoint(skater.power, body, pointOf(whom), pointOf(moved(whom)), times);
-    },
-    0,
-  );
-};
-
 /** The blade kept part of the way along the lane from one skater to another, the body a blade's length behind it. */
 export const referenceScreen = (
   skater: ReferenceSkater,
@@ -103,7 +70,7 @@ export const referenceScreen = (
     untilS,
     (body, from, timeS) => {
       const to = toAt(timeS);
-      return pushToPoint(skater.power, body, pointOf(from, to), pointOf(moved(from), moved(to)), 1);
+      return pushToPoint(skater.power, body, pointOf(from, to), pointOf(moved(from), moved(to)));
     },
     0,
   );
@@ -111,19 +78,31 @@ export const referenceScreen = (
 
 const A_LITTLE_S = 1e-4;
 
-const moved = (body: Body): Body => ({
+export const moved = (body: Body): Body => ({
   ...body,
   xM: body.xM + A_LITTLE_S * body.xMps,
   yM: body.yM + A_LITTLE_S * body.yMps,
 });
 
+/** What a stance does to the push towards a moving point. Without one the top speed is the same in every direction. */
+export interface ReferenceStance {
+  /** How many times its speed the point is expected to come to. */
+  readonly times: number;
+  readonly topMps: (x: number, y: number) => number;
+  /** A change of stance on the way takes this long and does at this part of the closing speed. */
+  readonly turnS: number;
+  readonly turnShare: number;
+  /** Plans with the forward top speed though the stance does not give it yet. */
+  readonly dares: boolean;
+}
+
 /** The push towards a moving point, its velocity by a difference and not by its formula. */
-const pushToPoint = (
+export const pushToPoint = (
   power: SprintPower,
   body: Body,
   point: IcePoint,
   later: IcePoint,
-  times: number,
+  stance?: ReferenceStance,
 ): { x: number; y: number } => {
   const { topSpeedMps, tauS } = power;
   const x = point.xM - body.xM;
@@ -138,20 +117,33 @@ const pushToPoint = (
     x: vx * Math.cos(rad) + vy * Math.sin(rad),
     y: vy * Math.cos(rad) - vx * Math.sin(rad),
   });
+  /** Top speed towards an angle from the heading. */
+  const topAt = (rad: number): number =>
+    stance?.topMps(Math.cos(headingRad + rad), Math.sin(headingRad + rad)) ?? topSpeedMps;
   const lack = turned(x, y, headingRad);
   const speed = turned(body.xMps, body.yMps, headingRad);
   const isAhead = lack.x < 0;
-  const spareMps = isAhead ? Math.max(0, topSpeedMps - times * pointMps) : topSpeedMps + pointMps;
+  const comesToMps = (stance?.times ?? 1) * pointMps;
+  const mustTurn = stance !== undefined && isAhead && topAt(0) < comesToMps;
+  if (mustTurn) {
+    const gainedM = stance.turnShare * stance.turnS * Math.max(0, pointMps - speed.x);
+    lack.x = Math.min(0, lack.x + gainedM);
+  }
+  const planMps = mustTurn && stance.dares ? topSpeedMps : topAt(0);
+  const spareMps = isAhead ? Math.max(0, planMps - comesToMps) : topAt(Math.PI) + pointMps;
   const close = (lackM: number, spare: number): number =>
     Math.sign(lackM) *
     Math.min(Math.abs(lackM) / (4 * GAP_RESPONSE_S.value), referenceBrakeable(Math.abs(lackM), spare, tauS));
   const keeps = Math.exp(-GAP_RESPONSE_S.value / tauS);
   const full = (1 - keeps) * topSpeedMps;
+  const brakeAcrossMps = topAt((-Math.sign(lack.y) * Math.PI) / 2);
   let along = (pointMps + close(lack.x, spareMps) - keeps * speed.x) / full;
-  let across = (close(lack.y, topSpeedMps) - keeps * speed.y) / full;
+  let across = (close(lack.y, brakeAcrossMps) - keeps * speed.y) / full;
   if (isAhead) {
-    along = clamp(along, 1);
-    across = clamp(across, Math.sqrt(1 - along ** 2));
+    const most = topAt(0) / topSpeedMps;
+    along = clamp(along, most);
+    const aside = topAt((Math.sign(across) * Math.PI) / 2) / topSpeedMps;
+    across = clamp(across, aside * Math.sqrt(1 - (along / most) ** 2));
   }
   const size = Math.max(1, Math.hypot(along, across));
   return turned(along / size, across / size, -headingRad);
@@ -173,7 +165,7 @@ export const referenceBrakeable = (farM: number, spareMps: number, tauS: number)
 
 const clamp = (value: number, most: number): number => Math.max(-most, Math.min(most, value));
 
-const walk = (
+export const walk = (
   skater: ReferenceSkater,
   whomAt: (timeS: number) => Body,
   untilS: number,

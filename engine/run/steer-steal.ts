@@ -1,6 +1,6 @@
 import { KEEP_APART_M } from '../drill/drill-rows.ts';
+import { steerToGoal } from '../motion/push-to-goal.ts';
 import { steerChase } from '../motion/steer-chase.ts';
-import { steerToGoal } from '../motion/steer-gap.ts';
 import type { Actor } from './actor.ts';
 import { isFree, nearestFree } from './free-puck.ts';
 import type { PuckPlay } from './puck-play.ts';

@@ -4,8 +4,8 @@ import { steerShadow } from '../motion/steer-gap.ts';
 import { steerScreen } from '../motion/steer-screen.ts';
 import type { Actor } from './actor.ts';
 import { copyBody } from './actor-numbers.ts';
-import { steerKeeper } from './help.ts';
 import { keepApart } from './keep-apart.ts';
+import { steerKeeper } from './keep-gap.ts';
 import type { RunState } from './run-state.ts';
 import { steerPickUp, steerSteal } from './steer-steal.ts';
 
@@ -47,7 +47,7 @@ const react = (run: RunState, actor: Actor): void => {
       break;
     case 'gap':
       steerKeeper(run, actor, whom!);
-      break;
+      return;
     case 'screen':
       steerScreen(actor, self, other, run.rink.boards);
   }

@@ -81,9 +81,12 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   if (motion === 'face' && actor.look) {
     wantX = actor.look.xM - numbers[nextAt]!;
     wantY = actor.look.yM - numbers[nextAt + Y]!;
-  } else if ((motion === 'gap' || motion === 'screen') && whom) {
+  } else if (whom && (motion === 'screen' || (motion === 'gap' && !actor.stance.isTurned))) {
     wantX = numbers[whom.at]! - numbers[nextAt]!;
     wantY = numbers[whom.at + Y]! - numbers[nextAt + Y]!;
+  } else if (motion === 'gap' && !isFacingFrom(numbers[nextAt + X_MPS]!, numbers[nextAt + Y_MPS]!)) {
+    wantX = -actor.stance.towardX;
+    wantY = -actor.stance.towardY;
   } else {
     const sign = actor.isBackward ? -1 : 1;
     wantX = sign * numbers[nextAt + X_MPS]!;

@@ -1,4 +1,12 @@
-import { type Act, feetOf, type IcePoint, type Lengths, type Run, type SpotId } from '@icewright/engine';
+import {
+  type Act,
+  feetOf,
+  type IcePoint,
+  type Lengths,
+  type Run,
+  type SpotId,
+  type Track,
+} from '@icewright/engine';
 import { directionRad, type SheetPoint, sheetPoint } from '../ice/sheet-point.ts';
 import type { DrillLine, RouteLine } from './drill-line.ts';
 import type { ActStep, LineWalk } from './line-walk.ts';
@@ -22,26 +30,52 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
   const { run } = walk;
   const track = trackOf(run, of.spot);
   if (!run || !track || !times || times.endS <= times.startS) return null;
-  const middle = Math.round(((times.startS + times.endS) / 2) * run.stepHz);
-  const going = (track.xMps[middle] ?? 0) * Math.cos(track.facingRad[middle] ?? 0);
-  const across = (track.yMps[middle] ?? 0) * Math.sin(track.facingRad[middle] ?? 0);
   const laneRad = act.kind === 'screen' ? laneDirection(walk, step, act, times.endS) : undefined;
   const puckM = act.kind === 'steal' ? stolenAt(run, of.spot, times) : undefined;
-  return [
-    {
+  const stretches = stretchesOf(run, track, times);
+  return stretches.map(({ startS, endS, backward }, index): DrillLine => {
+    const isLast = index === stretches.length - 1;
+    return {
       ...of,
       kind: 'route',
       style: 'chase',
-      backward: going + across < 0,
-      points: playedPath(run, track, times).map(sheetPoint),
-      end: laneRad === undefined ? 'head' : 'open',
-      pivot: false,
-      ticks: playedTicks(run, of.spot, times).map(sheetPoint),
-      words: wordsOf(walk, act),
-      ...(laneRad === undefined ? {} : { laneRad }),
-      ...(puckM ? { puckAtEnd: { way: 'stick', at: sheetPoint(puckM) } as const } : {}),
-    },
-  ];
+      backward,
+      points: playedPath(run, track, { startS, endS }).map(sheetPoint),
+      end: isLast && laneRad === undefined ? 'head' : 'open',
+      pivot: index > 0,
+      ticks: isLast ? playedTicks(run, of.spot, times).map(sheetPoint) : [],
+      words: index === 0 ? wordsOf(walk, act) : '',
+      ...(isLast && laneRad !== undefined ? { laneRad } : {}),
+      ...(isLast && puckM ? { puckAtEnd: { way: 'stick', at: sheetPoint(puckM) } as const } : {}),
+    };
+  });
+};
+
+interface Stretch extends ActTimes {
+  readonly backward: boolean;
+}
+
+/** The parts of an act that are skated forward and backward, each from where the skater began to turn. */
+const stretchesOf = (run: Run, track: Track, times: ActTimes): readonly Stretch[] => {
+  const turns = run.events.flatMap(event =>
+    event.kind === 'turnsRound' &&
+    event.spot === track.spot &&
+    event.timeS > times.startS &&
+    event.timeS < times.endS
+      ? [event.timeS]
+      : [],
+  );
+  const edges = [times.startS, ...turns, times.endS];
+  return edges.slice(1).map((endS, index) => {
+    const startS = edges[index]!;
+    return { startS, endS, backward: isBackward(run, track, (startS + endS) / 2) };
+  });
+};
+
+const isBackward = (run: Run, track: Track, timeS: number): boolean => {
+  const at = Math.round(timeS * run.stepHz);
+  const facingRad = track.facingRad[at] ?? 0;
+  return (track.xMps[at] ?? 0) * Math.cos(facingRad) + (track.yMps[at] ?? 0) * Math.sin(facingRad) < 0;
 };
 
 /** Where the puck was won; a hunt that did not win it ends at no puck. */

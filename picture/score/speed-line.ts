@@ -38,7 +38,7 @@ export const drawSpeedLine = (
     else if (!act || stretch.isStill) drawRest(pen, line);
     else drawActLine(pen, line, act, isBackward(track, stretch), chosen);
     if (act && stretch.endsAct && endsInStop(act)) drawStopBars(pen, line);
-    if (act?.kind === 'pivot') drawRing(pen, line);
+    if (act?.kind === 'pivot' || stretch.turns) drawRing(pen, line);
   }
 };
 
@@ -63,6 +63,8 @@ interface Stretch {
   readonly hasPuck: boolean;
   readonly isStill: boolean;
   readonly endsAct: boolean;
+  /** The keeper of a gap begins it with a change between forward and backward. */
+  readonly turns: boolean;
 }
 
 /** Slower than this she stands, and a line of what she does would be a line of nothing. */
@@ -72,6 +74,7 @@ const STILL_MPS = 0.2;
 const stretchesOf = (track: Track, run: Run, holds: Holds): readonly Stretch[] => {
   const held = holds[run.tracks.indexOf(track)];
   const hasPuck = (sample: number): boolean => held?.[sample] === 1;
+  const turnsAt = turnSamplesOf(track, run);
   const stretches: Stretch[] = [];
   let from = 0;
   let had = hasPuck(0);
@@ -81,15 +84,23 @@ const stretchesOf = (track: Track, run: Run, holds: Holds): readonly Stretch[] =
     const has = isLast ? had : hasPuck(sample);
     const stands = isLast ? stood : speedAt(track, sample) < STILL_MPS;
     const endsAct = isLast || track.actIndex[sample] !== track.actIndex[from];
-    if (!endsAct && has === had && stands === stood) continue;
+    if (!endsAct && has === had && stands === stood && !turnsAt.has(sample)) continue;
     const to = Math.min(sample, run.sampleCount - 1);
-    stretches.push({ act: track.actIndex[from] ?? -1, from, to, hasPuck: had, isStill: stood, endsAct });
+    const act = track.actIndex[from] ?? -1;
+    stretches.push({ act, from, to, hasPuck: had, isStill: stood, endsAct, turns: turnsAt.has(from) });
     from = sample;
     had = has;
     stood = stands;
   }
   return stretches.filter(stretch => stretch.to > stretch.from);
 };
+
+const turnSamplesOf = (track: Track, run: Run): ReadonlySet<number> =>
+  new Set(
+    run.events.flatMap(event =>
+      event.kind === 'turnsRound' && event.spot === track.spot ? [Math.round(event.timeS * run.stepHz)] : [],
+    ),
+  );
 
 const endsInStop = (act: Act): boolean =>
   act.kind === 'stop' || ((act.kind === 'skate' || act.kind === 'carry') && act.stops);

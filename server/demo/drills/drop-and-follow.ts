@@ -34,7 +34,7 @@ export const dropAndFollow: DemoDrill = {
             [15, 1.5],
             [21.5, 3.4],
           ],
-          { stops: true },
+          { stops: true, effortRatio: 0.8 },
         ),
       ],
     },

@@ -29,7 +29,7 @@ export const gapLadder: DemoDrill = {
             [-8, -7.2],
             [-17.5, -4.6],
           ],
-          { cue: received('X1'), effortRatio: 0.85 },
+          { cue: received('X1'), effortRatio: 0.75 },
         ),
         shoot('minusX'),
       ],

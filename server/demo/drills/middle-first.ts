@@ -25,7 +25,7 @@ export const middleFirst: DemoDrill = {
             [-9, 8.4],
             [-17, 4.6],
           ],
-          { cue: received('X1'), effortRatio: 0.9 },
+          { cue: received('X1'), effortRatio: 0.78 },
         ),
         shoot('minusX'),
       ],

@@ -29,7 +29,7 @@ export const upAndBack: DemoDrill = {
             [-6, -6],
             [-17, -4],
           ],
-          { cue: received('X1'), effortRatio: 0.85 },
+          { cue: received('X1'), effortRatio: 0.82 },
         ),
         shoot('minusX'),
       ],

@@ -1,0 +1,71 @@
+import type { Push } from './reactive-step.ts';
+
+/**
+ * How the keeper of a gap stands to whom is kept off. He faces him and goes backward before him, or has turned round and skates
+ * forward. Changed in place.
+ */
+export interface Stance {
+  /** Unit vector from the keeper to whom is kept off. */
+  towardX: number;
+  towardY: number;
+  /** Skates forward with his back to whom is kept off. */
+  isTurned: boolean;
+  /** A change between forward and backward is under way until then, seconds of the rep; −Infinity when there was none. */
+  changesUntilS: number;
+  /** What the change under way takes off the speed, m/s². */
+  slowsMps2: number;
+}
+
+/** What a stance is looked at with: the top speed forward, and the part of it that goes backward. */
+export interface StanceAbility {
+  readonly stance: Stance;
+  readonly power: { readonly topSpeedMps: number };
+  readonly model: { readonly backwardRatio: number };
+}
+
+/** Facing along +x until it is looked where the other is; with room for fractions from the start, as `pushOf`. */
+export const freshStance = (): Stance => {
+  const stance = {
+    towardX: Number.NaN,
+    towardY: Number.NaN,
+    isTurned: false,
+    changesUntilS: Number.NEGATIVE_INFINITY,
+    slowsMps2: Number.NaN,
+  };
+  stance.towardX = 1;
+  stance.towardY = 0;
+  return stance;
+};
+
+/**
+ * Top speed of a keeper in a direction (unit vector), metres a second. Turned round: the forward one. Facing whom he keeps off: see
+ * `facingTopSpeedMps`.
+ */
+export const topSpeedTowardMps = (keeper: StanceAbility, xRatio: number, yRatio: number): number =>
+  keeper.stance.isTurned ? keeper.power.topSpeedMps : facingTopSpeedMps(keeper, xRatio, yRatio);
+
+/**
+ * The same for one who faces whom he keeps off: the forward top speed, but the part of it straight backward is never more than the level's
+ * part of that, `backwardRatio`.
+ * Source: the level's row of backward skating, measured straight back; that who crosses over to the side is else as fast as forward is our own
+ * choice, for want of a figure.
+ */
+export const facingTopSpeedMps = (
+  { stance, power, model }: StanceAbility,
+  xRatio: number,
+  yRatio: number,
+): number => {
+  const back = -(xRatio * stance.towardX + yRatio * stance.towardY);
+  const { topSpeedMps } = power;
+  return back > model.backwardRatio ? (model.backwardRatio / back) * topSpeedMps : topSpeedMps;
+};
+
+/** Shortens a push to what the stance can give in its direction. A push is a part of the forward top speed. */
+export const limitToStance = (push: Push, keeper: StanceAbility): void => {
+  const size = Math.sqrt(push.x * push.x + push.y * push.y);
+  if (size === 0) return;
+  const most = topSpeedTowardMps(keeper, push.x / size, push.y / size) / keeper.power.topSpeedMps;
+  if (size <= most) return;
+  push.x *= most / size;
+  push.y *= most / size;
+};
