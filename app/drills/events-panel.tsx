@@ -42,7 +42,7 @@ function eventSaid(drill: Drill, event: RunEvent): string | null {
     case 'intercept':
       return `${roleOf(drill, event.spot)} cuts the pass`;
     case 'bounce':
-      return 'off the boards';
+      return `off the ${event.off ?? 'boards'}`;
     case 'shot':
       return `${roleOf(drill, event.spot)} shoots`;
     case 'goal':

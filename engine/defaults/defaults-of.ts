@@ -10,6 +10,7 @@ import * as manyRows from '../many/many-rows.ts';
 import * as mendRows from '../mends/mend-rows.ts';
 import * as bodyRows from '../motion/body-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
+import * as netRows from '../puck/net-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import type { Rink } from '../rink/rink.ts';
 import * as contestRows from '../run/contest-rows.ts';
@@ -34,7 +35,7 @@ export interface DefaultGroup {
  */
 export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] => [
   { name: `Skaters, ${levelOf(level).words}`, rows: Object.values(levelOf(level).rows) },
-  { name: 'Puck and boards', rows: Object.values(PUCK_ROWS) },
+  { name: 'Puck, boards and nets', rows: [...Object.values(PUCK_ROWS), ...rowsIn(netRows)] },
   {
     name: 'Passes, lanes and who is first',
     rows: [...Object.values(PASS_ROWS), ...Object.values(RACE_ROWS)],

@@ -29,12 +29,13 @@ export interface RimLeg {
 
 export type PathLeg = SlideLeg | RimLeg;
 
-/** One touch of the boards. Angles are from the boards (0 = along them). `centreM` is the puck's centre at contact. */
+/** One touch of the boards, or of a net. Angles are from the boards (0 = along them). `centreM` is the puck's centre at contact. */
 export interface PathBounce {
   readonly timeS: number;
   readonly centreM: IcePoint;
   readonly boardsPointM: IcePoint;
-  readonly part: BoardsPart;
+  /** Of the boards; or a net that stands in the way. */
+  readonly part: BoardsPart | 'post' | 'net';
   readonly incidenceRad: number;
   readonly angleOutRad: number;
   readonly speedBeforeMps: number;

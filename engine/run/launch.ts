@@ -1,3 +1,4 @@
+import { pathOffNets } from '../puck/path-off-nets.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
 import type { ActId } from '../units/ids.ts';
 import { type Actor, placeOf } from './actor.ts';
@@ -5,15 +6,17 @@ import { firstInNetS } from './net-hit.ts';
 import { type Flight, freePuck, type PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
-/** Lets a puck slide along a path from now; nobody is to have it yet. */
+/** Lets a puck slide from now along a path that was found without the nets; it comes off their frames. Nobody is to have it yet. */
 export const launch = (
   run: RunState,
   puck: PuckPlay,
   from: Actor,
   to: Actor | null,
   act: ActId | null,
-  path: PuckPath,
+  free: PuckPath,
 ): Flight => {
+  const { boards, nets, layout } = run.rink;
+  const path = pathOffNets(boards, run.puckModel, free, { nets, postDiameterM: layout.postDiameterM });
   const flight: Flight = {
     path,
     releasedS: run.nowS,
@@ -25,7 +28,7 @@ export const launch = (
     cutBy: null,
     cutX: 0,
     cutY: 0,
-    netS: run.nowS + firstInNetS(path, run.rink.nets),
+    netS: run.nowS + firstInNetS(path, nets),
     isShot: false,
     saveS: Number.POSITIVE_INFINITY,
     savedBy: null,

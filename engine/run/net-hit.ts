@@ -4,7 +4,7 @@ import type { Net } from '../rink/rink.ts';
 
 /**
  * When the path first comes to rest in a net, seconds after the release: half the net's depth behind its mouth, entered from
- * the front between the posts. Infinity when it does not. Posts, sides and backs of nets stop nothing here.
+ * the front between the posts. Infinity when it does not. The path is one that comes off the nets' frames (`pathOffNets`).
  */
 export const firstInNetS = (path: PuckPath, nets: readonly Net[]): number => {
   for (const leg of path.legs) {

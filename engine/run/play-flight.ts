@@ -27,8 +27,16 @@ export const playFlight = (run: RunState, puck: PuckPlay): boolean => {
   const bounce = flight.path.bounces[flight.nextBounce];
   if (bounce && flight.releasedS + bounce.timeS <= run.nowS) {
     flight.nextBounce++;
-    run.events.push({ kind: 'bounce', timeS: run.nowS, atM: bounce.boardsPointM });
-    endShot(run, puck, 'wide');
+    const { part } = bounce;
+    const isOffNet = part === 'post' || part === 'net';
+    run.events.push({
+      kind: 'bounce',
+      timeS: run.nowS,
+      atM: bounce.boardsPointM,
+      ...(isOffNet ? { off: part } : {}),
+    });
+    // Off a post it may still be on its way in.
+    if (!(isOffNet && Number.isFinite(flight.netS))) endShot(run, puck, 'wide');
   } else if (flight.saveS <= run.nowS) {
     save(run, puck);
   } else if (flight.cutS <= run.nowS) {

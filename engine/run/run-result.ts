@@ -50,7 +50,8 @@ export type RunEvent = { readonly timeS: number; readonly atM: IcePoint } & (
       /** Index into `pucks`. */
       readonly puck: number;
     }
-  | { readonly kind: 'bounce' }
+  /** Off the boards when nothing else is named. */
+  | { readonly kind: 'bounce'; readonly off?: 'post' | 'net' }
   | { readonly kind: 'receive'; readonly spot: SpotId; readonly from: SpotId }
   | { readonly kind: 'intercept'; readonly spot: SpotId; readonly from: SpotId }
   | {
