@@ -1,4 +1,5 @@
 import { lazy } from 'react';
+import './carry/carry.css';
 import './game-list.css';
 import './film-room.css';
 import './picture.css';

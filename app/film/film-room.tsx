@@ -3,6 +3,10 @@ import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { carryOf, pinsSaid, tieAt } from './carry/carried-frames.ts';
+import { CarriedHere } from './carry/carried-here.tsx';
+import { CarrySection } from './carry/carry-section.tsx';
+import { useFollowing } from './carry/use-carry.ts';
 import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
@@ -74,6 +78,9 @@ export function FilmRoom({
   const frozenAt = freeze !== undefined && freeze.film === partId ? freeze.frameIndex : undefined;
   // Asked as yes or no: the room must not be drawn again with every picture that plays.
   const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
+  const following = useFollowing(player.film);
+  const pins = pinsSaid(game, partId);
+  const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const copiedBytes = useCopies(
     player,
@@ -103,7 +110,8 @@ export function FilmRoom({
   };
   const freezeNow = () => {
     player.pause();
-    setFreezeId(freezeHere(gameId, game, partId, player, momentId));
+    const tie = tieAt(carry, player.now().frameIndex);
+    setFreezeId(freezeHere(gameId, game, partId, player, momentId, tie));
   };
   const frozen =
     freeze && freezeId && freeze.film === partId
@@ -210,12 +218,31 @@ export function FilmRoom({
               options={options}
               drawn={drawn}
               isFrozen={isFrozen}
+              carriedHere={
+                carry && !isFrozen ? (
+                  <CarriedHere player={player} carry={carry} lengths={team.lengths} onFreeze={freezeNow} />
+                ) : undefined
+              }
+              others={
+                view.fit && !view.isCarried && frozenAt !== undefined ? (
+                  <CarrySection
+                    film={player.film}
+                    frameIndex={frozenAt}
+                    following={following}
+                    carry={carry}
+                    lengths={team.lengths}
+                  />
+                ) : undefined
+              }
               onBack={() => openFreeze(desk.freezeId)}
               onLeave={() => setFreezeId(undefined)}
             />
           ) : (
             <>
               {cameras}
+              {carry && (
+                <CarriedHere player={player} carry={carry} lengths={team.lengths} onFreeze={freezeNow} />
+              )}
               <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
               <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
               <OwnKeys team={team} onPress={marking.press} />

@@ -1,6 +1,7 @@
 import type { Freeze, Game, Team } from '@icewright/book';
 import {
   type FitResult,
+  fitOfKept,
   fitPinsOn,
   type NamedPin,
   type PinFit,
@@ -30,7 +31,16 @@ export const namedPinsOf = ({ pins }: Pick<Freeze, 'pins'>): NamedPin[] =>
     pin.leftOut ? [] : [{ id, landmark: pin.landmark, filmPx: pin.at }],
   );
 
-export const fitOfFreeze = (freeze: Freeze, rink: Rink): FitResult =>
+/** By its own pins; where they do not hold the picture, by those carried to it. */
+export const fitOfFreeze = (freeze: Freeze, rink: Rink): FitResult => {
+  const own = ownFitOf(freeze, rink);
+  return own.kind === 'fit' || !freeze.carried
+    ? own
+    : { kind: 'fit', fit: fitOfKept(freeze.carried, freeze.picture) };
+};
+
+/** By the pins that were put down in this very picture. */
+export const ownFitOf = (freeze: Pick<Freeze, 'pins' | 'clickSdPx'>, rink: Rink): FitResult =>
   fitPinsOn(rink, namedPinsOf(freeze), freeze.clickSdPx);
 
 /** The freeze on the ice, metres, by a fit of its pins. */

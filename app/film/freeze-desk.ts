@@ -104,7 +104,7 @@ const isSame = ([a, b]: Pair, [c, d]: Pair): boolean => (a === c && b === d) || 
 
 /** A fresh freeze begins with its pins. */
 const toolToBegin = (freeze: Freeze): Tool =>
-  Object.keys(freeze.pins).length < 4 ? { kind: 'pin' } : { kind: 'look' };
+  Object.keys(freeze.pins).length < 4 && !freeze.carried ? { kind: 'pin' } : { kind: 'look' };
 
 const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWriting => {
   const at = (...path: string[]) => ['freezes', freezeId, ...path];

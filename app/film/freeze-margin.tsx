@@ -1,7 +1,9 @@
 import { type Game, newId, type Team } from '@icewright/book';
 import type { CarryOption, PassOption } from '@icewright/engine';
+import type { ReactNode } from 'react';
 import { Act } from '../parts/act.tsx';
 import { edit, endStep } from '../shell/book.ts';
+import { CarriedNote } from './carry/carried-note.tsx';
 import { clockText } from './film-clock.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
@@ -29,6 +31,8 @@ export function FreezeMargin({
   options,
   drawn,
   isFrozen,
+  carriedHere,
+  others,
   onBack,
   onLeave,
 }: {
@@ -42,6 +46,10 @@ export function FreezeMargin({
   readonly options: OptionsView | undefined;
   readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
+  /** What carried pins say of the frame that is shown, while it is not this one. */
+  readonly carriedHere: ReactNode;
+  /** Carrying these pins to other frames. */
+  readonly others: ReactNode;
   readonly onBack: () => void;
   readonly onLeave: () => void;
 }) {
@@ -63,8 +71,9 @@ export function FreezeMargin({
   const pins = (
     <div key="pins">
       <PinsList desk={desk} view={view} />
+      {others}
       <WhichSheet gameId={gameId} game={game} team={team} view={view} />
-      {view.pins.length === 0 && earlier && (
+      {view.pins.length === 0 && earlier && !view.isCarried && (
         <p className="note">
           <Act onPress={copyPins}>Begin with the pins of {clockText(earlier.filmTimeS, 1)}</Act> only if the
           camera has not moved or zoomed since: the sheet's lines are then drawn over the picture, and must
@@ -82,9 +91,11 @@ export function FreezeMargin({
           other. <Act onPress={onBack}>Back to it</Act>
         </p>
       )}
+      {carriedHere}
       <figure>
         <IceMap desk={desk} view={view} shown={shown} drawn={drawn} />
       </figure>
+      {view.isCarried && <CarriedNote view={view} />}
       <p className="pins-acts tools">
         <Act
           isOn={desk.tool.kind === 'measure'}

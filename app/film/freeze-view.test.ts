@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Freeze } from '@icewright/book';
-import { ellipseOf, rinkOf } from '@icewright/engine';
+import { ellipseOf, keptFitOf, rinkOf } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { freezeViewOf, landmarksInPicture, nearestUnpinned } from './freeze-view.ts';
 import { refusedPinsWords } from './refused-pins.ts';
@@ -59,6 +59,26 @@ describe('a freeze with everything that hangs on it', () => {
       }
       expect(view.held!.alongM).toBeGreaterThan(0);
     }
+  });
+
+  it('is held by carried pins until its own hold it', () => {
+    const [frame] = framesOf('A.json');
+    const pinned = freezeViewOf(freezeOf(frame!, spread(frame!)), rink);
+    const kept = keptFitOf(pinned.fit!);
+    const { coefficients, covariance } = kept;
+    const tie = { ...kept, from: [120], coefficients: [...coefficients], covariance: [...covariance] };
+    const bare = { ...freezeOf(frame!, []), carried: tie };
+    const carried = freezeViewOf(bare, rink);
+    expect(carried.isCarried).toBe(true);
+    expect(carried.fitted).toBeUndefined();
+    expect(carried.ice!.scene.skaters.map(one => one.atM)).toEqual(
+      pinned.ice!.scene.skaters.map(one => one.atM),
+    );
+    // Two pins are not enough to take over; many are.
+    const two = freezeViewOf({ ...freezeOf(frame!, spread(frame!).slice(0, 2)), carried: tie }, rink);
+    expect(two.isCarried).toBe(true);
+    expect(two.fitted?.kind).toBe('refused');
+    expect(freezeViewOf({ ...freezeOf(frame!, spread(frame!)), carried: tie }, rink).isCarried).toBe(false);
   });
 
   it('offers the unpinned mark that lies under the pointer', () => {

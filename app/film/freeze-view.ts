@@ -14,7 +14,7 @@ import {
   SURELY_SDS,
 } from '@icewright/engine';
 import type { Lengths } from '../parts/figures.ts';
-import { fitOfFreeze, sceneOfFreeze } from './fit-of-freeze.ts';
+import { fitOfFreeze, ownFitOf, sceneOfFreeze } from './fit-of-freeze.ts';
 import { landmarkWords } from './landmark-words.ts';
 
 /** One pin as the room shows it. */
@@ -48,6 +48,8 @@ export interface FreezeView {
   readonly pins: readonly PinView[];
   readonly fitted?: FitResult;
   readonly fit?: PinFit;
+  /** The picture is held by pins of other frames, carried here, and not by its own. */
+  readonly isCarried: boolean;
   readonly people: readonly PersonView[];
   readonly ice?: SceneOfFreeze;
   /** The part of the ice that the picture shows. */
@@ -60,8 +62,10 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
   const landmarks = landmarksOf(rink);
   const iceOf = new Map(landmarks.map(one => [one.id as string, one.atM]));
   const isPinned = Object.values(freeze.pins).some(pin => !pin.leftOut && iceOf.has(pin.landmark));
-  const fitted = isPinned ? fitOfFreeze(freeze, rink) : undefined;
-  const fit = fitted?.kind === 'fit' ? fitted.fit : undefined;
+  const fitted = isPinned ? ownFitOf(freeze, rink) : undefined;
+  const isCarried = fitted?.kind !== 'fit' && freeze.carried !== undefined;
+  const result = isCarried ? fitOfFreeze(freeze, rink) : fitted;
+  const fit = result?.kind === 'fit' ? result.fit : undefined;
   const ice = fit && sceneOfFreeze(freeze, fit, rink);
   const held = fit && heldAt(freeze, fit);
   return {
@@ -72,6 +76,7 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
     pins: pinViews(freeze, iceOf, fit),
     ...(fitted ? { fitted } : {}),
     ...(fit ? { fit } : {}),
+    isCarried,
     people: peopleViews(freeze, ice),
     ...(ice ? { ice } : {}),
     seenM: fit ? pictureOnIce(fit, freeze.picture, rink.boards) : [],

@@ -10,6 +10,7 @@ export const freezeHere = (
   film: Id<'film'>,
   player: Player,
   momentId: string | undefined,
+  carried: Freeze['carried'],
 ): Id<'freeze'> => {
   const { frameIndex } = player.now();
   const there = findFreeze(game, film, frameIndex);
@@ -32,6 +33,7 @@ export const freezeHere = (
       ...(belongs ? { habit: belongs.habit } : {}),
       attacks: latestOf(game, film)?.attacks ?? 'plusX',
       pins: {},
+      ...(carried ? { carried } : {}),
       clickSdPx: CLICK_SD.value,
       skaters: {},
       madeAt: new Date().toISOString(),

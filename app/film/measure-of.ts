@@ -63,6 +63,9 @@ export const lengthFigure = ({ value, sd }: Estimate, lengths: Lengths): Figure 
 /** What every measured length answers when it is asked why. */
 export const measuredWhy = (view: FreezeView): string => {
   const pins = view.pins.filter(pin => !pin.leftOut).length;
+  if (view.isCarried) {
+    return `Measured on the ice through pins carried from frame ${view.freeze.carried?.from.join(' and ')} by following the camera. ± is 95 %: it holds the pins' own error, that of every step of the camera since, and of the feet (within ${FOOT_SD.value} px, ${FOOT_SD.status}: ${FOOT_SD.source}). What is shared by both counts once.`;
+  }
   const sd = view.fit?.pinSdPx ?? view.freeze.clickSdPx;
   return `Measured on the ice through ${pins} pins. ± is 95 %: pins hit their marks within ${numberSaid(sd)} px${view.fit?.sdRaised ? ' (as their own residuals show)' : ''}, feet within ${FOOT_SD.value} px (${FOOT_SD.status}: ${FOOT_SD.source}). The pins' error is shared by both, so it counts once.`;
 };

@@ -9,20 +9,23 @@ import { refusedPinsWords } from './refused-pins.ts';
 export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
   const { fitted, held, pins } = view;
   const counted = pins.filter(pin => !pin.leftOut).length;
-  const refused = fitted?.kind === 'refused' ? refusedPinsWords(fitted) : undefined;
+  const refused = fitted?.kind === 'refused' && !view.isCarried ? refusedPinsWords(fitted) : undefined;
   return (
     <section className="sec pins">
       <h2>
         Pins{' '}
         {held && (
           <span className="q3" data-testid="held">
-            {counted} of them hold the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
+            {view.isCarried
+              ? `carried from frame ${view.freeze.carried?.from.join(' and ')}, they hold`
+              : `${counted} of them hold`}{' '}
+            the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
             <b className="b q2">± {lengthSaid(held.alongM, view.lengths, 2)}</b> lengthways,{' '}
             <b className="b q2">± {lengthNumberSaid(held.acrossM, view.lengths, 2)}</b> across
           </span>
         )}
       </h2>
-      {pins.length === 0 && (
+      {pins.length === 0 && !view.isCarried && (
         <p className="note">
           Pins tie the picture to the ice: name a mark that you see, then press its place in the picture. Four
           hold it; eight or ten, spread out, hold it well.

@@ -85,6 +85,24 @@ export const placed = z.object({
   ghostM: z.exactOptional(icePoint),
 });
 
+/** A calibration that came from pins of other frames, through the camera's pan. */
+export const carriedTie = z.object({
+  /** The pinned frames it came from, nearest first. */
+  from: z.array(z.int()).check(z.minLength(1), z.maxLength(64)),
+  scaling: z.object({
+    iceXM: z.number(),
+    iceYM: z.number(),
+    icePerM: z.number(),
+    filmXPx: z.number(),
+    filmYPx: z.number(),
+    filmPerPx: z.number(),
+  }),
+  coefficients: z.array(z.number()).check(z.length(8)),
+  covariance: z.array(z.number()).check(z.length(64)),
+  pinSdPx: z.number(),
+  lensK1: z.number(),
+});
+
 export const freeze = z.object({
   film: idOf<'film'>(),
   frameIndex: z.int(),
@@ -95,6 +113,8 @@ export const freeze = z.object({
   /** The end we attack in this picture. */
   attacks: end,
   pins: listOf(idOf<'pin'>(), z.object({ landmark: z.string(), at: filmPoint, leftOut: z.boolean() })),
+  /** Holds the picture until its own pins do. */
+  carried: z.exactOptional(carriedTie),
   /** How well a click hits its mark, pixels (standard deviation). */
   clickSdPx: z.number(),
   skaters: listOf(idOf<'placed'>(), placed),
