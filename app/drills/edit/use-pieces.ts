@@ -13,7 +13,7 @@ export function usePieces(root: RefObject<SVGGElement | null>, pieces: readonly 
   }, [root, pieces]);
 }
 
-/** The children of `root` are those of `before`, one each; afterwards those of `after`. */
+/** The children of `root` are those of `before`, one each; afterwards those of `after`. What is the same stays the same element. */
 function writeOver(root: SVGGElement, before: readonly string[], after: readonly string[]): void {
   const shorter = Math.min(before.length, after.length);
   let start = 0;
@@ -21,21 +21,34 @@ function writeOver(root: SVGGElement, before: readonly string[], after: readonly
   let same = 0;
   while (same < shorter - start && before[before.length - 1 - same] === after[after.length - 1 - same])
     same++;
-  const isEven = before.length === after.length;
-  const changed = Array.from({ length: after.length - same - start }, (_, at) => start + at).filter(
-    index => !isEven || after[index] !== before[index],
+  const old = [...root.children].slice(start, before.length - same);
+  const next = root.children[before.length - same] ?? null;
+  const kept = new Map<string, Element[]>();
+  old.forEach((element, at) => {
+    const piece = before[start + at]!;
+    kept.set(piece, [...(kept.get(piece) ?? []), element]);
+  });
+  const wanted = after.slice(start, after.length - same);
+  const found = wanted.map(piece => kept.get(piece)?.shift());
+  const fresh = elementsOf(
+    root,
+    wanted.filter((_, at) => found[at] === undefined),
   );
+  for (const left of kept.values()) for (const element of left) element.remove();
+  let cursor: Element | null = old.find(element => element.parentNode === root) ?? next;
+  for (const one of found) {
+    const element = one ?? fresh.shift()!;
+    if (element === cursor) cursor = element.nextElementSibling;
+    else root.insertBefore(element, cursor);
+  }
+}
+
+function elementsOf(root: SVGGElement, pieces: readonly string[]): Element[] {
   const read = document.createElementNS(root.namespaceURI, 'g');
   // Markup of our own pen, with all words escaped there.
-  read.innerHTML = changed.map(index => after[index]).join('');
-  const fresh = [...read.children];
-  if (fresh.length !== changed.length)
-    throw new Error(`${changed.length} pieces of a drawing made ${fresh.length} elements`);
-  const old = [...root.children];
-  const next = old[before.length - same] ?? null;
-  if (!isEven) for (const one of old.slice(start, before.length - same)) one.remove();
-  for (const [at, index] of changed.entries()) {
-    if (isEven) old[index]?.replaceWith(fresh[at]!);
-    else root.insertBefore(fresh[at]!, next);
-  }
+  read.innerHTML = pieces.join('');
+  const elements = [...read.children];
+  if (elements.length !== pieces.length)
+    throw new Error(`${pieces.length} pieces of a drawing made ${elements.length} elements`);
+  return elements;
 }
