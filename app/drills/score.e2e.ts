@@ -82,6 +82,8 @@ describe('the score', () => {
 
   it('by finger at 390 wide: an act is drawn along, everything to take is as large as a finger', async () => {
     const { page, context } = await open({ width: 390, height: 844 }, true);
+    // The ice begins in the first third of a phone.
+    expect((await page.locator('.board').boundingBox())?.y).toBeLessThan(844 / 3 + 8);
     const before = await startOf(page, F3_SKATES);
     const at = await middleOf(page, F3_SKATES);
     expect(Math.min(at.width, at.height)).toBeGreaterThanOrEqual(44);

@@ -52,4 +52,14 @@ describe('how do I practise that', () => {
     },
     PATIENT_MS,
   );
+
+  it('on a phone one act in the head leads to the ideas', async () => {
+    const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
+    await page.goto(`${app.url}/film/game-hunt?freeze=ourLine`);
+    await page.getByRole('button', { name: 'To practise it' }).click();
+    const think = await page.getByRole('button', { name: 'Three ideas' }).boundingBox();
+    expect(think?.y).toBeGreaterThanOrEqual(0);
+    expect(think?.y).toBeLessThan(844 - 44);
+    await context.close();
+  });
 });
