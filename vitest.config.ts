@@ -5,6 +5,7 @@ export default defineConfig({
     include: ['**/*.test.ts', '**/*.test.tsx'],
     exclude: ['**/node_modules/**', '**/dist/**'],
     testTimeout: 60_000,
-    maxWorkers: 2,
+    // One more than cores: the test that kills the server a dozen times mostly waits.
+    maxWorkers: 3,
   },
 });
