@@ -7,8 +7,7 @@ import type { Body } from '../drill/in-boards.ts';
  * small object of its own, and following their addresses was most of the cost of a step.
  */
 export const ACTOR_NUMBERS = 6;
-/** Place (m), velocity (m/s) and facing (unit vector) within a skater's numbers. */
-export const X = 0;
+/** Place (m; its x comes first, at 0), velocity (m/s) and facing (unit vector) within a skater's numbers. */
 export const Y = 1;
 export const X_MPS = 2;
 export const Y_MPS = 3;
