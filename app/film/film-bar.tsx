@@ -9,11 +9,12 @@ import { usePlayerState } from './use-player.ts';
 
 /** Where the film is: clock and frame, a place to type either, and the acts of a player. */
 export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
-  const { frameIndex, playing, rate, stuck, muted, loop } = usePlayerState(player);
+  const { frameIndex, playing, rate, stuck, muted, loop, knownToS } = usePlayerState(player);
   const words = [
     playing && rateWords(rate),
     playing && !muted && !isHeardAt(rate) && 'no sound at this speed',
     loopWords(loop),
+    knownToS !== undefined && `looked through to ${clockText(knownToS, 0)}`,
   ].filter(Boolean);
   const { index } = player.film;
   return (
@@ -74,10 +75,10 @@ function JumpField({ player }: { readonly player: Player }) {
       className="jump"
       onSubmit={event => {
         event.preventDefault();
-        const target = jumpTarget(typed, player.film.index);
+        const target = jumpTarget(typed);
         setWrong(target === undefined);
         if (target === undefined) return;
-        void player.jump(target);
+        void ('timeS' in target ? player.jumpToTime(target.timeS) : player.jump(target.frameIndex));
         setTyped('');
       }}
     >

@@ -1,5 +1,3 @@
-import { clampFrame, type FrameIndex, frameAtTime } from './frame-index.ts';
-
 /** 4:05.30 or 1:02:03.40, to the hundredth, never rounded up into the next frame. */
 export const clockText = (timeS: number, decimals = 2): string => {
   const factor = 10 ** decimals;
@@ -18,16 +16,18 @@ export const clockText = (timeS: number, decimals = 2): string => {
  * What a person typed into the jump field: a clock (12:34.5, 1:02:03), or a frame number (a whole number, or "frame 250").
  * Undefined when it is neither.
  */
-export const jumpTarget = (typed: string, index: FrameIndex): number | undefined => {
+export const jumpTarget = (typed: string): JumpTarget | undefined => {
   const text = typed.trim().toLowerCase();
   const frame = /^(?:frame|f)?\s*(\d{1,9})$/.exec(text);
-  if (frame) return clampFrame(index, Number(frame[1]));
+  if (frame) return { frameIndex: Number(frame[1]) };
   const clock = /^(?:(\d{1,2}):)?(\d{1,4}):(\d{1,2}(?:[.,]\d+)?)$/.exec(text);
   const plain = /^(\d+(?:[.,]\d+))(?:\s*s)?$|^(\d+)\s*s$/.exec(text);
   if (clock) {
     const seconds = Number((clock[3] ?? '0').replace(',', '.'));
-    return frameAtTime(index, Number(clock[1] ?? 0) * 3600 + Number(clock[2]) * 60 + seconds);
+    return { timeS: Number(clock[1] ?? 0) * 3600 + Number(clock[2]) * 60 + seconds };
   }
-  if (plain) return frameAtTime(index, Number((plain[1] ?? plain[2] ?? '0').replace(',', '.')));
+  if (plain) return { timeS: Number((plain[1] ?? plain[2] ?? '0').replace(',', '.')) };
   return undefined;
 };
+
+export type JumpTarget = { readonly frameIndex: number } | { readonly timeS: number };

@@ -3,8 +3,8 @@ import { type FolderFilm, filmAddressOf } from '../shell/server.ts';
 import type { UnreadFilm } from './convert-offer.tsx';
 import { rememberFilm } from './film-hand.ts';
 import { type Refusal, refusalOf } from './film-refusal.ts';
-import type { FrameIndex } from './frame-index.ts';
-import { openFilm } from './open-film.ts';
+import { leaveOpened } from './just-opened.ts';
+import { type OpenFilm, openFilm } from './open-film.ts';
 
 /** A film file that came in by the picker or by a drop; the handle lets the browser find it again tomorrow. */
 export interface FilmFile {
@@ -22,11 +22,10 @@ export const takeFilm = async ({ file, handle }: FilmFile): Promise<TakenFilm> =
   try {
     const film = await openFilm({ file });
     if (film.kind === 'refused') return { ...film, film: { file, fileName: file.name } };
-    const { index } = film;
-    film.close();
     const hash = await hashOfFile(file);
     await rememberFilm(hash, file, handle);
-    return { kind: 'taken', part: partOf(hash, file.name, file.size, index) };
+    leaveOpened(hash, film);
+    return { kind: 'taken', part: partOf(hash, file.name, file.size, film) };
   } catch {
     return { ...refusalOf('unreadable'), film: { file, fileName: file.name } };
   }
@@ -37,20 +36,22 @@ export const takeFolderFilm = async ({ hash, fileName, byteCount }: FolderFilm):
   try {
     const film = await openFilm({ url: new URL(filmAddressOf(hash), location.href).href });
     if (film.kind === 'refused') return { ...film, film: { hash, fileName } };
-    const { index } = film;
-    film.close();
-    return { kind: 'taken', part: partOf(hash, fileName, byteCount, index) };
+    leaveOpened(hash, film);
+    return { kind: 'taken', part: partOf(hash, fileName, byteCount, film) };
   } catch {
     return { ...refusalOf('unreadable'), film: { hash, fileName } };
   }
 };
 
-const partOf = (hash: string, fileName: string, byteCount: number, index: FrameIndex) => ({
+const partOf = (hash: string, fileName: string, byteCount: number, film: OpenFilm) => ({
   hash,
   fileName: fileName.slice(0, 200),
   byteCount,
-  durationS: index.endS,
-  frameCount: index.frameCount,
+  durationS: film.durationS,
+  // Of a long film that is still being looked through: as many as its length holds at the rate so far.
+  frameCount: film.isWhole()
+    ? film.index.frameCount
+    : Math.round((film.index.frameCount * film.durationS) / Math.max(1e-3, film.index.endS)),
 });
 
 export const hashOfFile = (file: Blob): Promise<string> =>

@@ -124,12 +124,14 @@ export function FilmRoom({
     partId,
     clock: {
       now: () => ({ frameIndex: player.now().frameIndex, timeS: player.timeS }),
-      endS: player.film.index.endS,
+      endS: player.film.durationS,
     },
     frozen,
     onMarked: setMomentId,
   });
-  const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player]);
+  const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a long film's index grows while it is looked through
+  const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player, knownToS]);
   const show = (frameIndex: number) => void player.jump(frameIndex);
   const neighbour = (direction: 1 | -1) => {
     const at = player.now().frameIndex;

@@ -188,7 +188,7 @@ it('takes a dropped file, and a second part of a game', { timeout: 120_000 }, as
     await jumpTo(page, '300');
     await shownFrame(page, 300);
     expect(await burnedCounter(page)).toBe(300);
-    await page.getByRole('button', { name: 'whole game' }).click();
+    await page.getByRole('button', { name: 'whole game', exact: true }).click();
     await shownFrame(page, 0);
   });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { frameAtTime, frameIndexOf, middleOfFrame, nearestFrame } from './frame-index.ts';
+import { exactTimeOf, frameAtTime, frameIndexOf, middleOfFrame, nearestFrame } from './frame-index.ts';
 import { openFilm } from './open-film.ts';
 
 const film = (name: string) =>
@@ -20,6 +20,22 @@ describe('the number of a frame is the rank of its time stamp', () => {
     expect(answer.index.frameCount).toBe(frameCount);
     expect(answer.index.timesS[0]).toBeCloseTo(firstS, 3);
     if (rate) for (let i = 0; i < frameCount; i++) expect(answer.index.timesS[i]).toBeCloseTo(i / rate, 3);
+    answer.close();
+  });
+
+  // The recorder's own clocks: 30, 60000/1001 and 25 pictures a second from 0; a transport stream counts in 1/90000
+  // (ISO/IEC 13818-1 §2.4.3.7).
+  it.each([
+    ['film/A.mp4', 37, 37, 30],
+    ['film/B.mp4', 959, 959 * 1001, 60_000],
+    ['film/D.webm', 11, 11, 25],
+    ['film-kinds/h264_aac.ts', 2, 132_000 + 2 * 3000, 90_000],
+  ] as const)('%s: frame %d begins at exactly %d/%d s', async (name, frameIndex, num, den) => {
+    const bytes = readFileSync(new URL(`../../fixtures/${name}`, import.meta.url));
+    const answer = await openFilm({ file: new Blob([bytes]) }, async () => true);
+    if (answer.kind !== 'film') throw new Error(answer.says);
+    const exact = exactTimeOf(answer.index, frameIndex);
+    expect([exact.num * den, Number.isInteger(exact.num)]).toEqual([num * exact.den, true]);
     answer.close();
   });
 

@@ -8,13 +8,34 @@ export interface FrameIndex {
   /** When the last frame ends. */
   readonly endS: number;
   readonly frameCount: number;
+  /** The film counts its times in this many parts of a second: every time stamp is a whole number of them. */
+  readonly ticksPerS: number;
 }
 
-export const frameIndexOf = (timesS: Iterable<number>, lastDurationS: number): FrameIndex => {
+export const frameIndexOf = (
+  timesS: Iterable<number>,
+  lastDurationS: number,
+  ticksPerS = 1e6,
+): FrameIndex => {
   const sorted = Float64Array.from(timesS).sort();
   const last = sorted[sorted.length - 1] ?? 0;
-  return { timesS: sorted, endS: last + lastDurationS, frameCount: sorted.length };
+  return { timesS: sorted, endS: last + lastDurationS, frameCount: sorted.length, ticksPerS };
 };
+
+/**
+ * The presentation time of a frame as the fraction of a second that the file says, in lowest terms: 1001/60000 is kept as it is
+ * and never becomes a rounded decimal.
+ */
+export const exactTimeOf = (
+  index: FrameIndex,
+  frameIndex: number,
+): { readonly num: number; readonly den: number } => {
+  const ticks = Math.round(timeOfFrame(index, frameIndex) * index.ticksPerS);
+  const common = greatestCommon(Math.abs(ticks), index.ticksPerS) || 1;
+  return { num: ticks / common, den: index.ticksPerS / common };
+};
+
+const greatestCommon = (a: number, b: number): number => (b === 0 ? a : greatestCommon(b, a % b));
 
 /** The frame on screen at a time: the last one that has begun. Times before the first frame show the first. */
 export const frameAtTime = (index: FrameIndex, timeS: number): number => {

@@ -45,7 +45,13 @@ export class FrameReader {
   read(frameIndex: number): Promise<FrameAnswer> {
     const ticket = ++this.ticket;
     this.asked = frameIndex;
-    const answer = this.turn.then(() => this.readNow(frameIndex, ticket));
+    const answer = this.turn
+      .then(() => this.readNow(frameIndex, ticket))
+      .catch((error): FrameAnswer => {
+        // The film was closed while it was being read: nobody waits for this frame any more.
+        if (this.film.isClosed() || ticket !== this.ticket) return { kind: 'superseded' };
+        throw error;
+      });
     this.turn = answer.catch(() => undefined);
     return answer;
   }

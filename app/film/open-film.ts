@@ -1,7 +1,8 @@
 import type { EncodedPacketSink, InputVideoTrack } from 'mediabunny';
 import { codecNameOf, codecRefusal, type Refusal, refusalOf } from './film-refusal.ts';
 import { findFourcc } from './fourcc-of.ts';
-import { type FrameIndex, frameIndexOf } from './frame-index.ts';
+import type { FrameIndex } from './frame-index.ts';
+import { GrowingIndex } from './grow-index.ts';
 import { refusalFromBytes, refusalFromContainer } from './sniff-file.ts';
 
 /** Where the bytes are: in the browser's hand, or behind an address that answers ranges. */
@@ -11,7 +12,14 @@ export type FilmSource = { readonly file: File | Blob } | { readonly url: string
 export interface OpenFilm {
   readonly kind: 'film';
   readonly source: FilmSource;
+  /** The frames that are known: all of them once the film is looked through, which takes a while for long ones. */
   readonly index: FrameIndex;
+  /** The film's length as its header says, or as far as it is known. */
+  readonly durationS: number;
+  isWhole(): boolean;
+  readonly whole: Promise<void>;
+  /** Calls when more frames are known, until the function it gives is called. */
+  onGrown(listener: () => void): () => void;
   readonly config: VideoDecoderConfig;
   readonly packets: EncodedPacketSink;
   /** Clockwise quarter turns of the coded picture, degrees, and mirror after it. */
@@ -20,6 +28,7 @@ export interface OpenFilm {
   /** The shown picture: rotated, square pixels. */
   readonly widthPx: number;
   readonly heightPx: number;
+  isClosed(): boolean;
   close(): void;
 }
 
@@ -27,12 +36,14 @@ export interface OpenFilm {
 export type CanDecode = (config: VideoDecoderConfig) => Promise<boolean>;
 
 /**
- * Looks through a film without reading it: container, picture track, and the time stamp of every frame. Nothing is copied.
+ * Looks through a film without copying it: container, picture track, and the time stamp of every frame, those of a long film
+ * in the background. `known` spares that.
  * Answers a refusal in words when it is no film that can be shown here.
  */
 export const openFilm = async (
   source: FilmSource,
   canDecode: CanDecode = browserDecodes,
+  known?: FrameIndex,
 ): Promise<OpenFilm | Refusal> => {
   if ('file' in source) {
     const refusal = await refusalFromBytes(source.file);
@@ -54,20 +65,36 @@ export const openFilm = async (
     const config = await track.getDecoderConfig();
     if (!config || !(await canDecode(config))) return codecRefusal(await codecOf(track, source));
     const packets = new EncodedPacketSink(track);
-    const index = await readIndex(packets);
-    if (index.frameCount === 0) return refusalOf('noFrames');
+    const reading = known ? indexKnown(known) : readIndex(packets, await track.getTimeResolution());
+    await reading.begun;
+    if (reading.growing.now.frameCount === 0) return refusalOf('noFrames');
+    const saidS = reading.isWhole() ? 0 : ((await track.getDurationFromMetadata()) ?? 0);
     kept = true;
+    let isClosed = false;
     return {
       kind: 'film',
       source,
-      index,
+      get index() {
+        return reading.growing.now;
+      },
+      get durationS() {
+        return reading.isWhole() ? reading.growing.now.endS : Math.max(saidS, reading.growing.now.endS);
+      },
+      isWhole: reading.isWhole,
+      whole: reading.whole,
+      onGrown: reading.listen,
       config,
       packets,
       rotationDeg: await track.getRotation(),
       flipped: await track.getFlip(),
       widthPx: await track.getDisplayWidth(),
       heightPx: await track.getDisplayHeight(),
-      close: () => input.dispose(),
+      isClosed: () => isClosed,
+      close: () => {
+        isClosed = true;
+        reading.end();
+        input.dispose();
+      },
     };
   } finally {
     if (!kept) input.dispose();
@@ -98,22 +125,82 @@ const codecOf = async (track: InputVideoTrack, source: FilmSource): Promise<stri
   return codecNameOf(await track.getCodec(), wrapped ?? (typeof id === 'string' ? id : null));
 };
 
-/** Reads every time stamp; pictures that begin before time 0 were cut away by an edit list and are not counted. */
-const readIndex = async (packets: EncodedPacketSink): Promise<FrameIndex> => {
-  const timesS: number[] = [];
-  let lastDurationS = 0;
-  let latestS = -1;
-  for await (const packet of packets.packets(undefined, undefined, { metadataOnly: true })) {
-    if (packet.timestamp < -ROUNDING_S) continue;
-    timesS.push(packet.timestamp);
-    if (packet.timestamp > latestS) {
-      latestS = packet.timestamp;
-      lastDurationS = packet.duration;
+/** Looks through the film, packet by packet, in the background when it takes longer than a first picture may wait. */
+const readIndex = (packets: EncodedPacketSink, ticksPerS: number): IndexReading => {
+  const growing = new GrowingIndex(ticksPerS);
+  const state = { isWhole: false, isOver: false };
+  const listeners = new Set<() => void>();
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
+  let first: () => void = () => undefined;
+  const begun = new Promise<void>(resolve => {
+    first = resolve;
+  });
+  const read = async (): Promise<void> => {
+    const fromMs = performance.now();
+    let breathMs = fromMs;
+    for await (const packet of packets.packets(undefined, undefined, { metadataOnly: true })) {
+      if (state.isOver) return;
+      // Pictures that begin before time 0 were cut away by an edit list and are not counted.
+      if (packet.timestamp >= -ROUNDING_S) growing.add(packet.timestamp, packet.duration);
+      const nowMs = performance.now();
+      if (nowMs - breathMs < BREATH_MS) continue;
+      if (nowMs - fromMs > FIRST_MS && growing.now.frameCount > 0) first();
+      tell();
+      await new Promise(resolve => setTimeout(resolve, 0));
+      breathMs = performance.now();
     }
-    if (timesS.length % PACKETS_A_BREATH === 0) await new Promise(resolve => setTimeout(resolve, 0));
-  }
-  return frameIndexOf(timesS, lastDurationS);
+  };
+  // A film that cannot be read to its end keeps the frames that were found.
+  const whole = read()
+    .catch(error => {
+      if (growing.now.frameCount === 0) throw error;
+    })
+    .then(() => {
+      growing.finish();
+      state.isWhole = true;
+      first();
+      tell();
+    });
+  whole.catch(() => undefined);
+  return {
+    growing,
+    begun: Promise.race([begun, whole]),
+    whole,
+    isWhole: () => state.isWhole,
+    listen: listener => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    end: () => {
+      state.isOver = true;
+    },
+  };
 };
-/** A long film has hundreds of thousands of frames: let the page breathe while they are counted. */
-const PACKETS_A_BREATH = 3000;
+
+interface IndexReading {
+  readonly growing: { readonly now: FrameIndex };
+  /** Enough is known for a first picture. */
+  readonly begun: Promise<void>;
+  readonly whole: Promise<void>;
+  isWhole(): boolean;
+  listen(listener: () => void): () => void;
+  end(): void;
+}
+
+/** What was found the last time the same film was looked through. */
+const indexKnown = (index: FrameIndex): IndexReading => ({
+  growing: { now: index },
+  begun: Promise.resolve(),
+  whole: Promise.resolve(),
+  isWhole: () => true,
+  listen: () => () => undefined,
+  end: () => undefined,
+});
+
 const ROUNDING_S = 1e-6;
+/** The page draws and answers between two stretches of so long. */
+const BREATH_MS = 12;
+/** Most films are looked through in this time; the picture of the others does not wait for their end. */
+const FIRST_MS = 250;

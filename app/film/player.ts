@@ -1,6 +1,13 @@
 import { drawFrame } from './draw-frame.ts';
 import { type FilmLoop, nextLoop, turnOf } from './film-loop.ts';
-import { clampFrame, middleOfFrame, nearestFrame, timeOfFrame } from './frame-index.ts';
+import {
+  clampFrame,
+  type FrameIndex,
+  frameAtTime,
+  middleOfFrame,
+  nearestFrame,
+  timeOfFrame,
+} from './frame-index.ts';
 import { type FrameAnswer, FrameReader } from './frame-reader.ts';
 import type { OpenFilm } from './open-film.ts';
 import type { FilmPicture } from './own-picture.ts';
@@ -19,6 +26,8 @@ export interface PlayerState {
   readonly onVideo: boolean;
   readonly muted: boolean;
   readonly loop: FilmLoop | undefined;
+  /** How far a long film is looked through; undefined when all of it is. */
+  readonly knownToS: number | undefined;
   /** What is on the canvas comes from a copy of the film; the film's own picture is on its way. */
   readonly isCopy?: boolean;
   /** Why the asked frame has no picture. */
@@ -41,6 +50,7 @@ export class Player {
     onVideo: false,
     muted: false,
     loop: undefined,
+    knownToS: undefined,
   };
   private readonly listeners = new Set<() => void>();
   private readonly reader: FrameReader;
@@ -50,10 +60,14 @@ export class Player {
   private canvas: HTMLCanvasElement | null = null;
   private video: HTMLVideoElement | null = null;
   private playing = 0;
+  private readonly stopListening: () => void;
+  private toldMs = 0;
 
   constructor(readonly film: OpenFilm) {
     this.reader = new FrameReader(film);
     this.clock = new PictureClock(film);
+    if (!film.isWhole()) this.state = { ...this.state, knownToS: film.index.endS };
+    this.stopListening = film.onGrown(() => this.tellGrown());
     this.reader.onNear = (frameIndex, picture) => {
       if (this.state.looking) this.draw(picture, { shownFrame: frameIndex, looking: true });
     };
@@ -80,8 +94,16 @@ export class Player {
     return timeOfFrame(this.film.index, this.state.frameIndex);
   }
 
+  /** To the frame on screen at a time; waits for it while a long film is still being looked through. */
+  async jumpToTime(timeS: number): Promise<void> {
+    this.stopMotion();
+    if (!(await this.known(index => index.endS > timeS))) return;
+    await this.jump(frameAtTime(this.film.index, timeS));
+  }
+
   async jump(frameIndex: number): Promise<void> {
     this.stopMotion();
+    if (!(await this.known(index => index.frameCount > frameIndex))) return;
     const at = clampFrame(this.film.index, frameIndex);
     const { copies } = this;
     const fromCopy = !this.reader.atHand(at) && copies?.has(at) === true;
@@ -146,9 +168,33 @@ export class Player {
 
   close(): void {
     this.stopMotion();
+    this.stopListening();
     this.reader.close();
     this.clock.close();
     this.listeners.clear();
+  }
+
+  /** Waits until so much of the film is known, or all of it is. False when something else was asked for meanwhile. */
+  private async known(isEnough: (index: FrameIndex) => boolean): Promise<boolean> {
+    const { film, playing } = this;
+    if (film.isWhole() || isEnough(film.index)) return true;
+    this.set({ playing: false, looking: true });
+    await new Promise<void>(resolve => {
+      const stop = film.onGrown(() => {
+        if (!film.isWhole() && !isEnough(film.index) && playing === this.playing) return;
+        stop();
+        resolve();
+      });
+    });
+    return playing === this.playing;
+  }
+
+  /** Those who show how much is known hear of it, not more often than the eye reads. */
+  private tellGrown(): void {
+    const nowMs = performance.now();
+    if (nowMs - this.toldMs < 500 && !this.film.isWhole()) return;
+    this.toldMs = nowMs;
+    this.set({ knownToS: this.film.isWhole() ? undefined : this.film.index.endS });
   }
 
   private rateNow(): number | undefined {

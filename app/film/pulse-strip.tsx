@@ -1,7 +1,7 @@
 import type { Moment, Team } from '@icewright/book';
 import { memo, useState } from 'react';
 import { clockText } from './film-clock.ts';
-import { frameAtTime, timeOfFrame } from './frame-index.ts';
+import { timeOfFrame } from './frame-index.ts';
 import type { ListedMoment } from './moments/filter-moments.ts';
 import type { Player } from './player.ts';
 import { ruleStepS } from './rule-step.ts';
@@ -33,11 +33,11 @@ export function PulseStrip({
   const width = Math.max(280, useWidth(strip));
   const right = width - END_ROOM;
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
-  const { index } = player.film;
-  const xOf = (timeS: number) => xIn(index.endS, right, timeS);
+  const { index, durationS: endS } = player.film;
+  const xOf = (timeS: number) => xIn(endS, right, timeS);
   const jumpTo = (event: React.PointerEvent<HTMLElement>) => {
     const x = event.clientX - event.currentTarget.getBoundingClientRect().left;
-    void player.jump(frameAtTime(index, Math.max(0, ((x - LEFT) / (right - LEFT)) * index.endS)));
+    void player.jumpToTime(Math.max(0, ((x - LEFT) / (right - LEFT)) * endS));
   };
   return (
     <div
@@ -64,8 +64,8 @@ export function PulseStrip({
           missed
         </text>
         <path className="base" d={`M${LEFT} ${BASE}H${right}`} />
-        <Marks moments={moments} team={team} habit={habit} chosen={chosen} endS={index.endS} right={right} />
-        <Rule endS={index.endS} xOf={xOf} width={right - LEFT} />
+        <Marks moments={moments} team={team} habit={habit} chosen={chosen} endS={endS} right={right} />
+        <Rule endS={endS} xOf={xOf} width={right - LEFT} />
         <LoopBand player={player} xOf={xOf} />
         <Playhead player={player} xOf={xOf} />
       </svg>

@@ -3,6 +3,8 @@ import { useEffect, useState } from 'react';
 import { filmAddressOf, isFilmThere } from '../shell/server.ts';
 import { findRemembered } from './film-hand.ts';
 import type { Refusal } from './film-refusal.ts';
+import { takeOpened } from './just-opened.ts';
+import { findIndex, keepIndex } from './kept-index.ts';
 import { type FilmSource, type OpenFilm, openFilm } from './open-film.ts';
 
 export type FilmState =
@@ -29,10 +31,14 @@ export const useFilm = (
       const found = await findBytes(hash);
       if (isOver) return;
       if (!found) return setState({ kind: 'missing' });
-      const film = await openFilm(found.source).catch(() => undefined);
+      const film =
+        takeOpened(hash) ??
+        (await openFilm(found.source, undefined, await findIndex(hash)).catch(() => undefined));
       if (film?.kind === 'film') opened = film;
       if (isOver) return opened?.close();
       if (!film) return setState({ kind: 'missing' });
+      if (film.kind === 'film' && !film.isWhole())
+        void film.whole.then(() => keepIndex(hash, film.index)).catch(() => undefined);
       setState(film.kind === 'film' ? { kind: 'open', film, lies: found.lies } : film);
     })();
     return () => {

@@ -71,7 +71,8 @@ export class CopyKeeper {
       this.dropped(needless.map(one => one.id));
       await forgetWindows(needless.map(one => one.id)).catch(() => undefined);
     }
-    void this.makeAll();
+    // The film may be closed under it: then there is nothing left to make.
+    void this.makeAll().catch(() => undefined);
   }
 
   close(): void {

@@ -23,8 +23,16 @@ export const useCopies = (player: Player, hash: string, moments: readonly number
   }, [player, hash]);
   const frames = moments.join();
   useEffect(() => {
-    void keeper?.follow(frames === '' ? [] : frames.split(',').map(Number));
-  }, [keeper, frames]);
+    let isOver = false;
+    void player.film.whole
+      .then(async () => {
+        if (!isOver) await keeper?.follow(frames === '' ? [] : frames.split(',').map(Number));
+      })
+      .catch(() => undefined);
+    return () => {
+      isOver = true;
+    };
+  }, [player, keeper, frames]);
   return byteCount;
 };
 
