@@ -8,15 +8,9 @@ import {
   isFilmThere,
   stopConversion,
 } from '../shell/server.ts';
-import { hashOfFile } from './film-door.ts';
+import { hashOfFile, type UnreadFilm } from './film-door.ts';
 import { sendFilm } from './send-film.ts';
 import { ShareDone } from './share-done.tsx';
-
-/** A film that cannot be decoded here: by its file in the browser's hand, or by its hash in the film folder. */
-export type UnreadFilm = { readonly fileName: string } & (
-  | { readonly file: File }
-  | { readonly hash: string }
-);
 
 type Converting =
   | { readonly kind: 'asked'; readonly says?: string }

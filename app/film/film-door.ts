@@ -1,6 +1,5 @@
 import { type FilmPart, filmHashOf } from '@icewright/book';
 import { type FolderFilm, filmAddressOf } from '../shell/server.ts';
-import type { UnreadFilm } from './convert-offer.tsx';
 import { rememberFilm } from './film-hand.ts';
 import { type Refusal, refusalOf } from './film-refusal.ts';
 import { leaveOpened } from './just-opened.ts';
@@ -11,6 +10,12 @@ export interface FilmFile {
   readonly file: File;
   readonly handle?: FileSystemFileHandle;
 }
+
+/** A film that cannot be decoded here: by its file in the browser's hand, or by its hash in the film folder. */
+export type UnreadFilm = { readonly fileName: string } & (
+  | { readonly file: File }
+  | { readonly hash: string }
+);
 
 export type TakenFilm =
   | { readonly kind: 'taken'; readonly part: Omit<FilmPart, 'rank' | 'label'> }

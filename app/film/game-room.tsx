@@ -10,7 +10,6 @@ import { RunningHead } from '../shell/running-head.tsx';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { addPart } from './add-part.ts';
 import { OtherCameras, type TieDraft } from './cameras/other-cameras.tsx';
-import type { UnreadFilm } from './convert-offer.tsx';
 import { DropZone } from './drop-zone.tsx';
 import {
   type FilmFile,
@@ -19,6 +18,7 @@ import {
   type TakenFilm,
   takeFilm,
   takeFolderFilm,
+  type UnreadFilm,
 } from './film-door.ts';
 import { filmInHand } from './film-hand.ts';
 import { FilmMissing } from './film-missing.tsx';

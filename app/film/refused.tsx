@@ -1,7 +1,8 @@
 import { Act } from '../parts/act.tsx';
 import { Failure } from '../parts/empty.tsx';
 import type { FolderFilm } from '../shell/server.ts';
-import { ConvertOffer, type UnreadFilm } from './convert-offer.tsx';
+import { ConvertOffer } from './convert-offer.tsx';
+import type { UnreadFilm } from './film-door.ts';
 import { canBeConverted, type Refusal } from './film-refusal.ts';
 
 /** A file that is no film to be shown here: what is wrong, what to do; nothing was changed. */
