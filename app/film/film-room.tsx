@@ -3,10 +3,7 @@ import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
-import { carryOf, pinsSaid, tieAt } from './carry/carried-frames.ts';
-import { CarriedHere } from './carry/carried-here.tsx';
-import { CarrySection } from './carry/carry-section.tsx';
-import { useFollowing } from './carry/use-carry.ts';
+import { useCarried } from './carry/use-carried.tsx';
 import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
@@ -78,9 +75,7 @@ export function FilmRoom({
   const frozenAt = freeze !== undefined && freeze.film === partId ? freeze.frameIndex : undefined;
   // Asked as yes or no: the room must not be drawn again with every picture that plays.
   const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
-  const following = useFollowing(player.film);
-  const pins = pinsSaid(game, partId);
-  const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
+  const carried = useCarried(player, game, partId, rink, team.lengths);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const copiedBytes = useCopies(
     player,
@@ -110,8 +105,7 @@ export function FilmRoom({
   };
   const freezeNow = () => {
     player.pause();
-    const tie = tieAt(carry, player.now().frameIndex);
-    setFreezeId(freezeHere(gameId, game, partId, player, momentId, tie));
+    setFreezeId(freezeHere(gameId, game, partId, player, momentId, carried.tieHere()));
   };
   const frozen =
     freeze && freezeId && freeze.film === partId
@@ -220,21 +214,9 @@ export function FilmRoom({
               options={options}
               drawn={drawn}
               isFrozen={isFrozen}
-              carriedHere={
-                carry && !isFrozen ? (
-                  <CarriedHere player={player} carry={carry} lengths={team.lengths} onFreeze={freezeNow} />
-                ) : undefined
-              }
+              carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
-                view.fit && !view.isCarried && frozenAt !== undefined ? (
-                  <CarrySection
-                    film={player.film}
-                    frameIndex={frozenAt}
-                    following={following}
-                    carry={carry}
-                    lengths={team.lengths}
-                  />
-                ) : undefined
+                view.fit && !view.isCarried && frozenAt !== undefined ? carried.others(frozenAt) : undefined
               }
               onBack={() => openFreeze(desk.freezeId)}
               onLeave={() => setFreezeId(undefined)}
@@ -242,9 +224,7 @@ export function FilmRoom({
           ) : (
             <>
               {cameras}
-              {carry && (
-                <CarriedHere player={player} carry={carry} lengths={team.lengths} onFreeze={freezeNow} />
-              )}
+              {carried.here(freezeNow)}
               <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
               <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
               <OwnKeys team={team} onPress={marking.press} />

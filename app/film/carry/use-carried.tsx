@@ -1,0 +1,45 @@
+import type { Freeze, Game } from '@icewright/book';
+import type { Rink } from '@icewright/engine';
+import { type ReactNode, useMemo } from 'react';
+import type { Lengths } from '../../parts/figures.ts';
+import type { Player } from '../player.ts';
+import { carryOf, pinsSaid, tieAt } from './carried-frames.ts';
+import { CarriedHere } from './carried-here.tsx';
+import { CarrySection } from './carry-section.tsx';
+import { useFollowing } from './use-carry.ts';
+
+/** What the film room needs of pins that are carried to other frames. */
+export interface Carried {
+  /** The tie of the frame that is shown, to be kept with its freeze. */
+  readonly tieHere: () => Freeze['carried'];
+  /** What is known of the frame that is shown, and the way to freeze it. */
+  readonly here: (onFreeze: () => void) => ReactNode;
+  /** The acts that carry the pins of a frame. */
+  readonly others: (frameIndex: number) => ReactNode;
+}
+
+export const useCarried = (
+  player: Player,
+  game: Game,
+  film: string,
+  rink: Rink,
+  lengths: Lengths,
+): Carried => {
+  const following = useFollowing(player.film);
+  const pins = pinsSaid(game, film);
+  const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
+  return {
+    tieHere: () => tieAt(carry, player.now().frameIndex),
+    here: onFreeze =>
+      carry && <CarriedHere player={player} carry={carry} lengths={lengths} onFreeze={onFreeze} />,
+    others: frameIndex => (
+      <CarrySection
+        film={player.film}
+        frameIndex={frameIndex}
+        following={following}
+        carry={carry}
+        lengths={lengths}
+      />
+    ),
+  };
+};
