@@ -29,9 +29,8 @@ export const StudioPanels = memo(function StudioPanels(props: {
   const shown = useFollowed(props.follow, props.atRest);
   const { hand } = shown;
   const { spotId, actId } = chosen;
-  const isStill =
-    Object.keys(hand.drill.games).length === 0 &&
-    Object.values(hand.drill.spots).every(spot => Object.keys(spot.acts).length === 0);
+  const hasNoRep = Object.values(hand.drill.spots).every(spot => Object.keys(spot.acts).length === 0);
+  const isGameAlone = hasNoRep && Object.keys(hand.drill.games).length > 0;
   return (
     <>
       <FindingsPanel
@@ -42,7 +41,8 @@ export const StudioPanels = memo(function StudioPanels(props: {
         findings={shown.findings}
         issues={shown.issues}
         isStale={shown.isStale}
-        isStill={isStill}
+        isStill={hasNoRep && !isGameAlone}
+        isGameAlone={isGameAlone}
         lengths={lengths}
         chosen={props.flag}
         more={flowFindings(props.here)}

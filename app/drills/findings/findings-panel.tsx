@@ -26,6 +26,8 @@ export function FindingsPanel(props: {
   readonly isStale: boolean;
   /** Nobody on the ice has anything to do yet, so nothing was looked for. */
   readonly isStill: boolean;
+  /** A small game and nothing that anybody is told to do: no rep is computed. */
+  readonly isGameAlone: boolean;
   readonly lengths: Lengths;
   /** Number of the chosen flag, from 1; null when none is. */
   readonly chosen: number | null;
@@ -73,7 +75,11 @@ export function FindingsPanel(props: {
         {done !== null && stands(drill, done.writes) && <>Done: {done.said} Undo puts it back.</>}
       </p>
       {!isStill && issues.length === 0 && findings.length === 0 && (
-        <p className="q2">Nothing stands in the way of this rep. It is an estimate: look at the ice first.</p>
+        <p className="q2">
+          {props.isGameAlone
+            ? 'No rep is computed in a small game: it is played as it comes. Its ice, its nets and who is here were looked at, and nothing is wrong with those.'
+            : 'Nothing stands in the way of this rep. It is an estimate: look at the ice first.'}
+        </p>
       )}
       <ol className="findings" ref={list} onKeyDown={event => goAlong(event, list.current)}>
         {findings.map((finding, index) => (

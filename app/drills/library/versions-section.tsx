@@ -68,6 +68,8 @@ export function VersionsSection(props: {
     if ('whyNot' in made) setWhyNot(made.whyNot);
     else keep(made.drill, as);
   };
+  // Where nobody is told to do anything, nothing comes out more or less often.
+  const hasRep = Object.values(drill.spots).some(spot => Object.keys(spot.acts).length > 0);
   const saidNot = whyNot ?? tuned.whyNot;
   return (
     <section className="sec versions">
@@ -99,7 +101,7 @@ export function VersionsSection(props: {
         </ul>
       )}
       <p className="versions-acts">
-        {(['simpler', 'harder'] as const).map(as => (
+        {(hasRep ? (['simpler', 'harder'] as const) : []).map(as => (
           <Act
             key={as}
             working={tuned.looking === as}
