@@ -12,13 +12,14 @@ import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
 import { ACTOR_NUMBERS, BodyInBlock, FACING_X, FACING_Y } from './actor-numbers.ts';
+import type { Guard } from './guard-net.ts';
 import type { Puck } from './puck-parts.ts';
 
 /**
  * What moves the skater now. `ease`: nothing to do, the speed runs out. `shadow`: the chase has ended within reach and
  * goes on beside the one chased. `cutOff`: an opponent has left the script to take a pass. `face`: turned to `look` while the
  * speed runs out. `screen`: the stick in a lane.
- * `steal`, `pickUp`: goes for a puck.
+ * `steal`, `pickUp`: goes for a puck. `guard`: a goalie before the net.
  */
 export type Motion =
   | 'ease'
@@ -30,6 +31,7 @@ export type Motion =
   | 'face'
   | 'screen'
   | 'steal'
+  | 'guard'
   | 'pickUp';
 
 /**
@@ -66,6 +68,8 @@ export class Actor extends BodyInBlock {
   /** When this goalie was last shot at. */
   shotAtS = Number.NEGATIVE_INFINITY;
   receptions = 0;
+  /** The net this goalie guards when it has no act. */
+  guard: Guard | null = null;
   /** The gap held now, and that of the act: with help it is closed. */
   gapM = Number.NaN;
   actGapM = Number.NaN;

@@ -9,6 +9,20 @@ export const GOALIE_REACTS_S: Row = {
   ...estimateRow('a goalie reacts to a shot in', 0.2, 's', [0.18, 0.25], GOALIES),
   status: 'derived',
 };
+export const GOALIE_SLIDE_MPS = estimateRow(
+  'a goalie slides across the crease at',
+  3,
+  'm/s',
+  [2, 4.5],
+  'our estimate: post to post, 1.8 m, in about a second with the push; no measured figure found',
+);
+export const GOALIE_PUSH_S = estimateRow(
+  'a goalie’s push, time constant',
+  0.3,
+  's',
+  [0.2, 0.5],
+  'our estimate: one push of the back leg',
+);
 /** To what is at the body already, and to the far post. */
 export const GOALIE_NEAR_S = estimateRow('a goalie’s move, to the body', 0.1, 's', [0.05, 0.15], GOALIES);
 export const GOALIE_FAR_S = estimateRow('a goalie’s move, to the post', 0.35, 's', [0.25, 0.5], GOALIES);

@@ -16,6 +16,7 @@ import type { Chance } from './chance.ts';
 import { contestViewOf } from './contest-play.ts';
 import { dueOf } from './cue-due.ts';
 import { findingsOfTracks } from './findings-of-tracks.ts';
+import { goalieModelOf, guardedNet, setGuards } from './guard-net.ts';
 import { nearWatchesOf } from './near-watch.ts';
 import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
@@ -119,7 +120,9 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
   const numbers = actorNumbersOf(playable.spots.length);
   const actors = playable.spots.map((spot, index) => {
     const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
-    return new Actor(numbers, index, spot, options.models?.[spot.id] ?? level.model, net.atM);
+    const model = options.models?.[spot.id] ?? level.model;
+    const own = guardedNet(rink, { spot }) ? goalieModelOf(model) : model;
+    return new Actor(numbers, index, spot, own, net.atM);
   });
   const run: RunState = {
     playable,
@@ -147,6 +150,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
   playable.pucks.forEach(({ ownerSpot }, i) => {
     if (ownerSpot) placeOnStick(run, run.pucks[i]!, actorNamed(run, ownerSpot));
   });
+  setGuards(run);
   for (const actor of actors) {
     actor.zone = zoneOf(run.lineXM, actor.xM);
     actor.dueS = dueOf(run, actor).dueS;

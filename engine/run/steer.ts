@@ -4,6 +4,7 @@ import { steerShadow } from '../motion/steer-gap.ts';
 import { steerScreen } from '../motion/steer-screen.ts';
 import type { Actor } from './actor.ts';
 import { copyBody } from './actor-numbers.ts';
+import { steerGuard } from './guard-net.ts';
 import { keepApart } from './keep-apart.ts';
 import { steerKeeper } from './keep-gap.ts';
 import type { RunState } from './run-state.ts';
@@ -45,6 +46,9 @@ const react = (run: RunState, actor: Actor): void => {
     case 'pickUp':
       steerPickUp(run, actor);
       break;
+    case 'guard':
+      steerGuard(run, actor);
+      return;
     case 'gap':
       steerKeeper(run, actor, whom!);
       return;

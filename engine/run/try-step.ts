@@ -78,7 +78,7 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   const { numbers, at, nextAt, motion, whom } = actor;
   let wantX: number;
   let wantY: number;
-  if (motion === 'face' && actor.look) {
+  if ((motion === 'face' || motion === 'guard') && actor.look) {
     wantX = actor.look.xM - numbers[nextAt]!;
     wantY = actor.look.yM - numbers[nextAt + Y]!;
   } else if (whom && (motion === 'screen' || (motion === 'gap' && !actor.stance.isTurned))) {

@@ -1,0 +1,107 @@
+import { STEP_HZ } from '../drill/step-hz.ts';
+import { steerToGoal } from '../motion/push-to-goal.ts';
+import { STEP_S } from '../motion/stretch.ts';
+import type { Net, Rink } from '../rink/rink.ts';
+import type { SkaterModel } from '../skater/model.ts';
+import type { Actor } from './actor.ts';
+import { GOALIE_PUSH_S, GOALIE_REACTS_S, GOALIE_SLIDE_MPS } from './goalie-rows.ts';
+import type { PuckPlay } from './puck-play.ts';
+import type { RunState } from './run-state.ts';
+
+/** A goalie stands no further before the net than this to be its goalie, metres: out at the top of the crease and a little more. */
+const BEFORE_NET_M = 3.5;
+
+/** What a goalie without an act of its own does: guards this net, this far out of it, and has seen the puck where it was at the last steps. */
+export interface Guard {
+  readonly net: Net;
+  readonly outM: number;
+  /** x and y by turns, the oldest at `oldest`; as long as the reaction. */
+  readonly seenM: Float64Array;
+  oldest: number;
+  lookedAtS: number;
+}
+
+export const isBeforeNet = ({ atM }: Net, xM: number, yM: number): boolean =>
+  Math.hypot(xM - atM.xM, yM - atM.yM) <= BEFORE_NET_M;
+
+/** A goalie moves along the crease with the rows' speed and push, whoever it is. */
+export const goalieModelOf = (model: SkaterModel): SkaterModel => ({
+  ...model,
+  topSpeedMps: GOALIE_SLIDE_MPS.value,
+  tauS: GOALIE_PUSH_S.value,
+});
+
+/** Sets the goalies who have nothing else to do before their nets: as far out as they were put, with their eyes on the puck. */
+export const setGuards = ({ rink, actors, pucks }: RunState): void => {
+  for (const actor of actors) {
+    const net = guardedNet(rink, actor);
+    if (!net) continue;
+    const puck = puckInPlay(net, pucks);
+    const seenM = new Float64Array(2 * SEEN_STEPS);
+    for (let i = 0; i < SEEN_STEPS; i++) {
+      seenM[2 * i] = puck?.xM ?? actor.xM;
+      seenM[2 * i + 1] = puck?.yM ?? actor.yM;
+    }
+    const outM = Math.hypot(actor.xM - net.atM.xM, actor.yM - net.atM.yM);
+    actor.guard = { net, outM, seenM, oldest: 0, lookedAtS: 0 };
+    actor.motion = 'guard';
+    actor.look = puck;
+  }
+};
+
+const SEEN_STEPS = Math.round(GOALIE_REACTS_S.value * STEP_HZ);
+
+/** The net that a goalie guards who has no act: the one before which it was put. */
+export const guardedNet = (rink: Rink, { spot }: Pick<Actor, 'spot'>): Net | undefined =>
+  spot.kind === 'goalie' && spot.acts.length === 0
+    ? rink.nets.find(net => isBeforeNet(net, spot.atM.xM, spot.atM.yM))
+    : undefined;
+
+/**
+ * Sets the push of a goalie (`run.self`) who guards a net: to the place on the line from the puck to the middle of the net, as far out as it was put, for the
+ * puck as it was a reaction ago. With no puck in play, or one behind the goal line, it stays. Metres, seconds, frame of the rink.
+ * Source: rows `GOALIE_REACTS_S`, `GOALIE_SLIDE_MPS`, `GOALIE_PUSH_S`.
+ */
+export const steerGuard = (run: RunState, actor: Actor): void => {
+  const { guard, goal, push } = actor;
+  if (!guard) throw new Error(`spot ${actor.spot.id} guards no net`);
+  const { net, seenM } = guard;
+  const puck = puckInPlay(net, run.pucks);
+  if (puck) actor.look = puck;
+  const xM = seenM[2 * guard.oldest]!;
+  const yM = seenM[2 * guard.oldest + 1]!;
+  if (puck && run.nowS - guard.lookedAtS >= STEP_S / 2) {
+    seenM[2 * guard.oldest] = puck.xM;
+    seenM[2 * guard.oldest + 1] = puck.yM;
+    guard.oldest = (guard.oldest + 1) % SEEN_STEPS;
+    guard.lookedAtS = run.nowS;
+  }
+  const x = xM - net.atM.xM;
+  const y = yM - net.atM.yM;
+  const farM = Math.hypot(x, y);
+  const isBefore = x * Math.cos(net.facingRad) + y * Math.sin(net.facingRad) > 0;
+  if (!puck || !isBefore || farM <= guard.outM) {
+    push.x = 0;
+    push.y = 0;
+    return;
+  }
+  goal.xM = net.atM.xM + (guard.outM * x) / farM;
+  goal.yM = net.atM.yM + (guard.outM * y) / farM;
+  goal.xMps = 0;
+  goal.yMps = 0;
+  steerToGoal(actor, run.self, 1);
+};
+
+/** The nearest puck that is carried or slides, or null; one that lies is nobody's to shoot. */
+const puckInPlay = (net: Net, pucks: readonly PuckPlay[]): PuckPlay | null => {
+  let nearest: PuckPlay | null = null;
+  let nearestM = Number.POSITIVE_INFINITY;
+  for (const puck of pucks) {
+    if (puck.state === 'lies') continue;
+    const farM = Math.hypot(puck.xM - net.atM.xM, puck.yM - net.atM.yM);
+    if (farM >= nearestM) continue;
+    nearest = puck;
+    nearestM = farM;
+  }
+  return nearest;
+};
