@@ -47,7 +47,7 @@ export function useStudio(id: string, kept: Drill, team: Team) {
   }, [now, blockFindings]);
   const follow = useFollow(moving, moves);
   const playback = usePlayback(run?.durationS ?? 0);
-  const many = useMany(seen.hand, run !== null && seen.issues.length === 0, team, people, moves);
+  const many = useMany(seen.hand, run !== null && seen.issues.length === 0, team, people, seen !== now);
 
   // One selection for the ice and the score: what is picked in one is seen in the other.
   const [picked, select] = useState<Selection>(NOTHING);

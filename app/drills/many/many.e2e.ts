@@ -17,6 +17,11 @@ const figure = (page: Page) => page.locator('.many-rate > button');
 const opened = async (page: Page): Promise<void> => {
   await page.goto(`${app.url}/drills/drill-middle-first`);
   // They are played once somebody can see them: on a narrow page that is below the ice.
+  if ((page.viewportSize()?.width ?? 0) < 1100) {
+    await page.locator('.many').waitFor({ state: 'attached' });
+    await page.waitForTimeout(1000);
+    expect(await page.locator('.many .running-word').count()).toBe(0);
+  }
   await page.locator('.many').scrollIntoViewIfNeeded();
   await page.getByText(/^95 % interval/).waitFor(LONG);
 };

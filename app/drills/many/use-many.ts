@@ -37,13 +37,13 @@ export interface Many {
   readonly onInView: (isInView: boolean) => void;
 }
 
-/** `moves`: something is in a hand, and the drill is as it was before. */
+/** `isBehind`: a hand is moving something, and the drill is as it was before. */
 export function useMany(
   hand: Pick<Hand, 'drill' | 'keep'>,
   canRun: boolean,
   team: Team,
   people: People,
-  moves: boolean,
+  isBehind: boolean,
 ): Many {
   const { drill, keep } = hand;
   const { spots, pucks, gear, level, rink, habits: served } = drill;
@@ -74,7 +74,7 @@ export function useMany(
   const [seenKey, setSeenKey] = useState<string | null>(null);
   const isPageShown = useIsPageShown();
   const isRested = useRested(key);
-  const hasMovedLong = useRested(`${moves}`) && moves;
+  const isLongBehind = useRested(`${isBehind}`) && isBehind;
   const isKnown = found?.key === key;
   const isStopped = stoppedKey === key;
   // What was begun in sight is played to its end.
@@ -114,7 +114,7 @@ export function useMany(
   }, [isDue, key]);
 
   const tally = found?.tally ?? null;
-  const isStale = found !== null && ((!isKnown && isRested) || hasMovedLong);
+  const isStale = found !== null && ((!isKnown && isRested) || isLongBehind);
   return useMemo(
     () => ({
       outcomes,
