@@ -1,7 +1,7 @@
 import { useEffect, useReducer, useRef } from 'react';
 
 /** The hand is still for as long as this before what lags catches up, ms. */
-const STILL_MS = 120;
+const STILL_MS = 200;
 
 /** The value as it is; while `lags`, as it was when it last stood still for a moment. */
 export function useLagging<Value>(value: Value, lags: boolean): Value {

@@ -27,7 +27,7 @@ const opened = async (page: Page): Promise<void> => {
 };
 /** What the habit wants comes first; here the next one in the menu is wanted. */
 const wantLevel = async (page: Page): Promise<void> => {
-  await page.locator('.many .slot').first().press('Enter');
+  await page.locator('.many-figure .slot').first().press('Enter');
   await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
   await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
   await page.locator('.many-rate:not(.stale)').waitFor(LONG);
@@ -66,7 +66,7 @@ describe('many reps of a drill', () => {
       await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
       const held = await page.locator('.many-legend li').allInnerTexts();
       expect(held.map(one => one.trim().replace(/\s+\d+$/, ''))).toEqual(['held', 'not held']);
-      await page.locator('.many .slot').first().press('Enter');
+      await page.locator('.many-figure .slot').first().press('Enter');
       const choices = await page.locator('.many').getByRole('option').allInnerTexts();
       expect(choices.slice(0, 2)).toEqual([
         'First forward back takes the middle is held',
@@ -89,7 +89,7 @@ describe('many reps of a drill', () => {
     withPage(app, 'many-run wants', async page => {
       await opened(page);
       const before = (await figure(page).textContent()) ?? '';
-      await page.locator('.many .slot').first().press('Enter');
+      await page.locator('.many-figure .slot').first().press('Enter');
       await page.getByRole('option', { name: 'the pass from X2 arrives at X1' }).click();
       await page.locator('.many-rate.stale').waitFor();
       await page.locator('.many-rate:not(.stale)').waitFor(LONG);
