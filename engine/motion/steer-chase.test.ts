@@ -36,6 +36,7 @@ describe('the course of a chaser', () => {
         };
         expect(apartAfter(chaser.push, meetS)).toBeLessThanOrEqual(model.lungeReachM + 1e-6);
         if (meetS > 0) {
+          expect(apartAfter(chaser.push, meetS)).toBeCloseTo(model.lungeReachM, 5);
           const other = { x: Math.cos(otherRad), y: Math.sin(otherRad) };
           expect(apartAfter(other, part * meetS)).toBeGreaterThan(model.lungeReachM - 1e-6);
         }
