@@ -114,6 +114,7 @@ function wordsOf(
     lineOf('12 pins, 1 px: that picture', report.pinned),
     ...report.drift.map(({ afterS, accuracy }) => lineOf(`exact pins, carried ${afterS} s`, accuracy)),
     ...report.clicked.map(({ afterS, accuracy }) => lineOf(`12 pins, 1 px, carried ${afterS} s`, accuracy)),
+    lineOf('pinned at both ends of 10 s', report.between),
   ].join('\n');
 }
 

@@ -44,6 +44,9 @@ describe('pins carried on films with truth', () => {
     for (const { accuracy } of [...report.drift, ...report.clicked]) {
       expect(accuracy.heldShare).toBeGreaterThan(0.93);
     }
+    // Pinned again ten seconds later, the middle is better known than five seconds after one of them.
+    expect(report.between.p95M).toBeLessThan(after(report.clicked, 5).p95M);
+    expect(report.between.heldShare).toBeGreaterThan(0.9);
     // The ± grows on the way.
     expect(after(report.clicked, 1).reachM).toBeLessThan(after(report.clicked, 5).reachM);
     expect(after(report.clicked, 5).reachM).toBeLessThan(after(report.clicked, 10).reachM);

@@ -37,6 +37,8 @@ export interface CarryReport {
   readonly drift: readonly { readonly afterS: number; readonly accuracy: Accuracy }[];
   /** The same from 12 landmarks clicked 1 px off. */
   readonly clicked: readonly { readonly afterS: number; readonly accuracy: Accuracy }[];
+  /** Midway between two pictures ten seconds apart, both pinned by 12 landmarks clicked 1 px off. */
+  readonly between: Accuracy;
 }
 
 const AFTER_S = [1, 5, 10] as const;
@@ -75,7 +77,29 @@ export const measureCarry = (stretch: TrackedStretch, truth: FilmTruth, seed: nu
     pinned: over(enough, clicked, 0),
     drift: AFTER_S.map(afterS => ({ afterS, accuracy: over(starts, exact, afterS) })),
     clicked: AFTER_S.map(afterS => ({ afterS, accuracy: over(enough, clicked, afterS) })),
+    between: betweenOf(stretch, lens, truth, enough, random),
   };
+};
+
+const betweenOf = (
+  stretch: TrackedStretch,
+  lens: LensTerm,
+  truth: FilmTruth,
+  starts: readonly TruthFrame[],
+  random: Random,
+): Accuracy => {
+  const tally = emptyTally();
+  for (const first of starts) {
+    const [middle, second] = [5, 10].map(afterS => frameAt(truth, first.ptsS + afterS));
+    if (!middle || !second || Object.keys(second.landmarks).length < PINS) continue;
+    const pinned = [first, second].map(frame => ({
+      frameIndex: frame.i,
+      pins: pinsOf(truth, frame, 1, PINS, random),
+      clickSdPx: 1,
+    }));
+    addPicture(tally, carryPins(stretch, lens, pinned), truth, middle);
+  }
+  return accuracyOf(tally);
 };
 
 const PINS = 12;

@@ -65,10 +65,11 @@ export const KEY_ZOOM: Row = {
 
 export const CUT_LIKENESS: Row = {
   name: 'likeness of two pictures in turn (correlation of their coarse grey) under which a lost track is a cut',
-  value: 0.6,
+  value: 0.8,
   unit: '',
-  range: [0.3, 0.8],
-  source: 'our choice',
+  range: [0.6, 0.9],
+  source:
+    'our choice: in three films with truth neighbouring pictures are alike by 0.93 and more, 99 in 100 pairs of different shots by under 0.79',
   status: 'estimate',
 };
 

@@ -102,7 +102,8 @@ function Reached({
           <b className="b">± {lengthSaid(heldM, lengths, 2)}</b> at {clock(frameIndex)}
         </span>
       ))}
-      . Freeze any frame between.
+      . Freeze any frame between
+      {carry.pinned.size === 1 && '; pins on a second one hold all of them far better'}.
       {lost.map(({ frameIndex, lost: because }) => (
         <span key={frameIndex}>
           {' '}
