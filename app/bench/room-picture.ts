@@ -27,6 +27,54 @@ export const jumpInRoom = (page: Page, frameIndex: number): Promise<number> =>
     return performance.now() - from;
   }, frameIndex);
 
+/**
+ * The same, and the number burned into the picture that came first for that frame, whether it was a copy's, and how long the
+ * film's own took.
+ */
+export const jumpRead = async (
+  page: Page,
+  frameIndex: number,
+  blockPx: number,
+): Promise<{ ms: number; ownMs: number; number: number; isCopy: boolean }> => {
+  await page.evaluate(blockPx => {
+    const canvas = document.querySelector<HTMLCanvasElement>('canvas[data-testid="picture"]')!;
+    const found = { number: -1, isCopy: false, firstMs: 0, ownMs: 0, frame: '' };
+    (window as unknown as { found: typeof found }).found = found;
+    const watch = new MutationObserver(() => {
+      if (canvas.dataset.frame !== found.frame) return;
+      if (found.firstMs === 0) {
+        found.firstMs = performance.now();
+        found.isCopy = canvas.dataset.copy === 'true';
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, 16 * blockPx, 2 * blockPx);
+        const grey = (bit: number, row: number) =>
+          data[4 * (Math.floor((row + 0.5) * blockPx) * 16 * blockPx + Math.floor((bit + 0.5) * blockPx))]!;
+        found.number = 0;
+        for (let bit = 0; bit < 16; bit++) {
+          if (Math.abs(grey(bit, 0) - grey(bit, 1)) < 60) found.number = Number.NaN;
+          if (grey(bit, 0) > grey(bit, 1)) found.number += 2 ** bit;
+        }
+      }
+      if (canvas.dataset.copy === 'true') return;
+      found.ownMs = performance.now();
+      watch.disconnect();
+    });
+    watch.observe(canvas, { attributes: true });
+  }, blockPx);
+  await page.evaluate(target => {
+    (window as unknown as { found: { frame: string } }).found.frame = `${target}`;
+  }, frameIndex);
+  const ms = await jumpInRoom(page, frameIndex);
+  await page
+    .locator(`canvas[data-testid="picture"][data-frame="${frameIndex}"]:not([data-copy])`)
+    .waitFor({ timeout: 20_000 });
+  const found = await page.evaluate(
+    () =>
+      (window as unknown as { found: { number: number; isCopy: boolean; firstMs: number; ownMs: number } })
+        .found,
+  );
+  return { ms, ownMs: ms + found.ownMs - found.firstMs, number: found.number, isCopy: found.isCopy };
+};
+
 /** Milliseconds from the arrow key until the next frame, or the one before, is on the canvas. */
 export const stepInRoom = (page: Page, by: 1 | -1): Promise<number> =>
   page.evaluate(async step => {

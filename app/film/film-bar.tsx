@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { clockText, jumpTarget } from './film-clock.ts';
 import type { FilmLoop } from './film-loop.ts';
-import { timeOfFrame } from './frame-index.ts';
+import { exactTimeOf, timeOfFrame } from './frame-index.ts';
 import { isHeardAt, rateWords } from './play-rates.ts';
 import type { Player } from './player.ts';
 import { usePlayerState } from './use-player.ts';
@@ -10,17 +10,20 @@ import { usePlayerState } from './use-player.ts';
 /** Where the film is: clock and frame, a place to type either, and the acts of a player. */
 export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
   const { frameIndex, playing, rate, stuck, muted, loop, knownToS } = usePlayerState(player);
+  const { index } = player.film;
+  const exact = exactTimeOf(index, frameIndex);
   const words = [
     playing && rateWords(rate),
     playing && !muted && !isHeardAt(rate) && 'no sound at this speed',
     loopWords(loop),
     knownToS !== undefined && `looked through to ${clockText(knownToS, 0)}`,
   ].filter(Boolean);
-  const { index } = player.film;
   return (
     <div className="film-bar">
       <p>
-        <b data-testid="clock">{clockText(timeOfFrame(index, frameIndex))}</b>{' '}
+        <b data-testid="clock" title={`exactly ${exact.num}/${exact.den} s of the film`}>
+          {clockText(timeOfFrame(index, frameIndex))}
+        </b>{' '}
         <span className="q2">
           frame <span data-testid="frame">{frameIndex}</span>
           {words.map(one => `, ${one}`).join('')}

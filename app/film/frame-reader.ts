@@ -45,6 +45,14 @@ export class FrameReader {
   read(frameIndex: number): Promise<FrameAnswer> {
     const ticket = ++this.ticket;
     this.asked = frameIndex;
+    const atHand = this.cache.get(frameIndex);
+    if (atHand) {
+      // What is at hand does not wait for what is being filled in behind it.
+      const back = this.wanted - frameIndex;
+      this.wanted = frameIndex;
+      this.fillSoon(ticket, back > 0);
+      return Promise.resolve({ kind: 'picture', frameIndex, picture: atHand });
+    }
     const answer = this.turn
       .then(() => this.readNow(frameIndex, ticket))
       .catch((error): FrameAnswer => {
@@ -60,6 +68,7 @@ export class FrameReader {
   callOff(): void {
     this.ticket++;
     this.asked = -1;
+    this.run.stop();
   }
 
   close(): void {
@@ -92,26 +101,28 @@ export class FrameReader {
 
   /** Decodes what lies before the frame once the page is quiet; at once while the coach steps back and little is left. */
   private fillSoon(ticket: number, goesBack: boolean): void {
-    const before = this.cache.countBefore(this.wanted);
-    const enough = goesBack ? Math.floor(this.window / 3) : 1;
-    if (before >= Math.min(this.wanted, enough) && this.hasAhead()) return;
+    if (this.hasAround(goesBack)) return;
     setTimeout(
       () => {
         if (ticket !== this.ticket) return;
-        this.turn = this.turn.then(() => this.fill(ticket)).catch(() => undefined);
+        this.turn = this.turn.then(() => this.fill(ticket, goesBack)).catch(() => undefined);
       },
       goesBack ? 0 : QUIET_MS,
     );
   }
 
-  private hasAhead(): boolean {
-    return this.cache.has(Math.min(this.wanted + AHEAD_FRAMES, this.film.index.frameCount - 1));
+  private hasAround(goesBack: boolean): boolean {
+    const enough = Math.min(this.wanted, goesBack ? Math.floor(this.window / 3) : 1);
+    if (this.cache.countBefore(this.wanted) < enough) return false;
+    return goesBack || this.cache.has(Math.min(this.wanted + AHEAD_FRAMES, this.film.index.frameCount - 1));
   }
 
-  private async fill(ticket: number): Promise<void> {
+  private async fill(ticket: number, goesBack: boolean): Promise<void> {
+    if (this.hasAround(goesBack)) return;
     const from = this.wanted;
-    // Stepping back through what is being filled is no reason to stop; anything else is.
-    const isOfUse = () => ticket === this.ticket || (this.asked < from && this.asked >= from - this.window);
+    // Stepping through what is being filled is no reason to stop; anything else is.
+    const isOfUse = () =>
+      ticket === this.ticket || (this.asked >= from - this.window && this.asked <= from + AHEAD_FRAMES);
     if (!isOfUse()) return;
     const firstMissing = from - this.cache.countBefore(from) - 1;
     const target = firstMissing >= 0 && firstMissing > from - this.window ? firstMissing : from;

@@ -3,7 +3,7 @@ import type { OpenFilm } from '../open-film.ts';
 import { findBytes, findWindows, forgetWindows, keepWindow, touchWindow } from './copy-store.ts';
 import { type CopyWindow, missingOf, needlessOf, type Stretch, stretchesAround } from './copy-window.ts';
 import { makeCopy } from './make-copy.ts';
-import { readCopy } from './read-copy.ts';
+import { CopyReader } from './read-copy.ts';
 
 /**
  * Copies of one film round its moments: made when the page is quiet, used for jumps until the film's own picture is decoded,
@@ -13,7 +13,8 @@ export class CopyKeeper {
   private windows: CopyWindow[] = [];
   private wanted: readonly Stretch[] = [];
   private readonly failed = new Set<number>();
-  private held: { readonly id: string; readonly bytes: ArrayBuffer } | undefined;
+  private readonly held = new Map<string, Blob>();
+  private readonly reader = new CopyReader();
   private isClosed = false;
   private isMaking = false;
   private readonly known: Promise<void>;
@@ -46,13 +47,14 @@ export class CopyKeeper {
   async read(frameIndex: number): Promise<VideoFrame | undefined> {
     const window = this.windowOf(frameIndex);
     if (!window) return undefined;
-    if (this.held?.id !== window.id) {
-      const bytes = await findBytes(window.id).catch(() => undefined);
+    let bytes = this.held.get(window.id);
+    if (!bytes) {
+      bytes = await findBytes(window.id).catch(() => undefined);
       if (!bytes) return undefined;
-      this.held = { id: window.id, bytes };
+      this.held.set(window.id, bytes);
       void touchWindow(window).catch(() => undefined);
     }
-    return readCopy(window, this.held.bytes, frameIndex);
+    return this.reader.read(window, bytes, frameIndex);
   }
 
   /** The frames of the moments there are now. */
@@ -77,6 +79,7 @@ export class CopyKeeper {
 
   close(): void {
     this.isClosed = true;
+    this.reader.close();
   }
 
   private windowOf(frameIndex: number): CopyWindow | undefined {
@@ -125,7 +128,7 @@ export class CopyKeeper {
 
   private dropped(ids: readonly string[]): void {
     this.windows = this.windows.filter(one => !ids.includes(one.id));
-    if (this.held && ids.includes(this.held.id)) this.held = undefined;
+    for (const id of ids) this.held.delete(id);
     this.onChange();
   }
 

@@ -9,10 +9,9 @@ export const findWindows = async (hash?: string): Promise<CopyWindow[]> => {
   return hash === undefined ? all : all.filter(one => one.hash === hash);
 };
 
-export const findBytes = async (id: string): Promise<ArrayBuffer | undefined> => {
-  const blob = (await inStore('readonly', ({ bytes }) => bytes.get(id))) as Blob | undefined;
-  return blob?.arrayBuffer();
-};
+/** A handle on them: no more is read than is asked for. */
+export const findBytes = async (id: string): Promise<Blob | undefined> =>
+  (await inStore('readonly', ({ bytes }) => bytes.get(id))) as Blob | undefined;
 
 /** Keeps a window, and lets go of as many old ones as it takes to stay within the limit. Gives the ids that went. */
 export const keepWindow = async (made: CopyWindow, bytes: Uint8Array<ArrayBuffer>): Promise<string[]> => {
