@@ -12,7 +12,7 @@ import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
 import { ACTOR_NUMBERS, BodyInBlock, FACING_X, FACING_Y } from './actor-numbers.ts';
-import type { Guard } from './guard-net.ts';
+import type { Guard } from './guard.ts';
 import type { Puck } from './puck-parts.ts';
 
 /**

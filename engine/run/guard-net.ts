@@ -11,16 +11,6 @@ import type { RunState } from './run-state.ts';
 /** A goalie stands no further before the net than this to be its goalie, metres: out at the top of the crease and a little more. */
 const BEFORE_NET_M = 3.5;
 
-/** What a goalie without an act of its own does: guards this net, this far out of it, and has seen the puck where it was at the last steps. */
-export interface Guard {
-  readonly net: Net;
-  readonly outM: number;
-  /** x and y by turns, the oldest at `oldest`; as long as the reaction. */
-  readonly seenM: Float64Array;
-  oldest: number;
-  lookedAtS: number;
-}
-
 export const isBeforeNet = ({ atM }: Net, xM: number, yM: number): boolean =>
   Math.hypot(xM - atM.xM, yM - atM.yM) <= BEFORE_NET_M;
 
