@@ -87,8 +87,8 @@ export function FreezeMargin({
       <Verdict desk={desk} view={view} team={team} game={game} />
       {!isFrozen && (
         <p className="note" role="status">
-          This freeze belongs to frame {freeze.frameIndex}, at {clockText(freeze.filmTimeS, 1)}, and to no
-          other. <Act onPress={onBack}>Back to it</Act>
+          This freeze belongs to frame {freeze.frameIndex}, at {clockText(freeze.filmTimeS, 1)}
+          {carriedHere ? '.' : ', and to no other.'} <Act onPress={onBack}>Back to it</Act>
         </p>
       )}
       {carriedHere}

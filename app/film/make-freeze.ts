@@ -14,7 +14,14 @@ export const freezeHere = (
 ): Id<'freeze'> => {
   const { frameIndex } = player.now();
   const there = findFreeze(game, film, frameIndex);
-  if (there) return there;
+  if (there) {
+    // Pressed again on a frame without pins of its own, it takes the tie as it is carried now.
+    if (carried && Object.keys(game.freezes[there]?.pins ?? {}).length < 4) {
+      endStep(gameId);
+      edit(gameId).set(['freezes', there, 'carried'], carried);
+    }
+    return there;
+  }
   const id = newId<'freeze'>();
   const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
   const belongs =
