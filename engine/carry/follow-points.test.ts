@@ -42,7 +42,9 @@ const medianOf = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
 describe('points followed from picture to picture', () => {
-  it('are as near the truth as with OpenCV 4.13 (calcOpticalFlowPyrLK), and as many are kept', async () => {
+  it('are as near the truth as with OpenCV 4.13 (calcOpticalFlowPyrLK), and as many are kept', {
+    timeout: 240_000,
+  }, async () => {
     const cv = await loadOpenCV();
     const matOf = ({ widthPx, heightPx, grey }: GreyPicture) =>
       cv.matFromArray(heightPx, widthPx, cv.CV_8UC1, Array.from(grey));
