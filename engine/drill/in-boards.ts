@@ -36,8 +36,14 @@ export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: nu
  */
 export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDecelMps2: number }): void => {
   const { stopDecelMps2 } = power;
-  const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
+  const { lengthM, widthM, cornerRadiusM } = boards;
+  const qx = Math.abs(body.xM) - lengthM / 2 + cornerRadiusM;
+  const qy = Math.abs(body.yM) - widthM / 2 + cornerRadiusM;
   const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;
+  // No nearer to the boards than to their corner cut off: most are so far from them that this is all there is to ask.
+  const surelyM = cornerRadiusM - Math.max(qx, qy, qx + qy) - BOARDS_ROOM_M.value;
+  if (2 * stopDecelMps2 * surelyM >= speed2) return;
+  const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
   if (2 * stopDecelMps2 * roomM >= speed2) return;
   const outX = outwardX(boards, body.xM, body.yM);
   const outY = outwardY(boards, body.xM, body.yM);
@@ -48,6 +54,14 @@ export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDec
     body.yMps -= (intoMps - mayMps) * outY;
   }
   if (roomM < 0) pushInside(boards, body);
+};
+
+/** Moves a point nearer to the boards than a skater can be to where one can. */
+export const keepInside = (boards: Boards, point: { xM: number; yM: number }): void => {
+  const inM = boards.cornerRadiusM - BOARDS_ROOM_M.value;
+  const qx = Math.abs(point.xM) - boards.lengthM / 2 + boards.cornerRadiusM;
+  const qy = Math.abs(point.yM) - boards.widthM / 2 + boards.cornerRadiusM;
+  if (Math.max(qx, qy, qx + qy) > inM) pushInside(boards, point);
 };
 
 /** Moves the body to the nearest place that has that much room to the boards; leaves one alone that has. */

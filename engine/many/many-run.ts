@@ -22,11 +22,16 @@ export interface ManyRunOptions {
   /** Memory the reps are played in, one after the other; owned by the caller. */
   readonly memory?: RunMemory;
   /**
-   * Only count how often the outcomes come in time: no passes, no findings. With one outcome a rep is played no further than until that
+   * Only count how often the outcomes come in time: no passes, no contests. With one outcome a rep is played no further than until that
    * is decided, so what comes too late is not counted. For tuning.
    */
   readonly onlyOutcomes?: boolean;
+  /** Strides a second in which the reps are played; `MANY_STRIDE_HZ` when left out. */
+  readonly strideHz?: number;
 }
+
+/** See docs/decisions/many-reps-in-longer-strides.md. */
+export const MANY_STRIDE_HZ = 40;
 
 /**
  * Plays the reps `fromRep … fromRep + repCount − 1` of a drill, each with people and luck of its own, and counts what comes of
@@ -34,7 +39,7 @@ export interface ManyRunOptions {
  * of the whole, whichever way the reps were parted. Without reps every count is 0.
  */
 export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally => {
-  const { seed, repCount, fromRep = 0, outcomes = [], memory, models } = options;
+  const { seed, repCount, fromRep = 0, outcomes = [], memory, models, strideHz = MANY_STRIDE_HZ } = options;
   const book = tallyBookOf(playable, outcomes, options.onlyOutcomes ?? false);
   const only = options.onlyOutcomes && outcomes.length === 1 ? outcomes[0] : undefined;
   const until = only && ((events: readonly RunEvent[]) => isDecided(only, events));
@@ -45,8 +50,9 @@ export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally 
       chance: draw.chance,
       ...(memory && { memory }),
       ...(until && { until }),
-      // No outcome is judged by them, and nothing else is counted.
-      ...(options.onlyOutcomes && { trackFindings: false }),
+      // Nothing that is counted is read from the tracks' findings.
+      trackFindings: false,
+      strideHz,
     });
     addRep(book, run, counterOrderOf(seed, rep), rep);
   }

@@ -1,5 +1,4 @@
 import type { LineId } from '../rink/lines.ts';
-import type { FindingKind } from '../run/run-result.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { Outcome } from './outcome.ts';
 import { MOST_SAMPLES, mergeWhereWhen, type WhereWhen } from './where-when.ts';
@@ -19,8 +18,6 @@ export interface ManyTally {
   /** Every chase and steal of the drill. */
   readonly contests: readonly ContestTally[];
   readonly shots: readonly ShotTally[];
-  /** By kind, spots and act; only those that came. */
-  readonly findings: readonly FindingTally[];
   /** Every line across the sheet: when the puck first crossed it, and who was level with it then. */
   readonly lines: readonly LineTally[];
   /** As they were asked for. */
@@ -58,15 +55,6 @@ export interface ShotTally {
   readonly goal: WhereWhen;
   readonly save: WhereWhen;
   readonly wide: WhereWhen;
-}
-
-export interface FindingTally {
-  readonly kind: FindingKind;
-  readonly weight: 'look' | 'know';
-  readonly spots: readonly SpotId[];
-  readonly act?: ActId;
-  /** Its first coming in each rep that has it: the count is that of reps. */
-  readonly where: WhereWhen;
 }
 
 export interface LineTally {
@@ -113,7 +101,6 @@ export const mergeTallies = (a: ManyTally, b: ManyTally): ManyTally => {
       save: mergeWhereWhen(one.save, other.save),
       wide: mergeWhereWhen(one.wide, other.wide),
     })),
-    findings: mergeFindings(a.findings, b.findings),
     lines: pairs('lines', a.lines, b.lines, (one, other) => ({
       ...one,
       crossed: mergeWhereWhen(one.crossed, other.crossed),
@@ -127,10 +114,6 @@ export const mergeTallies = (a: ManyTally, b: ManyTally): ManyTally => {
     })),
   };
 };
-
-/** The name under which findings of one kind, of the same people at the same act, are counted together. */
-export const findingKeyOf = (finding: Pick<FindingTally, 'kind' | 'spots' | 'act'>): string =>
-  [finding.kind, ...finding.spots, finding.act ?? ''].join(' ');
 
 const pairs = <Part>(
   name: string,
@@ -152,26 +135,3 @@ const mergeCounts = (
       .sort()
       .map(spot => [spot, (a[spot] ?? 0) + (b[spot] ?? 0)]),
   );
-
-const mergeFindings = (a: readonly FindingTally[], b: readonly FindingTally[]): readonly FindingTally[] => {
-  const merged = new Map(a.map(one => [findingKeyOf(one), one]));
-  for (const other of b) {
-    const key = findingKeyOf(other);
-    const one = merged.get(key);
-    merged.set(
-      key,
-      one === undefined
-        ? other
-        : {
-            ...one,
-            weight: one.weight === 'look' ? 'look' : other.weight,
-            where: mergeWhereWhen(one.where, other.where),
-          },
-    );
-  }
-  return inOrderOfKeys([...merged.values()]);
-};
-
-/** Findings by their keys, so that the order in which they came does not show. */
-export const inOrderOfKeys = (findings: readonly FindingTally[]): readonly FindingTally[] =>
-  [...findings].sort((a, b) => (findingKeyOf(a) < findingKeyOf(b) ? -1 : 1));

@@ -7,17 +7,7 @@ import type { IcePoint } from '../units/points.ts';
 import { judgeRep } from './judge-rep.ts';
 import { findPuckOver, isLevel } from './level-with-puck.ts';
 import { LEVEL_WITHIN_M } from './many-rows.ts';
-import {
-  type ContestTally,
-  type FindingTally,
-  findingKeyOf,
-  inOrderOfKeys,
-  type LineTally,
-  type ManyTally,
-  type OutcomeTally,
-  type PassTally,
-  type ShotTally,
-} from './many-tally.ts';
+import type { ContestTally, LineTally, ManyTally, OutcomeTally, PassTally, ShotTally } from './many-tally.ts';
 import type { Outcome } from './outcome.ts';
 import { passesIn } from './passes-in.ts';
 import {
@@ -49,7 +39,6 @@ export interface TallyBook {
   readonly passes: readonly Open<PassTally>[];
   readonly contests: readonly Open<ContestTally>[];
   readonly shots: readonly Open<ShotTally>[];
-  readonly findings: Map<string, Open<FindingTally>>;
   readonly lines: readonly Open<LineTally>[];
   readonly outcomes: readonly Open<OutcomeTally>[];
 }
@@ -73,7 +62,6 @@ export const tallyBookOf = (
     shots: acts.flatMap(({ spot, act }) =>
       act.kind === 'shoot' ? [{ spot, act: act.id, taken: [], goal: [], save: [], wide: [] }] : [],
     ),
-    findings: new Map(),
     lines: onlyOutcomes ? [] : LINE_IDS.map(line => ({ line, crossed: [], levelCount: {} })),
     outcomes: outcomes.map(outcome => ({ outcome, unaskedCount: 0, yes: [], other: [] })),
   };
@@ -122,7 +110,6 @@ export const addRep = (book: TallyBook, run: Run, order: number, rep: number): v
   addPasses(book, run, sampleAt);
   addContests(book, run, sampleAt);
   addShots(book, run, sampleAt);
-  addFindings(book, run, sampleAt);
   addLines(book, run, sampleAt);
 };
 
@@ -172,26 +159,6 @@ const addShots = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
   }
 };
 
-const addFindings = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
-  const seen = new Set<string>();
-  for (const finding of run.findings) {
-    const key = findingKeyOf(finding);
-    if (seen.has(key)) continue;
-    seen.add(key);
-    const { kind, weight, spots, act } = finding;
-    const counted = book.findings.get(key) ?? {
-      kind,
-      weight,
-      spots,
-      ...(act !== undefined && { act }),
-      where: [],
-    };
-    if (weight === 'look') counted.weight = 'look';
-    counted.where.push(sampleAt(finding.atM, finding.timeS));
-    book.findings.set(key, counted);
-  }
-};
-
 const addLines = (book: TallyBook, run: Run, sampleAt: SampleAt): void => {
   for (const counted of book.lines) {
     const over = findPuckOver(run, counted.line);
@@ -230,7 +197,6 @@ export const tallyOf = (book: TallyBook, seed: number): ManyTally => {
       save: whole(one.save),
       wide: whole(one.wide),
     })),
-    findings: inOrderOfKeys([...book.findings.values()].map(one => ({ ...one, where: whole(one.where) }))),
     lines: book.lines.map(one => ({
       ...one,
       crossed: whole(one.crossed),

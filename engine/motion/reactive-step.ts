@@ -1,6 +1,6 @@
 import type { Body } from '../drill/in-boards.ts';
 import type { SprintPower } from '../skater/sprint.ts';
-import { STEP_S, type Stretch } from './stretch.ts';
+import type { Stretch } from './stretch.ts';
 
 /** Where the push points: u of `v̇ = (V·u − v)/τ`, |u| ≤ 1. Changed in place, so that a step makes no garbage. */
 export interface Push {
@@ -16,7 +16,7 @@ export const pushOf = (): Push => {
   return push;
 };
 
-/** What moves a body; `stepKeeps` is e^(−h/τ) for a whole step, which most stretches are. */
+/** What moves a body; `stepKeeps` is e^(−h/τ) for a whole step of the run, which most stretches are. */
 export interface Pushed {
   readonly push: Push;
   readonly power: SprintPower;
@@ -34,7 +34,7 @@ export interface Pushed {
 export const moveUnderPush = (body: Body, by: Pushed, over: Readonly<Stretch>): void => {
   const { push, power } = by;
   const { lengthS } = over;
-  const keeps = lengthS === STEP_S ? by.stepKeeps : Math.exp(-lengthS / power.tauS);
+  const keeps = lengthS === over.wholeS ? by.stepKeeps : Math.exp(-lengthS / power.tauS);
   const drawnS = power.tauS * (1 - keeps);
   const wantX = power.topSpeedMps * push.x;
   const wantY = power.topSpeedMps * push.y;

@@ -1,9 +1,8 @@
-import { BOARDS_ROOM_M, CARRIES_ON_MPS, KEEP_APART_M, SHADOW_BESIDE_M } from '../drill/drill-rows.ts';
-import { type Body, boardsDistanceAt, pushInside } from '../drill/in-boards.ts';
+import { CARRIES_ON_MPS, KEEP_APART_M, SHADOW_BESIDE_M } from '../drill/drill-rows.ts';
+import { type Body, keepInside } from '../drill/in-boards.ts';
 import type { Boards } from '../rink/boards.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type Follower, pushToGoal, steerToGoal } from './push-to-goal.ts';
-import { STEP_S } from './stretch.ts';
 import { changesStance, glideThroughChange, type TurningKeeper } from './turn-round.ts';
 
 /** How fast the one whom a gap is held to can come. */
@@ -14,7 +13,8 @@ export interface Carrier {
 
 export interface Keeper extends TurningKeeper, Follower {
   readonly power: Follower['power'];
-  /** e^(−h/τ) of this skater for a whole step. */
+  /** Length h of a whole stride of the run, seconds, and e^(−h/τ) of this skater for it. */
+  readonly stepS: number;
   readonly stepKeeps: number;
   readonly netM: IcePoint;
   readonly gapM: number;
@@ -54,12 +54,12 @@ export const steerGap = (
     goal.xMps = whom.xMps - aheadRatio * (whom.xMps - along * netX);
     goal.yMps = whom.yMps - aheadRatio * (whom.yMps - along * netY);
   }
-  if (boardsDistanceAt(boards, goal.xM, goal.yM) < BOARDS_ROOM_M.value) pushInside(boards, goal);
+  keepInside(boards, goal);
   faceTo(keeper, self, whom);
   const expected = expectedRatio(whom, carrier);
   const isFreeToTurn = nowS >= keeper.stance.changesUntilS && hasTimeToTurn(keeper, self, whom);
   const begins = isFreeToTurn && changesStance(keeper, self, expected, nowS);
-  if (nowS < keeper.stance.changesUntilS) glideThroughChange(keeper, self, STEP_S);
+  if (nowS < keeper.stance.changesUntilS) glideThroughChange(keeper, self, keeper.stepS);
   else pushToGoal(keeper, self, expected, keeper, dares);
   return begins;
 };

@@ -1,5 +1,5 @@
-import { BLADE_AHEAD_M, BOARDS_ROOM_M } from '../drill/drill-rows.ts';
-import { type Body, boardsDistanceAt, pushInside } from '../drill/in-boards.ts';
+import { BLADE_AHEAD_M } from '../drill/drill-rows.ts';
+import { type Body, keepInside } from '../drill/in-boards.ts';
 import type { Boards } from '../rink/boards.ts';
 import { type Follower, steerToGoal } from './push-to-goal.ts';
 
@@ -42,6 +42,6 @@ export const steerScreen = (screener: Screener, self: Body, whom: Body, boards: 
     goal.xMps = whom.xMps + alongRatio * xMps + swing * (xMps - stretchMps * nx);
     goal.yMps = whom.yMps + alongRatio * yMps + swing * (yMps - stretchMps * ny);
   }
-  if (boardsDistanceAt(boards, goal.xM, goal.yM) < BOARDS_ROOM_M.value) pushInside(boards, goal);
+  keepInside(boards, goal);
   steerToGoal(screener, self, 1);
 };

@@ -7,7 +7,6 @@ import type { PlannedRoute } from '../motion/planned-route.ts';
 import { type Push, pushOf } from '../motion/reactive-step.ts';
 import { type RouteAhead, routeAheadOf } from '../motion/route-ahead.ts';
 import { type Sight, sightOf } from '../motion/steer-chase.ts';
-import { STEP_S } from '../motion/stretch.ts';
 import type { SkaterModel } from '../skater/model.ts';
 import type { SprintPower } from '../skater/sprint.ts';
 import type { IcePoint } from '../units/points.ts';
@@ -111,12 +110,13 @@ export class Actor extends BodyInBlock {
     readonly spot: PlayableSpot,
     readonly model: SkaterModel,
     readonly netM: IcePoint,
+    readonly stepS: number,
   ) {
     super(numbers, index * ACTOR_NUMBERS);
     this.nextAt = numbers.length / 2 + this.at;
     this.next = new BodyInBlock(numbers, this.nextAt);
     this.sight = sightOf(model.tauS);
-    this.stepKeeps = Math.exp(-STEP_S / model.tauS);
+    this.stepKeeps = Math.exp(-stepS / model.tauS);
     this.responseKeeps = Math.exp(-GAP_RESPONSE_S.value / model.tauS);
     this.power = model;
     for (const body of [this, this.next]) {
@@ -155,7 +155,8 @@ export class Actor extends BodyInBlock {
   }
 }
 
-const FACING_FROM_MPS2 = FACING_FROM_MPS.value ** 2;
+/** The square of the least speed that gives the body its facing, (m/s)². */
+export const FACING_FROM_MPS2 = FACING_FROM_MPS.value ** 2;
 
 /** Whether a velocity is large enough to give the body its facing. */
 export const isFacingFrom = (xMps: number, yMps: number): boolean =>

@@ -1,4 +1,3 @@
-import { STEP_HZ } from '../drill/step-hz.ts';
 import { setStretch } from '../motion/stretch.ts';
 import { endAct } from './act-flow.ts';
 import { startAct } from './act-play.ts';
@@ -8,37 +7,41 @@ import { crossingIn, takeCrossing } from './crossings.ts';
 import { isQuestOver } from './free-puck.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
+import { isSampleDue, recordSample, recordWithin } from './record-sample.ts';
 import type { RunState } from './run-state.ts';
 import { steer } from './steer.ts';
+import { strideEndS } from './stride.ts';
 import { takeAll, tryAll } from './try-step.ts';
 
 /**
- * Takes the run to that sample. Everything with a known time is met exactly; in between, everybody is moved on trial, and
+ * Takes the run to the end of that stride. Everything with a known time is met exactly; in between, everybody is moved on trial, and
  * when a line is crossed or a chaser comes within reach inside the stretch, only up to there.
  */
-export const advanceTo = (run: RunState, sample: number): void => {
-  const untilS = sample / STEP_HZ;
+export const advanceTo = (run: RunState, stride: number): void => {
+  const untilS = stride / run.strideHz;
   if (knownTimeOf(run) <= run.nowS) playAllDue(run);
   let cuts = 0;
   while (run.nowS < untilS) {
     const knownS = knownTimeOf(run);
-    const toS = Math.min(untilS, knownS);
+    const toS = Math.min(strideEndS(run, untilS), knownS);
     for (const actor of run.actors) if (actor.motion !== 'route') steer(run, actor);
-    moveOnTrial(run, toS, toS === untilS ? sample : BETWEEN_SAMPLES);
+    moveOnTrial(run, toS, toS === untilS ? stride : WITHIN_STRIDE);
     const crossing = cuts < MOST_CUTS ? crossingIn(run, toS) : undefined;
     if (crossing) {
       cuts++;
-      moveOnTrial(run, crossing.timeS, BETWEEN_SAMPLES);
+      moveOnTrial(run, crossing.timeS, WITHIN_STRIDE);
       for (const puck of run.pucks) if (puck.owner) isLostBy(run, puck);
     }
     const reachedS = crossing ? crossing.timeS : toS;
     for (const puck of run.pucks) if (puck.owner) takeContest(run, puck);
+    recordWithin(run);
     takeAll(run);
     for (const puck of run.pucks) takePuck(puck, run.stretch);
     run.nowS = reachedS;
     for (const puck of run.pucks) noteMiss(run, puck);
     if (crossing) takeCrossing(run, crossing);
     if (crossing || reachedS >= knownS) playAllDue(run);
+    if (isSampleDue(run)) recordSample(run);
   }
 };
 
@@ -102,11 +105,10 @@ const nextKnownS = (run: RunState): number => {
   return nextS;
 };
 
-const BETWEEN_SAMPLES = -1;
+const WITHIN_STRIDE = -1;
 
-const moveOnTrial = (run: RunState, toS: number, sample: number): void => {
-  const { stretch } = run;
-  setStretch(stretch, run.nowS, toS, sample);
+const moveOnTrial = (run: RunState, toS: number, stride: number): void => {
+  setStretch(run.stretch, run.nowS, toS, stride);
   tryAll(run);
-  for (const puck of run.pucks) tryPuck(puck, stretch, run.rink.boards);
+  for (const puck of run.pucks) tryPuck(puck, run.stretch, run.rink.boards);
 };

@@ -25,15 +25,15 @@ export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers 
     if (other === at || other === chasedAt) continue;
     const x = self.xM - numbers[other]!;
     const y = self.yM - numbers[other + Y]!;
-    if (x * x + y * y > FAR_M2) continue;
+    const apart2 = x * x + y * y;
+    if (apart2 > FAR_M2) continue;
     const xMps = self.xMps - numbers[other + X_MPS]!;
     const yMps = self.yMps - numbers[other + Y_MPS]!;
+    const toward = -(x * xMps + y * yMps);
     const speed2 = xMps * xMps + yMps * yMps;
     const across = x * yMps - y * xMps;
-    // On its straight way it passes with room enough: most do, and need no division.
-    if (across * across >= APART_M2 * speed2 && x * x + y * y >= APART_M2) continue;
-    const toward = -(x * xMps + y * yMps);
-    if (toward <= 0 && x * x + y * y >= APART_M2) continue;
+    // Goes away, or passes on its straight way with room enough: most do, and need no division.
+    if (apart2 >= APART_M2 && (toward <= 0 || across * across >= APART_M2 * speed2)) continue;
     const nearestS = speed2 > 0 ? toward / speed2 : 0;
     const inS = Math.min(KEEP_APART_S.value, Math.max(0, nearestS));
     let missX = x + inS * xMps;

@@ -2,7 +2,6 @@ import type { Actor } from './actor.ts';
 import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { PuckTrack, Track } from './run-result.ts';
-import type { RunState } from './run-state.ts';
 
 /** Columns of one actor in the block of samples: place, velocity, facing. */
 const COLUMNS = 5;
@@ -22,6 +21,8 @@ export interface Recorder {
   numbers: Float64Array;
   /** The last samples, each as the first half of the run's block, and how many of them the columns have. */
   readonly rows: Float64Array;
+  /** Room for one row that is not as the run has it. */
+  readonly between: Float64Array;
   columnCount: number;
   actIndexes: Int16Array;
   /** By puck, as many as any run had; the first `puckCount` are this run's. */
@@ -65,6 +66,7 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
     pucks: [],
     puckCount: 0,
     rows: new Float64Array(ROWS * actorCount * ACTOR_NUMBERS),
+    between: new Float64Array(actorCount * ACTOR_NUMBERS),
     columnCount: 0,
     distancesM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
@@ -73,20 +75,25 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
   return recorder;
 };
 
-/** Adds one sample of everybody and the pucks. A puck that is new among them has lain where it is until now. */
-export const recordSample = (recorder: Recorder, { actors, now, pucks }: RunState): void => {
+/** Whom and what a sample is of. */
+interface Sampled {
+  readonly recorder: Recorder;
+  readonly actors: readonly Actor[];
+  readonly pucks: readonly PuckPlay[];
+}
+
+/** A sample of the skaters in this row, and of the pucks that part of their way. A puck that is new among them has lain where it is until now. */
+export const addSample = ({ recorder, actors, pucks }: Sampled, row: Float64Array, share: number): void => {
   if (recorder.count === recorder.capacity) grow(recorder);
   const { rows, actIndexes, capacity, count: i } = recorder;
-  const rowLength = actors.length * ACTOR_NUMBERS;
-  const row = (i % ROWS) * rowLength;
-  rows.set(now, row);
+  rows.set(row, (i % ROWS) * row.length);
   for (let a = 0; a < actors.length; a++) actIndexes[a * capacity + i] = actors[a]!.actIndex;
   while (recorder.puckCount < pucks.length) addPuck(recorder, pucks[recorder.puckCount]!);
   for (let p = 0; p < pucks.length; p++) {
     const puck = pucks[p]!;
     const columns = recorder.pucks[p]!;
-    columns.xM[i] = puck.xM;
-    columns.yM[i] = puck.yM;
+    columns.xM[i] = puck.xM + share * (puck.next.xM - puck.xM);
+    columns.yM[i] = puck.yM + share * (puck.next.yM - puck.yM);
     columns.owner[i] = puck.owner ? puck.owner.index : -1;
   }
   recorder.count = i + 1;

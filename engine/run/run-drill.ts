@@ -21,7 +21,8 @@ import { nearWatchesOf } from './near-watch.ts';
 import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
 import { giveTo, lyingPuck, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
-import { type RunMemory, recorderOf, recordSample, tracksOf } from './recorder.ts';
+import { recordSample } from './record-sample.ts';
+import { type RunMemory, recorderOf, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run, RunEvent } from './run-result.ts';
 import { actorNamed, type RunState, zoneOf } from './run-state.ts';
@@ -48,6 +49,11 @@ export interface RunOptions {
    * while the rep is played stays, and tracks and events are the same.
    */
   readonly trackFindings?: boolean;
+  /**
+   * Strides a second, a divisor of 120; 120 when left out. Fewer for who plays many reps: what happens inside a stride is still found where it
+   * happens, but who reacts from afar decides less often. There are 120 samples a second all the same.
+   */
+  readonly strideHz?: number;
 }
 
 /**
@@ -73,14 +79,13 @@ export interface RunOptions {
  */
 export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   const run = startOf(playable, options);
-  const recorder = recorderOf(run.actors.length, options.memory);
   const limitS = Math.min(REP_LIMIT_S.value, options.limitS ?? REP_LIMIT_S.value);
-  const lastSample = Math.floor(limitS * STEP_HZ);
+  const { strideHz, recorder } = run;
+  const lastStride = Math.floor(limitS * strideHz);
   advanceTo(run, 0);
-  recordSample(recorder, run);
-  for (let i = 1; i <= lastSample && isRepAlive(run); i++) {
+  recordSample(run);
+  for (let i = 1; i <= lastStride && isRepAlive(run); i++) {
     advanceTo(run, i);
-    recordSample(recorder, run);
     if (options.until?.(run.events)) break;
   }
   for (const puck of run.pucks) noteMissed(run, puck);
@@ -116,13 +121,14 @@ const placeOnStick = (run: RunState, puck: PuckPlay, owner: Actor): void => {
 
 const startOf = (playable: Playable, options: RunOptions): RunState => {
   const { rink, level } = playable;
+  const strideHz = options.strideHz ?? STEP_HZ;
   const lineIds = [...LINE_IDS].sort((a, b) => rink.lines[a].centreXM - rink.lines[b].centreXM);
   const numbers = actorNumbersOf(playable.spots.length);
   const actors = playable.spots.map((spot, index) => {
     const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
     const model = options.models?.[spot.id] ?? level.model;
     const own = guardedNet(rink, { spot }) ? goalieModelOf(model) : model;
-    return new Actor(numbers, index, spot, own, net.atM);
+    return new Actor(numbers, index, spot, own, net.atM, 1 / strideHz);
   });
   const run: RunState = {
     playable,
@@ -134,7 +140,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     numbers,
     now: numbers.subarray(0, numbers.length / 2),
     pucks: playable.pucks.map(start => puckAtStart(playable, start)),
-    stretch: stretchOf(0, 0),
+    stretch: stretchOf(0, 0, 1 / strideHz),
     chance: options.chance ?? null,
     contest: contestViewOf(),
     self: movingBodyAt(0, 0),
@@ -144,6 +150,8 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     fires: [],
     nearWatches: nearWatchesOf(playable, actors),
     lackedPuck: [],
+    strideHz,
+    recorder: recorderOf(actors.length, options.memory),
     nowS: 0,
     knownS: Number.NaN,
   };

@@ -10,6 +10,11 @@ import {
   type Spot,
 } from '../drill/drill.ts';
 import { boardsDistanceAt } from '../drill/in-boards.ts';
+import { STEP_HZ } from '../drill/step-hz.ts';
+import { humanDraw } from '../many/human-draw.ts';
+import { judgeRep } from '../many/judge-rep.ts';
+import { MANY_STRIDE_HZ } from '../many/many-run.ts';
+import { outcomesOf } from '../many/outcomes-of.ts';
 import type { RinkChoice } from '../rink/choice.ts';
 import { LINE_IDS } from '../rink/lines.ts';
 import { LEVEL_IDS } from '../skater/model.ts';
@@ -216,5 +221,38 @@ describe('any drill', () => {
   const more = Number(process.env.ICEWRIGHT_FUZZ ?? 0);
   it.runIf(more > 0)('and as many as are asked for', { timeout: 1_800_000 }, () => {
     fuzz(more, 22);
+  });
+
+  // The independent method is the run as it is shown, at 120 steps a second; the demo's drills have the same asked of them in
+  // server/demo/drills/drills-come-off.test.ts.
+  it('has its reps judged in long strides as in short ones', { timeout: 120_000 }, () => {
+    let judged = 0;
+    let more = 0;
+    let fewer = 0;
+    let laterS = 0;
+    let timed = 0;
+    for (const [plan, levelId, choice] of fc.sample(anyRun, { numRuns: 150, seed: 31 })) {
+      const playable = playableFrom(plan, levelId, choice);
+      for (let rep = 0; rep < 3; rep++) {
+        const draw = humanDraw(playable, 3, rep);
+        const short = runDrill(playable, { ...draw, trackFindings: false, strideHz: STEP_HZ });
+        const long = runDrill(playable, { ...draw, trackFindings: false, strideHz: MANY_STRIDE_HZ });
+        for (const outcome of outcomesOf(plan)) {
+          const a = judgeRep(outcome, short, playable);
+          const b = judgeRep(outcome, long, playable);
+          judged++;
+          if (a.verdict !== 'yes' && b.verdict === 'yes') more++;
+          if (a.verdict === 'yes' && b.verdict !== 'yes') fewer++;
+          if (a.verdict !== b.verdict || a.timeS === undefined || b.timeS === undefined) continue;
+          timed++;
+          laterS += b.timeS - a.timeS;
+        }
+      }
+    }
+    expect(judged).toBeGreaterThan(1500);
+    expect(timed).toBeGreaterThan(100);
+    expect(Math.abs(more - fewer) / judged).toBeLessThan(0.01);
+    expect((more + fewer) / judged).toBeLessThan(0.01);
+    expect(Math.abs(laterS / timed)).toBeLessThan(0.02);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { at, drillOf, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
+import { at, drillOf, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import { runDrill } from './run-drill.ts';
 
 describe('a run without the findings of its tracks', () => {
@@ -43,6 +43,48 @@ describe('the facing of a track', () => {
       }
       expect(checked).toBeGreaterThan(1000);
       expect(most).toBeLessThan(1e-13);
+    }
+  });
+});
+
+describe('a run in long strides', () => {
+  it('samples a drawn route and a pass where a run in short ones has them', () => {
+    const playable = playableFrom(
+      planOf([
+        {
+          role: 'A',
+          atM: at(-20, -6),
+          puck: true,
+          acts: [
+            {
+              kind: 'pass',
+              toSpot: named('B'),
+              way: 'direct',
+              speedMps: 14,
+              cue: { on: 'after', seconds: 1 },
+            },
+            skate([at(-5, -9), at(10, -2)], { stops: true }),
+          ],
+        },
+        { role: 'B', atM: at(-18, 6), acts: [skate([at(-4, 9), at(6, 3), at(20, 5)])] },
+      ]),
+    );
+    const short = runDrill(playable);
+    const long = runDrill(playable, { strideHz: 40 });
+    expect(long.events.map(({ kind }) => kind)).toEqual(short.events.map(({ kind }) => kind));
+    for (const [i, { timeS }] of long.events.entries()) expect(timeS).toBeCloseTo(short.events[i]!.timeS, 8);
+    // It may go on to the end of its last stride.
+    expect(long.sampleCount - short.sampleCount).toBeLessThan(3);
+    short.tracks.forEach((track, i) => {
+      for (let at = 0; at < short.sampleCount; at++) {
+        expect(Math.abs(track.xM[at]! - long.tracks[i]!.xM[at]!)).toBeLessThan(2e-3);
+        expect(Math.abs(track.yM[at]! - long.tracks[i]!.yM[at]!)).toBeLessThan(2e-3);
+        expect(Math.abs(track.xMps[at]! - long.tracks[i]!.xMps[at]!)).toBeLessThan(0.1);
+      }
+    });
+    for (let at = 0; at < short.sampleCount; at++) {
+      expect(Math.abs(short.pucks[0]!.xM[at]! - long.pucks[0]!.xM[at]!)).toBeLessThan(0.02);
+      expect(Math.abs(short.pucks[0]!.yM[at]! - long.pucks[0]!.yM[at]!)).toBeLessThan(0.02);
     }
   });
 });

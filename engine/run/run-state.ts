@@ -12,6 +12,7 @@ import type { Chance } from './chance.ts';
 import type { ContestView } from './contest.ts';
 import type { Near, NearWatch } from './near-watch.ts';
 import type { PuckPlay } from './puck-play.ts';
+import type { Recorder } from './recorder.ts';
 import type { Finding, RunEvent } from './run-result.ts';
 
 /** Something that happened and can be a cue. */
@@ -53,6 +54,9 @@ export interface RunState {
   readonly nearWatches: readonly NearWatch[];
   /** Carries that ended without the puck ever on the stick. */
   readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
+  /** Strides a second: the run is stepped from one to the next. */
+  readonly strideHz: number;
+  readonly recorder: Recorder;
   nowS: number;
   /** Next time at which something is known to happen; NaN when that must be looked for again. */
   knownS: number;

@@ -5,24 +5,24 @@ import { moveUnderPush } from '../motion/reactive-step.ts';
 import { indexAhead } from '../motion/route-ahead.ts';
 import type { Stretch } from '../motion/stretch.ts';
 import type { Boards } from '../rink/boards.ts';
-import { type Actor, isFacingFrom } from './actor.ts';
+import { type Actor, FACING_FROM_MPS2, isFacingFrom } from './actor.ts';
 import { copyBody, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { RunState } from './run-state.ts';
 
 /**
- * Tries the stretch with everybody. Who skates a drawn route to a whole sample, as most do at most steps, is set there in the
+ * Tries the stretch with everybody. Who skates a drawn route to a whole stride, as most do at most steps, is set there in the
  * block of numbers itself; else as `tryStep`.
  */
-export const tryAll = ({ actors, numbers, stretch, rink }: RunState): void => {
-  const { sample } = stretch;
+export const tryAll = ({ actors, numbers, stretch, rink, strideHz }: RunState): void => {
+  const { stride } = stretch;
   for (let a = 0; a < actors.length; a++) {
     const actor = actors[a]!;
     const { route } = actor;
-    if (sample < 0 || actor.motion !== 'route' || !route) {
+    if (stride < 0 || actor.motion !== 'route' || !route) {
       tryStep(actor, stretch, rink.boards);
       continue;
     }
-    const from = indexAhead(actor.ahead, route, sample);
+    const from = indexAhead(actor.ahead, route, stride, strideHz);
     const { places } = actor.ahead;
     const { at, nextAt } = actor;
     const xMps = places[from + 2]!;
@@ -31,13 +31,14 @@ export const tryAll = ({ actors, numbers, stretch, rink }: RunState): void => {
     numbers[nextAt + Y] = places[from + 1]!;
     numbers[nextAt + X_MPS] = xMps;
     numbers[nextAt + Y_MPS] = yMps;
-    if (!isFacingFrom(xMps, yMps)) keepFacing(numbers, at, nextAt);
+    if (xMps * xMps + yMps * yMps < FACING_FROM_MPS2) keepFacing(numbers, at, nextAt);
     else {
       const sign = actor.isBackward ? -1 : 1;
       const wantX = sign * places[from + 4]!;
       const wantY = sign * places[from + 5]!;
       const cos = numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY;
-      if (cos >= facedCos(actor, stretch)) {
+      const mostRad = actor.turnRadps * stretch.lengthS;
+      if (cos >= 1 - (mostRad * mostRad) / 2) {
         numbers[nextAt + FACING_X] = wantX;
         numbers[nextAt + FACING_Y] = wantY;
       } else turnTowards(actor, stretch, wantX, wantY);
@@ -84,14 +85,14 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   } else if (whom && (motion === 'screen' || (motion === 'gap' && !actor.stance.isTurned))) {
     wantX = numbers[whom.at]! - numbers[nextAt]!;
     wantY = numbers[whom.at + Y]! - numbers[nextAt + Y]!;
-  } else if (motion === 'gap' && !isFacingFrom(numbers[nextAt + X_MPS]!, numbers[nextAt + Y_MPS]!)) {
+  } else if (motion === 'gap' && !isFacingFrom(actor.next.xMps, actor.next.yMps)) {
     wantX = -actor.stance.towardX;
     wantY = -actor.stance.towardY;
   } else {
     const sign = actor.isBackward ? -1 : 1;
     wantX = sign * numbers[nextAt + X_MPS]!;
     wantY = sign * numbers[nextAt + Y_MPS]!;
-    if (!isFacingFrom(wantX, wantY)) {
+    if (wantX * wantX + wantY * wantY < FACING_FROM_MPS2) {
       keepFacing(numbers, at, nextAt);
       return;
     }
@@ -103,7 +104,9 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
   }
   wantX /= size;
   wantY /= size;
-  if (numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY >= facedCos(actor, stretch)) {
+  // cos x ≥ 1 − x²/2 lies on the safe side, so at most the last hundredth of a turn is taken at once.
+  const mostRad = actor.turnRadps * stretch.lengthS;
+  if (numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY >= 1 - (mostRad * mostRad) / 2) {
     numbers[nextAt + FACING_X] = wantX;
     numbers[nextAt + FACING_Y] = wantY;
   } else turnTowards(actor, stretch, wantX, wantY);
@@ -112,15 +115,6 @@ const turnFacing = (actor: Actor, stretch: Stretch): void => {
 const keepFacing = (numbers: Float64Array, at: number, nextAt: number): void => {
   numbers[nextAt + FACING_X] = numbers[at + FACING_X]!;
   numbers[nextAt + FACING_Y] = numbers[at + FACING_Y]!;
-};
-
-/**
- * With a cosine of at least this a direction is reached within the stretch: cos x ≥ 1 − x²/2 lies on the safe side, so at most the
- * last hundredth of a turn is taken at once.
- */
-const facedCos = ({ turnRadps }: Actor, { lengthS }: Stretch): number => {
-  const mostRad = turnRadps * lengthS;
-  return 1 - (mostRad * mostRad) / 2;
 };
 
 /** Turns the body as far as it can be turned in the stretch towards a direction that is farther off. */

@@ -1,4 +1,4 @@
-import { flowOf, isNone, manyRun, runMemory } from '@icewright/engine';
+import { flowOf, isNone, MANY_STRIDE_HZ, manyRun, outcomesOf, runMemory } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { ARE_FOR } from './drills-are-for.data.ts';
 import { drills, playableFrom, runs } from './run-of-demo.data.ts';
@@ -22,6 +22,42 @@ describe('the drills of the demo, many times', () => {
     expect(rate, `${says}: ${rate}`).toBeLessThanOrEqual(0.95);
   });
 });
+
+describe('reps of the demo in long strides', () => {
+  const memory = runMemory();
+  const PAIRED = 200;
+  it.each(ids)('%s: come out as in short ones', { timeout: 60_000 }, id => {
+    const drill = drills.get(id)!;
+    const playable = playableFrom(drill);
+    const outcomes = outcomesOf(drill);
+    const talliedAt = (strideHz: number) =>
+      manyRun(playable, { seed: 3, repCount: PAIRED, outcomes, memory, strideHz }).outcomes;
+    const short = talliedAt(120);
+    talliedAt(MANY_STRIDE_HZ).forEach((long, i) => {
+      const said = JSON.stringify(long.outcome);
+      // The same people and luck in both: what differs is the strides alone.
+      const apartRatio = (long.yes.count - short[i]!.yes.count) / PAIRED;
+      expect(Math.abs(apartRatio), said).toBeLessThanOrEqual(0.01);
+      for (const verdict of ['yes', 'other'] as const) {
+        const before = new Map(short[i]![verdict].samples.map(([, rep, , , ms]) => [rep, ms]));
+        const laterMs = long[verdict].samples.flatMap(([, rep, , , ms]) =>
+          before.has(rep) ? [ms - before.get(rep)!] : [],
+        );
+        const { meanMs, errorMs } = meanOf(laterMs);
+        // Two close to each other wander by more than a stride either way, so a mean of few is known only so well.
+        expect(Math.abs(meanMs) - 2 * errorMs, said).toBeLessThan(20);
+      }
+    });
+  });
+});
+
+/** Mean and its standard error. */
+const meanOf = (ms: readonly number[]): { readonly meanMs: number; readonly errorMs: number } => {
+  const count = Math.max(1, ms.length);
+  const meanMs = ms.reduce((sum, one) => sum + one, 0) / count;
+  const squares = ms.reduce((sum, one) => sum + (one - meanMs) ** 2, 0);
+  return { meanMs, errorMs: count > 1 ? Math.sqrt(squares / (count - 1) / count) : Number.POSITIVE_INFINITY };
+};
 
 describe('the drills of the demo as blocks of practice', () => {
   it.each(ids)('%s: nobody waits for ever, and no line stands in the way', id => {
