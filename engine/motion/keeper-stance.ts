@@ -56,9 +56,12 @@ export const facingTopSpeedMps = (
   yRatio: number,
 ): number => {
   const back = -(xRatio * stance.towardX + yRatio * stance.towardY);
-  const { topSpeedMps } = power;
-  return back > model.backwardRatio ? (model.backwardRatio / back) * topSpeedMps : topSpeedMps;
+  return backwardTopMps(back, model.backwardRatio, power.topSpeedMps);
 };
+
+/** The same by the part of the way that is straight backward (−1 to 1); so small that whoever asks at every step asks without a call. */
+export const backwardTopMps = (back: number, backwardRatio: number, topSpeedMps: number): number =>
+  back > backwardRatio ? (backwardRatio / back) * topSpeedMps : topSpeedMps;
 
 /** Shortens a push to what the stance can give in its direction. A push is a part of the forward top speed. */
 export const limitToStance = (push: Push, keeper: StanceAbility): void => {

@@ -1,7 +1,7 @@
 import { GAP_RESPONSE_S, STANDING_MPS } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import type { SprintPower } from '../skater/sprint.ts';
-import { type StanceAbility, topSpeedTowardMps } from './keeper-stance.ts';
+import { backwardTopMps, type StanceAbility } from './keeper-stance.ts';
 import { limitPush, type Push } from './reactive-step.ts';
 
 /** A stance that limits its skater, and what turning out of it costs. */
@@ -51,11 +51,14 @@ export const pushToGoal = (
   const alongM = x * alongX + y * alongY;
   const acrossM = y * alongX - x * alongY;
   const { topSpeedMps } = power;
-  const onMps = stands ? topSpeedTowardMps(stands, alongX, alongY) : topSpeedMps;
-  const offMps = stands ? topSpeedTowardMps(stands, -alongX, -alongY) : topSpeedMps;
-  const asideMps = stands
-    ? topSpeedTowardMps(stands, Math.sign(acrossM) * alongY, -Math.sign(acrossM) * alongX)
-    : topSpeedMps;
+  // Backward parts of the ways along and across, all four tops follow from them; nothing is backward for one who is turned or has no stance.
+  const stance = stands && !stands.stance.isTurned ? stands.stance : null;
+  const backRatio = stands ? stands.model.backwardRatio : 1;
+  const backAlong = stance ? -(alongX * stance.towardX + alongY * stance.towardY) : 0;
+  const backAcross = stance ? alongY * stance.towardX - alongX * stance.towardY : 0;
+  const onMps = backwardTopMps(backAlong, backRatio, topSpeedMps);
+  const offMps = backwardTopMps(-backAlong, backRatio, topSpeedMps);
+  const asideMps = backwardTopMps(-Math.sign(acrossM) * backAcross, backRatio, topSpeedMps);
   // Who is ahead of the goal must get up to its speed before it is there; who is behind must only slow down to it.
   const comesToMps = expected * goalMps;
   const isAlong = self.xMps * alongX + self.yMps * alongY;
@@ -78,9 +81,8 @@ export const pushToGoal = (
   if (alongM < 0) {
     const mostRatio = onMps / topSpeedMps;
     pushAlong = Math.max(-mostRatio, Math.min(mostRatio, pushAlong));
-    const toX = -Math.sign(pushAcross) * alongY;
-    const toY = Math.sign(pushAcross) * alongX;
-    const asideRatio = stands ? topSpeedTowardMps(stands, toX, toY) / topSpeedMps : 1;
+    const asideRatio =
+      backwardTopMps(Math.sign(pushAcross) * backAcross, backRatio, topSpeedMps) / topSpeedMps;
     const leftRatio = asideRatio * Math.sqrt(1 - (pushAlong / mostRatio) ** 2);
     pushAcross = Math.max(-leftRatio, Math.min(leftRatio, pushAcross));
   }

@@ -83,7 +83,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
       endAct(run, actor);
       return;
     case 'gap':
-      startGap(actor, actorNamed(run, act.whom), act.distanceM);
+      startGap(run, actor, actorNamed(run, act.whom), act.distanceM);
       actor.dueS = dueWhileReacting(run, actor);
       return;
     case 'pass': {

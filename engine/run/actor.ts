@@ -72,6 +72,8 @@ export class Actor extends BodyInBlock {
   /** The gap held now, and that of the act: with help it is closed. */
   gapM = Number.NaN;
   actGapM = Number.NaN;
+  /** A mate of who keeps the gap is to take the puck from the same carrier, now or later. */
+  isBackedUp = false;
   /** The steal under way has come within a lunge of its skater. */
   hasCaughtUp = false;
   /** Screen: the far end of the lane, and how far along it the blade is to be, 0 to 1. */

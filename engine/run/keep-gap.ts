@@ -8,12 +8,13 @@ import { keepApart } from './keep-apart.ts';
 import type { RunState } from './run-state.ts';
 
 /** Begins a gap. Who comes skating forward with his back to whom he is to keep off has turned round already. */
-export const startGap = (actor: Actor, whom: Actor, gapM: number): void => {
+export const startGap = (run: RunState, actor: Actor, whom: Actor, gapM: number): void => {
   actor.whom = whom;
   actor.motion = 'gap';
   actor.isBackward = false;
   actor.power = actor.model;
   actor.actGapM = gapM;
+  actor.isBackedUp = isBackedUp(run, actor, whom);
   const { stance, xMps, yMps } = actor;
   const goesAway = xMps * (whom.xM - actor.xM) + yMps * (whom.yM - actor.yM) < 0;
   const facesWay = xMps * actor.facingX + yMps * actor.facingY > 0;
@@ -29,6 +30,7 @@ export const startGap = (actor: Actor, whom: Actor, gapM: number): void => {
 export const steerKeeper = (run: RunState, keeper: Actor, whom: Actor): void => {
   const begins = steersTo(run, keeper, whom);
   const { stance, model } = keeper;
+  const { xMps, yMps } = run.self;
   if (begins) {
     const to = stance.isTurned ? 'forward' : 'backward';
     run.events.push({ kind: 'turnsRound', timeS: run.nowS, atM: placeOf(keeper), spot: keeper.spot.id, to });
@@ -37,7 +39,7 @@ export const steerKeeper = (run: RunState, keeper: Actor, whom: Actor): void => 
   keeper.turnRadps = isChanging
     ? Math.max(TURN_RATE_RADPS.value, Math.PI / model.transitionS)
     : TURN_RATE_RADPS.value;
-  keeper.isBackward = !stance.isTurned && keeper.xMps * stance.towardX + keeper.yMps * stance.towardY < 0;
+  keeper.isBackward = !stance.isTurned && xMps * stance.towardX + yMps * stance.towardY < 0;
   if (isChanging) keepAside(keeper, run);
   else keepApart(keeper, run.self, run);
   limitToStance(keeper.push, keeper);
@@ -58,7 +60,7 @@ const keepAside = (keeper: Actor, run: RunState): void => {
 const steersTo = (run: RunState, keeper: Actor, whom: Actor): boolean => {
   const { puck } = whom;
   const { self, other } = run;
-  const dares = isBackedUp(run, keeper, whom);
+  const dares = keeper.isBackedUp;
   if (!puck || !hasHelp(run, keeper, whom)) {
     keeper.gapM = keeper.actGapM;
     return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares);
