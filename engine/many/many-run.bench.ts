@@ -1,4 +1,5 @@
 import type { BenchRow } from '../../cli/bench-row.ts';
+import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { runMemory } from '../run/recorder.ts';
@@ -10,9 +11,9 @@ import { outcomesOf } from './outcomes-of.ts';
 const ROUNDS = 9;
 const REPS = 40;
 
-/** Twelve skaters busy for twenty seconds and more, many reps of it with other people each time: processor time of one core. */
+/** Twelve skaters busy for twenty seconds, many reps of it with other people each time: processor time of one core. */
 export default async (): Promise<BenchRow[]> => {
-  const plan = busyDrill();
+  const plan = twentySeconds(busyDrill());
   const playable = playableOf(plan, rinkOf({ preset: '200x85ft' }), levelOf('collegeWomen'));
   if (playable.kind === 'unplayable') throw new Error('the busy drill cannot be played');
   const memory = runMemory();
@@ -40,7 +41,26 @@ export default async (): Promise<BenchRow[]> => {
       spread: `${sorted[0]!.toPrecision(3)} to ${sorted.at(-1)!.toPrecision(3)}`,
       unit: 's',
       meets: median <= 3,
-      note: `a rep lasts ${(whole.sumMs / REPS / 1000).toFixed(1)} s, where the bar is for 20 s; processor time`,
+      note: `a rep lasts ${(whole.sumMs / REPS / 1000).toFixed(1)} s; processor time`,
     },
   ];
 };
+
+/** The drill with its long ways cut short: a rep that nobody breaks off goes on to the end of them. */
+const twentySeconds = (plan: DrillPlan): DrillPlan => ({
+  ...plan,
+  spots: Object.fromEntries(
+    Object.entries(plan.spots).map(([id, spot]) => [
+      id,
+      {
+        ...spot,
+        acts: Object.fromEntries(
+          Object.entries(spot.acts).map(([act, deed]) => [
+            act,
+            deed.kind === 'skate' ? { ...deed, throughM: deed.throughM.slice(0, 8) } : deed,
+          ]),
+        ),
+      },
+    ]),
+  ),
+});

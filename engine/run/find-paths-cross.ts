@@ -3,7 +3,14 @@ import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Level } from '../skater/level.ts';
 import type { Actor } from './actor.ts';
 import type { Finding, Track } from './run-result.ts';
-import { leastApart2, mostClosing2, rangesOf, type TrackRanges, widened } from './track-ranges.ts';
+import {
+  leastApart2,
+  mostClosing2,
+  rangeNumbers,
+  rangesOf,
+  type TrackRanges,
+  widened,
+} from './track-ranges.ts';
 
 /** Samples between two looks at a pair, and between the times compared once a pair is near. */
 const LOOK_EVERY = 12;
@@ -28,8 +35,11 @@ export const findPathsCross = (
   level: Level,
 ): readonly Finding[] => {
   const findings: Finding[] = [];
-  const now = tracks.map(track => rangesOf(track, LOOK_EVERY, COMPARE_EVERY));
-  const around = now.map(ranges => widened(ranges, WINDOW_LOOKS));
+  const length = rangeNumbers(tracks[0]?.xM.length ?? 0, LOOK_EVERY);
+  if (scratch.length < 3 * tracks.length * length) scratch = new Float64Array(3 * tracks.length * length);
+  const part = (i: number) => scratch.subarray(i * length, (i + 1) * length);
+  const now = tracks.map((track, i) => rangesOf(track, LOOK_EVERY, COMPARE_EVERY, part(3 * i)));
+  const around = now.map((ranges, i) => widened(ranges, WINDOW_LOOKS, part(3 * i + 1), part(3 * i + 2)));
   for (let a = 0; a < tracks.length; a++) {
     for (let b = a + 1; b < tracks.length; b++) {
       const limitMps = Math.min(actors[a]!.model.pathsCrossLimitMps, actors[b]!.model.pathsCrossLimitMps);
@@ -53,6 +63,9 @@ export const findPathsCross = (
   }
   return findings;
 };
+
+/** Room for the ranges, written over at every use: made anew for every run of a drag they would be most of its garbage. */
+let scratch = new Float64Array(0);
 
 interface Meeting {
   timeS: number;

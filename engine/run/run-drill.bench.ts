@@ -244,10 +244,12 @@ const rigidWorld = (): (() => void) => {
   };
 };
 
+/** Processor time, milliseconds: what others do on the machine does not count. */
 const timed = (work: () => unknown): number => {
-  const from = performance.now();
+  const from = process.cpuUsage();
   work();
-  return performance.now() - from;
+  const { user, system } = process.cpuUsage(from);
+  return (user + system) / 1000;
 };
 
 const budget = (name: string, ms: readonly number[], mostMs: number): BenchRow => ({
@@ -257,7 +259,7 @@ const budget = (name: string, ms: readonly number[], mostMs: number): BenchRow =
   spread: spreadOf(ms),
   unit: 'ms',
   meets: median(ms) <= mostMs,
-  note: `the faster half ${fasterHalf(ms).toFixed(2)} ms`,
+  note: `processor time; the faster half ${fasterHalf(ms).toFixed(2)} ms`,
 });
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);

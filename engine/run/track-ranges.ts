@@ -3,6 +3,10 @@ import type { Track } from './run-result.ts';
 /** Numbers a block: least and greatest x, y, ẋ and ẏ. */
 const NUMBERS = 8;
 
+/** How many numbers the ranges of a track of that many samples are, over blocks of that length. */
+export const rangeNumbers = (sampleCount: number, blockLength: number): number =>
+  NUMBERS * Math.ceil(sampleCount / blockLength);
+
 /** Least and greatest place and velocity of a track over blocks of samples, so that pairs far from each other are told at once. */
 export interface TrackRanges {
   /** `NUMBERS` for each block, block after block. */
@@ -12,12 +16,16 @@ export interface TrackRanges {
 
 /**
  * The ranges over blocks of `blockLength` ≥ 1 samples from the first on, of every `every`-th sample (a divisor of the block).
- * Metres, metres a second. A track without samples has no blocks.
+ * Metres, metres a second. A track without samples has no blocks. `single` is where they are written, of `rangeNumbers` numbers.
  */
-export const rangesOf = (track: Track, blockLength: number, every: number): TrackRanges => {
+export const rangesOf = (
+  track: Track,
+  blockLength: number,
+  every: number,
+  single = new Float64Array(rangeNumbers(track.xM.length, blockLength)),
+): TrackRanges => {
   const count = track.xM.length;
   const blockCount = Math.ceil(count / blockLength);
-  const single = new Float64Array(NUMBERS * blockCount);
   for (let block = 0; block < blockCount; block++) {
     const from = block * blockLength;
     const to = Math.min(count, from + blockLength);
@@ -30,21 +38,32 @@ export const rangesOf = (track: Track, blockLength: number, every: number): Trac
   return { numbers: single, blockCount };
 };
 
-/** The same, each block taken together with `byBlocks` ≥ 0 blocks to either side. */
-export const widened = ({ numbers: single, blockCount }: TrackRanges, byBlocks: number): TrackRanges => {
+/** The same, each block taken together with `byBlocks` ≥ 0 blocks to either side. It is written into one of the two given, the other is overwritten. */
+export const widened = (
+  { numbers: single, blockCount }: TrackRanges,
+  byBlocks: number,
+  into = new Float64Array(single.length),
+  spare = new Float64Array(single.length),
+): TrackRanges => {
   let wide = single;
   // In strides that double, each pass adding what the one before has not: seven blocks are two passes and not six looks.
   for (let done = 0; done < byBlocks; ) {
     const stride = Math.min(2 * done + 1, byBlocks - done);
-    wide = withNeighbours(wide, blockCount, stride);
+    const next = wide === into ? spare : into;
+    writeNeighbours(wide, blockCount, stride, next);
+    wide = next;
     done += stride;
   }
   return { numbers: wide, blockCount };
 };
 
 /** Each block taken together with the ones that many blocks away to either side, at the ends with the last there is. */
-const withNeighbours = (single: Float64Array, blockCount: number, stride: number): Float64Array => {
-  const wide = single.slice();
+const writeNeighbours = (
+  single: Float64Array,
+  blockCount: number,
+  stride: number,
+  wide: Float64Array,
+): void => {
   const count = NUMBERS * blockCount;
   const away = NUMBERS * stride;
   for (let at = 0; at < count; at += 2) {
@@ -54,7 +73,6 @@ const withNeighbours = (single: Float64Array, blockCount: number, stride: number
     wide[at] = Math.min(single[at]!, single[before]!, single[after]!);
     wide[at + 1] = Math.max(single[at + 1]!, single[before + 1]!, single[after + 1]!);
   }
-  return wide;
 };
 
 /** Least distance squared, metres², that two tracks can have in a block of the one and the other. */

@@ -26,6 +26,7 @@ describe('the drills of the demo, many times', () => {
 describe('reps of the demo in long strides', () => {
   const memory = runMemory();
   const PAIRED = 200;
+  const FEWEST_TIMES = 10;
   it.each(ids)('%s: come out as in short ones', { timeout: 60_000 }, id => {
     const drill = drills.get(id)!;
     const playable = playableFrom(drill);
@@ -44,8 +45,8 @@ describe('reps of the demo in long strides', () => {
           before.has(rep) ? [ms - before.get(rep)!] : [],
         );
         const { meanMs, errorMs } = meanOf(laterMs);
-        // Two close to each other wander by more than a stride either way, so a mean of few is known only so well.
-        expect(Math.abs(meanMs) - 2 * errorMs, said).toBeLessThan(20);
+        // Two close to each other wander by more than a stride either way, so a mean is known only so well, and that of a few not at all.
+        if (laterMs.length >= FEWEST_TIMES) expect(Math.abs(meanMs) - 2 * errorMs, said).toBeLessThan(20);
       }
     });
   });
