@@ -33,7 +33,7 @@ export const findBoardsTooFast = (
     const leftM = boardsDistanceAt(boards, x, y);
     if (leftM > zoneM) {
       if (worstAt >= 0) close();
-      if (leftM > zoneM + SURELY_OUT_M) i += LOOK_EVERY - 1;
+      i += Math.max(0, Math.floor((leftM - zoneM) / MOST_STEP_M) - 1);
       continue;
     }
     const intoMps = speedIntoBoards(boards, x, y, track.xMps[i]!, track.yMps[i]!);
@@ -49,9 +49,8 @@ export const findBoardsTooFast = (
   return findings;
 };
 
-/** Samples between looks while nobody, at 14 m/s, can be in the last 3 m before the next. */
-const LOOK_EVERY = 12;
-const SURELY_OUT_M = (14 * LOOK_EVERY) / STEP_HZ;
+/** Farther on in one sample nobody comes, at 14 m/s: samples before somebody could be in the last 3 m are left out. */
+const MOST_STEP_M = 14 / STEP_HZ;
 
 /** Slower towards the boards than this nobody is hurt; well under the 1.8 m/s at which a fall head first is held dangerous. */
 const MOVES_IN_MPS = 1;

@@ -78,13 +78,17 @@ const looksOf = (now: TrackRanges, around: TrackRanges, limitMps: number): reado
   const limit2 = limitMps * limitMps;
   let looks: number[] | undefined;
   for (let look = 0; look < now.blockCount; look++) {
-    if (leastApart2(now, around, look) > NEAR_M2 || mostClosing2(now, around, look) <= limit2) continue;
-    (looks ??= []).push(look * LOOK_EVERY);
+    const apart2 = leastApart2(now, around, look);
+    if (apart2 > NEAR_M2) look += Math.floor((Math.sqrt(apart2) - PATHS_NEAR_M.value) / CLOSES_M);
+    else if (mostClosing2(now, around, look) > limit2) (looks ??= []).push(look * LOOK_EVERY);
   }
   return looks ?? NONE;
 };
 
 const NONE: readonly never[] = [];
+
+/** Two at 14 m/s each come so much nearer from one look to the next, at most along both axes: looks before they could be near are left out. */
+const CLOSES_M = (Math.SQRT2 * 28 * LOOK_EVERY) / STEP_HZ;
 
 const meetingsOf = (a: Track, b: Track, looks: readonly number[], limitMps: number): readonly Meeting[] => {
   if (a.distanceM === 0 && b.distanceM === 0) return NONE;

@@ -28,10 +28,10 @@ export const findThroughNet = (run: RunState, tracks: readonly Track[]): readonl
   return findings;
 };
 
-/** Samples between looks while far from the net. */
-const LOOK_EVERY = 12;
-/** Farther than this from the middle of the goal line, nobody is in the crease or the frame before the next look. */
-const NEAR_M2 = 5 ** 2;
+/** Nobody farther than this from the middle of the goal line is in the crease or the frame, metres. */
+const NEAR_M = 3.5;
+/** Farther on in one sample nobody comes, at 14 m/s: samples before somebody could be near are left out. */
+const MOST_STEP_M = 14 / STEP_HZ;
 
 const findInside = (
   track: Track,
@@ -50,9 +50,10 @@ const findInside = (
   for (let i = 0; i < track.xM.length; i++) {
     const x = track.xM[i]! - net.atM.xM;
     const y = track.yM[i]! - net.atM.yM;
-    if (x * x + y * y > NEAR_M2) {
+    const farM = Math.sqrt(x * x + y * y);
+    if (farM > NEAR_M) {
       close(i);
-      i += LOOK_EVERY - 1;
+      i += Math.max(0, Math.floor((farM - NEAR_M) / MOST_STEP_M) - 1);
       continue;
     }
     if (!isInside(x * facingX + y * facingY, x * facingY - y * facingX)) close(i);
