@@ -25,7 +25,7 @@ describe('the drills of the demo, many times', () => {
 
 describe('reps of the demo in long strides', () => {
   const memory = runMemory();
-  const PAIRED = 200;
+  const PAIRED = 100;
   const FEWEST_TIMES = 10;
   it.each(ids)('%s: come out as in short ones', { timeout: 60_000 }, id => {
     const drill = drills.get(id)!;
