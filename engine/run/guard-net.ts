@@ -1,4 +1,3 @@
-import { STEP_HZ } from '../drill/step-hz.ts';
 import { steerToGoal } from '../motion/push-to-goal.ts';
 import { STEP_S } from '../motion/stretch.ts';
 import type { Net, Rink } from '../rink/rink.ts';
@@ -22,13 +21,15 @@ export const goalieModelOf = (model: SkaterModel): SkaterModel => ({
 });
 
 /** Sets the goalies who have nothing else to do before their nets: as far out as they were put, with their eyes on the puck. */
-export const setGuards = ({ rink, actors, pucks }: RunState): void => {
+export const setGuards = ({ rink, actors, pucks, strideHz }: RunState): void => {
+  // A look at every stride, as many as go into a reaction.
+  const lookCount = Math.round(GOALIE_REACTS_S.value * strideHz);
   for (const actor of actors) {
     const net = guardedNet(rink, actor);
     if (!net) continue;
     const puck = puckInPlay(net, pucks);
-    const seenM = new Float64Array(2 * SEEN_STEPS);
-    for (let i = 0; i < SEEN_STEPS; i++) {
+    const seenM = new Float64Array(2 * lookCount);
+    for (let i = 0; i < lookCount; i++) {
       seenM[2 * i] = puck?.xM ?? actor.xM;
       seenM[2 * i + 1] = puck?.yM ?? actor.yM;
     }
@@ -38,8 +39,6 @@ export const setGuards = ({ rink, actors, pucks }: RunState): void => {
     actor.look = puck;
   }
 };
-
-const SEEN_STEPS = Math.round(GOALIE_REACTS_S.value * STEP_HZ);
 
 /** The net that a goalie guards who has no act: the one before which it was put. */
 export const guardedNet = (rink: Rink, { spot }: Pick<Actor, 'spot'>): Net | undefined =>
@@ -60,10 +59,11 @@ export const steerGuard = (run: RunState, actor: Actor): void => {
   if (puck) actor.look = puck;
   const xM = seenM[2 * guard.oldest]!;
   const yM = seenM[2 * guard.oldest + 1]!;
-  if (puck && run.nowS - guard.lookedAtS >= STEP_S / 2) {
+  // Half a step of a shown run less than a stride: no look is missed by rounding, and none is had twice.
+  if (puck && run.nowS - guard.lookedAtS >= actor.stepS - STEP_S / 2) {
     seenM[2 * guard.oldest] = puck.xM;
     seenM[2 * guard.oldest + 1] = puck.yM;
-    guard.oldest = (guard.oldest + 1) % SEEN_STEPS;
+    guard.oldest = (guard.oldest + 1) % (seenM.length / 2);
     guard.lookedAtS = run.nowS;
   }
   const x = xM - net.atM.xM;
