@@ -99,7 +99,7 @@ export class FrameReader {
       : { kind: 'none', frameIndex, reason: 'damaged' };
   }
 
-  /** Decodes what lies before the frame once the page is quiet; at once while the coach steps back and little is left. */
+  /** Decodes what lies before the frame once the page is quiet; sooner while the coach steps back and little is left. */
   private fillSoon(ticket: number, goesBack: boolean): void {
     if (this.hasAround(goesBack)) return;
     setTimeout(
@@ -107,7 +107,7 @@ export class FrameReader {
         if (ticket !== this.ticket) return;
         this.turn = this.turn.then(() => this.fill(ticket, goesBack)).catch(() => undefined);
       },
-      goesBack ? 0 : QUIET_MS,
+      goesBack ? BETWEEN_STEPS_MS : QUIET_MS,
     );
   }
 
@@ -207,6 +207,8 @@ export class FrameReader {
 /** A step back is one of no more than so many frames. */
 const NEAR_FRAMES = 12;
 const QUIET_MS = 250;
+/** Longer than between two steps of a key held down: what is at hand is shown before more is fetched. */
+const BETWEEN_STEPS_MS = 80;
 /** So many frames after the one looked at are decoded ahead. */
 const AHEAD_FRAMES = 8;
 /** Only when so many frames must be decoded first is the key picture worth showing meanwhile. */

@@ -2,32 +2,16 @@
 export type FilmPicture = VideoFrame | ImageBitmap;
 
 /**
- * A copy of a decoder's frame in memory of our own: decoders of graphics cards hand out few frames and stand still until
- * they are given back. Kept in the decoder's own colours, a copy takes less than half of the memory of a bitmap and no
- * conversion. The frame itself is closed.
+ * A picture of our own made of a decoder's frame, which is closed: decoders of graphics cards hand out few frames and stand
+ * still until they are given back, and a frame is converted anew each time it is drawn, which a step cannot wait for.
  */
 export const ownPictureOf = async (frame: VideoFrame): Promise<FilmPicture> => {
   try {
-    const { format, timestamp, codedWidth, codedHeight } = frame;
-    if (format === null) return await createImageBitmap(frame);
-    const bytes = new Uint8Array(frame.allocationSize());
-    const layout = await frame.copyTo(bytes);
-    const { width, height } = frame.visibleRect ?? { width: codedWidth, height: codedHeight };
-    return new VideoFrame(bytes, {
-      format,
-      timestamp,
-      codedWidth: width,
-      codedHeight: height,
-      displayWidth: frame.displayWidth,
-      displayHeight: frame.displayHeight,
-      colorSpace: frame.colorSpace,
-      layout,
-      transfer: [bytes.buffer],
-    } as VideoFrameBufferInit);
+    return await createImageBitmap(frame);
   } finally {
     frame.close();
   }
 };
 
-/** Bytes that a kept picture of this size takes: 4:2:0, one and a half bytes a pixel. */
-export const BYTES_A_PIXEL = 1.5;
+/** Bytes that a kept picture takes. */
+export const BYTES_A_PIXEL = 4;

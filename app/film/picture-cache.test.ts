@@ -31,8 +31,8 @@ describe('the cache of pictures', () => {
       [1920, 1080],
       [3840, 2160],
     ] as const) {
-      expect(pictureCountFor(width, height) * width * height * 1.5).toBeLessThanOrEqual(
-        Math.max(160 * 2 ** 20, 8 * width * height * 1.5),
+      expect(pictureCountFor(width, height) * width * height * 4).toBeLessThanOrEqual(
+        Math.max(160 * 2 ** 20, 8 * width * height * 4),
       );
     }
   });
