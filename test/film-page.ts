@@ -98,6 +98,8 @@ export const onPage = async (
   px: readonly [number, number],
 ): Promise<{ x: number; y: number }> => {
   const canvas = page.getByTestId('picture');
+  // The tools stand beside the picture and may have scrolled it away.
+  await canvas.scrollIntoViewIfNeeded();
   const box = (await canvas.boundingBox())!;
   const [width, height] = await canvas.evaluate(one => [
     (one as HTMLCanvasElement).width,

@@ -76,7 +76,7 @@ export function FilterSentence(props: {
         {slot => (
           <>
             <b className="num">{props.shownCount}</b>{' '}
-            {props.shownCount === all.length ? 'moments' : `of ${all.length} moments`}:{' '}
+            {props.shownCount < all.length ? `of ${all.length} moments` : all.length === 1 ? 'moment' : 'moments'}:{' '}
             {slot('habit', filter.habit ? titleOf(filter.habit, team) : 'every habit')},{' '}
             {slot('verdict', filter.verdict ? verdictSaid(filter.verdict) : 'done, missed or not seen')}, by{' '}
             {slot('who', filter.skater ? skaterWords(filter.skater as Id<'skater'>, team) : 'anybody')}

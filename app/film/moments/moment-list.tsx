@@ -15,6 +15,7 @@ export function MomentList(
   },
 ) {
   const { moments, ...rows } = props;
+  if (moments.length === 0) return null;
   if (moments.length <= ALL_ROWS) {
     return (
       <Timetable>

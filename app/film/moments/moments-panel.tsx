@@ -39,24 +39,27 @@ export function MomentsPanel(
       onOpen={setDoorOpen}
     />
   );
+  const isEmpty = list.moments.length === 0;
   return (
     <>
-      {list.moments.length === 0 ? (
+      {isEmpty ? (
         <p className="q2 no-moments">
           No moment is marked in this film yet. <span className="by-key">Press M</span>
           <span className="by-finger">Press “Mark a moment”</span> when you see one.
         </p>
       ) : (
+        <FilterSentence
+          all={list.moments}
+          shownCount={shown.length}
+          filter={filter}
+          onFilter={onFilter}
+          team={list.team}
+          follows={follows}
+        />
+      )}
+      <MomentsKept {...list} moments={shown} follows={follows} />
+      {!isEmpty && (
         <>
-          <FilterSentence
-            all={list.moments}
-            shownCount={shown.length}
-            filter={filter}
-            onFilter={onFilter}
-            team={list.team}
-            follows={follows}
-          />
-          <MomentsKept {...list} moments={shown} follows={follows} />
           <div className="moments-acts">
             <ChangeShown gameId={list.gameId} shown={shown} team={list.team} />
             {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
