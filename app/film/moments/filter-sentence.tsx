@@ -76,8 +76,12 @@ export function FilterSentence(props: {
         {slot => (
           <>
             <b className="num">{props.shownCount}</b>{' '}
-            {props.shownCount < all.length ? `of ${all.length} moments` : all.length === 1 ? 'moment' : 'moments'}:{' '}
-            {slot('habit', filter.habit ? titleOf(filter.habit, team) : 'every habit')},{' '}
+            {props.shownCount < all.length
+              ? `of ${all.length} moments`
+              : all.length === 1
+                ? 'moment'
+                : 'moments'}
+            : {slot('habit', filter.habit ? titleOf(filter.habit, team) : 'every habit')},{' '}
             {slot('verdict', filter.verdict ? verdictSaid(filter.verdict) : 'done, missed or not seen')}, by{' '}
             {slot('who', filter.skater ? skaterWords(filter.skater as Id<'skater'>, team) : 'anybody')}
             {situation.length > 0 && <>, {slot('situation', situationWords(filter, team))}</>}.
