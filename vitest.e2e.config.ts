@@ -34,6 +34,8 @@ export default defineConfig({
     hookTimeout: 120_000,
     // Two browsers for two cores: one after the other took longer than a check of everything may.
     maxWorkers: 2,
+    // Each file has a browser and a server of its own; loading the server's code anew for each is what is left out.
+    isolate: false,
     sequence: { sequencer: LongestFirst },
     // Until it holds: a busy machine may be late, and a wait that ends early proves nothing.
     expect: { poll: { timeout: 15_000 } },

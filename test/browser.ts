@@ -28,8 +28,18 @@ export const BROWSER_FLAGS = [
   '--disable-sync',
 ];
 
-/** Starts server and browser. The data folder is new, made ready by `prepare`, and is removed at the end. */
-export async function startApp(prepare?: (dataFolder: string) => Promise<void>): Promise<RunningApp> {
+export interface AppStart {
+  /** Makes the new data folder ready. */
+  readonly prepare?: (dataFolder: string) => Promise<void>;
+  /**
+   * Lets each page keep the whole app for a day without network, as a browser does by itself. That costs as much as opening
+   * the page, so only tests that go offline have it.
+   */
+  readonly keepsForOffline?: boolean;
+}
+
+/** Starts server and browser. The data folder is new and is removed at the end. */
+export async function startApp({ prepare, keepsForOffline = false }: AppStart = {}): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
   await prepare?.(dataFolder);
   const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
@@ -39,7 +49,12 @@ export async function startApp(prepare?: (dataFolder: string) => Promise<void>):
     url,
     dataFolder,
     async newPage(size = { width: 1440, height: 900 }, touch = false) {
-      const context = await browser.newContext({ viewport: size, hasTouch: touch, reducedMotion: 'reduce' });
+      const context = await browser.newContext({
+        viewport: size,
+        hasTouch: touch,
+        reducedMotion: 'reduce',
+        serviceWorkers: keepsForOffline ? 'allow' : 'block',
+      });
       const page = await context.newPage();
       return { page, context };
     },

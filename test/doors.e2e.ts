@@ -23,19 +23,21 @@ let app: RunningApp;
 /** The demo team as a file, from before. */
 let whole: string;
 beforeAll(async () => {
-  app = await startApp(async dataFolder => {
-    const server = await startServer({ dataFolder, port: 0 });
-    whole = await (await fetch(`http://localhost:${server.port}${FILE}`)).text();
-    await server.close();
-    const db = openDatabase(dataFolder);
-    const store = documentStoreOn(db);
-    for (const [, id] of NEWER) {
-      const ydoc = store.load(id);
-      const kind = rootOf(ydoc).get('kind') as 'drill';
-      ydoc.once('update', (update: Uint8Array) => store.append(id, kind, update));
-      rootOf(ydoc).set('schema', 99);
-    }
-    db.close();
+  app = await startApp({
+    prepare: async dataFolder => {
+      const server = await startServer({ dataFolder, port: 0 });
+      whole = await (await fetch(`http://localhost:${server.port}${FILE}`)).text();
+      await server.close();
+      const db = openDatabase(dataFolder);
+      const store = documentStoreOn(db);
+      for (const [, id] of NEWER) {
+        const ydoc = store.load(id);
+        const kind = rootOf(ydoc).get('kind') as 'drill';
+        ydoc.once('update', (update: Uint8Array) => store.append(id, kind, update));
+        rootOf(ydoc).set('schema', 99);
+      }
+      db.close();
+    },
   });
 });
 afterAll(() => app.close());

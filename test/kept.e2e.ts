@@ -12,7 +12,7 @@ import { withPage } from './with-page.ts';
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp();
+  app = await startApp({ keepsForOffline: true });
 });
 afterAll(() => app.close());
 

@@ -13,15 +13,17 @@ const older = new Uint8Array(readFileSync('fixtures/documents/drill-version-1.up
 let app: RunningApp;
 beforeAll(async () => {
   // The demo as a folder that the program of document version 1 has left: one of its drills is written by that program.
-  app = await startApp(async dataFolder => {
-    const server = await startServer({ dataFolder, port: 0 });
-    await server.close();
-    const db = openDatabase(dataFolder);
-    const store = documentStoreOn(db);
-    for (const table of ['updates', 'bases', 'versions'])
-      db.prepare(`DELETE FROM ${table} WHERE document = ?`).run(ID);
-    store.append(ID, 'drill', older);
-    db.close();
+  app = await startApp({
+    prepare: async dataFolder => {
+      const server = await startServer({ dataFolder, port: 0 });
+      await server.close();
+      const db = openDatabase(dataFolder);
+      const store = documentStoreOn(db);
+      for (const table of ['updates', 'bases', 'versions'])
+        db.prepare(`DELETE FROM ${table} WHERE document = ?`).run(ID);
+      store.append(ID, 'drill', older);
+      db.close();
+    },
   });
 });
 afterAll(() => app.close());

@@ -4,7 +4,7 @@ import { type RunningApp, startApp } from '../../test/browser.ts';
 
 /** The workbench in a browser, for as long as `work` takes; `RunningApp` of the tests, so both see the same app. */
 export async function withApp<Result>(work: (app: RunningApp) => Promise<Result>): Promise<Result> {
-  const app = await startApp();
+  const app = await startApp({ keepsForOffline: true });
   try {
     return await work(app);
   } finally {

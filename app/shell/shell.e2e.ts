@@ -5,7 +5,7 @@ import { type RunningApp, startApp } from '../../test/browser.ts';
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp();
+  app = await startApp({ keepsForOffline: true });
 });
 afterAll(() => app.close());
 

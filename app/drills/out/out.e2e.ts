@@ -9,7 +9,7 @@ import { shot, withPage } from '../../../test/with-page.ts';
 
 let app: RunningApp;
 beforeAll(async () => {
-  app = await startApp();
+  app = await startApp({ keepsForOffline: true });
 });
 afterAll(() => app.close());
 
