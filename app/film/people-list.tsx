@@ -1,8 +1,9 @@
-import { inOrder, type Team } from '@icewright/book';
+import type { Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { personWords } from './people-words.ts';
+import { SkaterOptions } from './skater-options.tsx';
 
 /** Who has been placed, who has the puck, and what is known about the one that is chosen. */
 export function PeopleList({
@@ -121,12 +122,7 @@ function ChosenPerson({
               })
             }
           >
-            <option value="">not said</option>
-            {inOrder(team.skaters).map(([skaterId, one]) => (
-              <option key={skaterId} value={skaterId}>
-                {one.number} {one.name}
-              </option>
-            ))}
+            <SkaterOptions team={team} />
           </select>
         </label>
       )}

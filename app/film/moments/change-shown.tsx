@@ -1,9 +1,10 @@
-import { inOrder, type Team } from '@icewright/book';
+import { type Game, inOrder, type Team } from '@icewright/book';
 import { useId, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { edit, endStep } from '../../shell/book.ts';
 import type { ListedMoment } from './filter-moments.ts';
+import { removeMoments } from './remove-moments.ts';
 import { STRENGTHS } from './situation-fields.tsx';
 
 type Field = 'habit' | 'verdict' | 'skater' | 'unit' | 'strength' | 'period' | 'by';
@@ -21,10 +22,12 @@ const SAID: Readonly<Record<Field, string>> = {
 /** One change to all the moments that the list shows: one step of undo, however many they are. */
 export function ChangeShown({
   gameId,
+  game,
   shown,
   team,
 }: {
   readonly gameId: string;
+  readonly game: Game;
   readonly shown: readonly ListedMoment[];
   readonly team: Team;
 }) {
@@ -35,24 +38,28 @@ export function ChangeShown({
   const toId = useId();
   const choices = choicesOf(field, team);
   const many = `${shown.length} ${shown.length === 1 ? 'moment' : 'moments'}`;
-  const all = (change: (id: string) => void, done: string) => {
+  const say = (done: string) => setSaid(`${done} Undo puts it back.`);
+  const apply = () => {
+    const change = edit(gameId);
+    const kept = field === 'period' ? Number(value) : value;
     endStep(gameId);
-    edit(gameId).transact(() => {
-      for (const [id] of shown) change(id);
+    change.transact(() => {
+      for (const [id] of shown) {
+        const path = ['moments', id, field];
+        if (value === '' && field !== 'by') change.remove(path);
+        else change.set(path, kept);
+      }
     });
     endStep(gameId);
-    setSaid(`${done} Undo puts it back.`);
+    say(`${many} changed.`);
   };
-  const apply = () => {
-    const game = edit(gameId);
-    const kept = field === 'period' ? Number(value) : value;
-    all(
-      id =>
-        value === '' && field !== 'by'
-          ? game.remove(['moments', id, field])
-          : game.set(['moments', id, field], kept),
-      `${many} changed.`,
+  const takeOut = () => {
+    removeMoments(
+      gameId,
+      game,
+      shown.map(([id]) => id),
     );
+    say(`${many} taken out.`);
   };
   const isMust = field === 'habit' || field === 'verdict';
   return (
@@ -101,10 +108,7 @@ export function ChangeShown({
           <Act onPress={apply} notNow={isMust && value === '' ? 'choose what to set it to' : undefined}>
             Change {many}
           </Act>{' '}
-          <Act
-            onPress={() => all(id => edit(gameId).remove(['moments', id]), `${many} taken out.`)}
-            notNow={shown.length === 0 ? 'nothing is shown' : undefined}
-          >
+          <Act onPress={takeOut} notNow={shown.length === 0 ? 'nothing is shown' : undefined}>
             Take {many} out
           </Act>
         </p>

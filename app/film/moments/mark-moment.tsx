@@ -4,6 +4,7 @@ import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { useKeys } from '../../shell/keys.ts';
 import { clockText } from '../film-clock.ts';
+import { SkaterOptions } from '../skater-options.tsx';
 import type { MarkedMoment } from './new-moment.ts';
 
 /** What is being marked, from the moment the key was pressed: the film may run on meanwhile. */
@@ -93,12 +94,7 @@ export function MarkMoment({
         <label>
           <span className="q2">Who</span>{' '}
           <select value={skater} onChange={event => setSkater(event.target.value)}>
-            <option value="">not said</option>
-            {inOrder(team.skaters).map(([id, one]) => (
-              <option key={id} value={id}>
-                {one.number} {one.name}
-              </option>
-            ))}
+            <SkaterOptions team={team} />
           </select>
         </label>
         <Act bare onPress={onLeave}>

@@ -2,6 +2,7 @@ import { type Game, inOrder, type Moment, type Team } from '@icewright/book';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { edit } from '../../shell/book.ts';
+import { SkaterOptions } from '../skater-options.tsx';
 import { FollowActs } from './follow-acts.tsx';
 import type { MomentPlace } from './new-moment.ts';
 import { SituationFields } from './situation-fields.tsx';
@@ -11,7 +12,7 @@ import { WhereOnIce } from './where-on-ice.tsx';
 export interface MomentEditing {
   readonly gameId: string;
   readonly team: Team;
-  readonly follows: Game['follows'];
+  readonly game: Game;
   readonly onRemove: (id: string) => void;
   /** The initials that were written: they stand at the next moment too. */
   readonly onBy: (by: string) => void;
@@ -24,19 +25,19 @@ export function MomentEdit({
   id,
   moment,
   team,
-  follows,
+  game,
   onRemove,
   onBy,
   here,
 }: MomentEditing & { readonly id: string; readonly moment: Moment }) {
-  const game = edit(gameId);
+  const change = edit(gameId);
   const at = (field: string) => ['moments', id, field];
   return (
     <>
       <div className="moment-fields">
         <label>
           <span className="q2">Habit</span>
-          <select value={moment.habit} onChange={event => game.set(at('habit'), event.target.value)}>
+          <select value={moment.habit} onChange={event => change.set(at('habit'), event.target.value)}>
             {inOrder(team.habits).map(([habitId, one]) => (
               <option key={habitId} value={habitId}>
                 {named(one.title, 'habit')}
@@ -46,7 +47,7 @@ export function MomentEdit({
         </label>
         <label>
           <span className="q2">Seen</span>
-          <select value={moment.verdict} onChange={event => game.set(at('verdict'), event.target.value)}>
+          <select value={moment.verdict} onChange={event => change.set(at('verdict'), event.target.value)}>
             <option value="done">done</option>
             <option value="missed">missed</option>
             <option value="cannotSee">cannot see</option>
@@ -58,16 +59,11 @@ export function MomentEdit({
             value={moment.skater ?? ''}
             onChange={event =>
               event.target.value === ''
-                ? game.remove(at('skater'))
-                : game.set(at('skater'), event.target.value)
+                ? change.remove(at('skater'))
+                : change.set(at('skater'), event.target.value)
             }
           >
-            <option value="">not said</option>
-            {inOrder(team.skaters).map(([skaterId, one]) => (
-              <option key={skaterId} value={skaterId}>
-                {one.number} {one.name}
-              </option>
-            ))}
+            <SkaterOptions team={team} />
           </select>
         </label>
         <label className="grow">
@@ -76,7 +72,7 @@ export function MomentEdit({
             data-book="words"
             value={moment.note}
             maxLength={400}
-            onChange={event => game.text(at('note'), event.target.value)}
+            onChange={event => change.text(at('note'), event.target.value)}
           />
         </label>
         <label>
@@ -88,7 +84,7 @@ export function MomentEdit({
             step={0.01}
             value={moment.costGoals}
             onChange={event =>
-              event.target.validity.valid && game.set(at('costGoals'), Number(event.target.value))
+              event.target.validity.valid && change.set(at('costGoals'), Number(event.target.value))
             }
           />
         </label>
@@ -100,7 +96,7 @@ export function MomentEdit({
             value={moment.by}
             maxLength={40}
             onChange={event => {
-              game.text(at('by'), event.target.value);
+              change.text(at('by'), event.target.value);
               onBy(event.target.value);
             }}
           />
@@ -113,10 +109,10 @@ export function MomentEdit({
           gameId={gameId}
           momentId={id}
           startS={moment.filmTimeS}
-          follows={follows}
+          follows={game.follows}
           {...(here ? { here } : {})}
         />
-        <WhereOnIce gameId={gameId} id={id} moment={moment} team={team} />
+        <WhereOnIce gameId={gameId} id={id} moment={moment} game={game} team={team} />
       </div>
     </>
   );

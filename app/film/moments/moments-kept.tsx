@@ -1,8 +1,9 @@
 import type { Team } from '@icewright/book';
 import { type ComponentProps, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { edit, endStep, undo } from '../../shell/book.ts';
+import { undo } from '../../shell/book.ts';
 import { MomentList } from './moment-list.tsx';
+import { removeMoments } from './remove-moments.ts';
 import { keep } from './who-marks.ts';
 
 type ListProps = ComponentProps<typeof MomentList>;
@@ -37,14 +38,7 @@ export function MomentsKept(
         {...list}
         onBy={keep}
         onRemove={id => {
-          const ofIt = Object.entries(list.follows).filter(([, one]) => one.moment === id);
-          const change = edit(gameId);
-          endStep(gameId);
-          change.transact(() => {
-            for (const [followId] of ofIt) change.remove(['follows', followId]);
-            change.remove(['moments', id]);
-          });
-          endStep(gameId);
+          removeMoments(gameId, list.game, [id]);
           onGone();
           setLeftCount(list.moments.length - 1);
         }}

@@ -1,4 +1,4 @@
-import type { Game, Team } from '@icewright/book';
+import type { Team } from '@icewright/book';
 import { type ComponentProps, useMemo, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { AgreementView } from './agreement-view.tsx';
@@ -12,9 +12,8 @@ import type { TakeInto } from './take-moments.ts';
 
 /** Below the film: which moments are shown, the list of them, and what they say together. */
 export function MomentsPanel(
-  props: Omit<ComponentProps<typeof MomentsKept>, 'follows' | 'moments'> & {
+  props: Omit<ComponentProps<typeof MomentsKept>, 'moments'> & {
     readonly moments: readonly ListedMoment[];
-    readonly game: Game;
     readonly team: Team;
     readonly filter: MomentFilter;
     readonly onFilter: (filter: MomentFilter) => void;
@@ -24,7 +23,8 @@ export function MomentsPanel(
     readonly film?: Pick<TakeInto, 'film' | 'index'>;
   },
 ) {
-  const { game, filter, onFilter, onSecondLook, onShow, film, ...list } = props;
+  const { filter, onFilter, onSecondLook, onShow, film, ...list } = props;
+  const { game } = list;
   const { follows, opinions } = game;
   const shown = useMemo(() => filterMoments(list.moments, filter, follows), [list.moments, filter, follows]);
   const [isAgreementOpen, setAgreementOpen] = useState(false);
@@ -57,11 +57,11 @@ export function MomentsPanel(
           follows={follows}
         />
       )}
-      <MomentsKept {...list} moments={shown} follows={follows} />
+      <MomentsKept {...list} moments={shown} />
       {!isEmpty && (
         <>
           <div className="moments-acts">
-            <ChangeShown gameId={list.gameId} shown={shown} team={list.team} />
+            <ChangeShown gameId={list.gameId} game={game} shown={shown} team={list.team} />
             {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
             {onShow && hasOpinions && (
               <Act opens={isAgreementOpen} onPress={() => setAgreementOpen(!isAgreementOpen)}>

@@ -5,11 +5,13 @@ import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { edit, endStep } from '../../shell/book.ts';
 import { useTeams } from '../../shell/teams.ts';
+import { FILM_LETTERS } from '../film-keys.ts';
+import { FOLLOW_STEPS } from './follow-words.ts';
 import { verdictSaid } from './moment-glyph.tsx';
 
-/** Letters that mean something else in the film room. */
-const TAKEN = new Set(['j', 'k', 'l', 'm', 'f', 'g', ...'1234567']);
-const FREE = [...'qwertyuiopasdhzxcvbn890'].filter(key => !TAKEN.has(key));
+/** The film's own letters, G with which the places begin, and the figures that say what came of a moment. */
+const TAKEN = new Set([...FILM_LETTERS, 'g', ...FOLLOW_STEPS.map((_, i) => `${i + 1}`)]);
+const FREE = [...'qwertyuiopasdfghjklzxcvbnm1234567890'].filter(key => !TAKEN.has(key));
 
 /** The coach's own keys: one press while the film runs keeps the seconds around it. */
 export function OwnKeys({

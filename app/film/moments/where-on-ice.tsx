@@ -1,25 +1,27 @@
-import type { Moment, Team } from '@icewright/book';
+import type { Game, Moment, Team } from '@icewright/book';
 import { boardsDistance, type IcePoint } from '@icewright/engine';
 import { drawRink, rinkViewBox, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { lengthSaid } from '../../parts/figures.ts';
 import { edit } from '../../shell/book.ts';
-import { rinkOfSheet } from '../fit-of-freeze.ts';
+import { rinkOfSheet, sheetOfGame } from '../fit-of-freeze.ts';
 
 /** Where on the ice the moment was: a press on the sheet, or arrows that move the place by a metre. */
 export function WhereOnIce({
   gameId,
   id,
   moment,
+  game,
   team,
 }: {
   readonly gameId: string;
   readonly id: string;
   readonly moment: Moment;
+  readonly game: Game;
   readonly team: Team;
 }) {
-  const rink = useMemo(() => rinkOfSheet(team.rink), [team.rink]);
+  const rink = rinkOfSheet(sheetOfGame(game, team));
   const ground = useMemo(() => svgParts(pen => drawRink(pen, rink), { idPrefix: `where-${id}` }), [rink, id]);
   const [x, y, width, height] = rinkViewBox(rink);
   const put = (at: IcePoint) => {
