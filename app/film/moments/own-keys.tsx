@@ -13,7 +13,7 @@ import { verdictSaid } from './moment-glyph.tsx';
 const TAKEN = new Set([...FILM_LETTERS, 'g', ...FOLLOW_STEPS.map((_, i) => `${i + 1}`)]);
 const FREE = [...'qwertyuiopasdfghjklzxcvbnm1234567890'].filter(key => !TAKEN.has(key));
 
-/** The coach's own keys: one press while the film runs keeps the seconds around it. */
+/** The coach's own keys: one press keeps the seconds around it. */
 export function OwnKeys({
   team,
   onPress,
@@ -27,7 +27,7 @@ export function OwnKeys({
   return (
     <section className="sec own-keys" aria-label="Keys of your own">
       <h2>
-        Keys of your own <span className="q3">one press while the film runs keeps the seconds around it</span>
+        Keys of your own <span className="q3">one press keeps the seconds around it</span>
       </h2>
       {keys.length === 0 && !isChanging && <p className="q2">None yet: a letter, a habit, what was seen.</p>}
       {isChanging ? (
