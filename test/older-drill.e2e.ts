@@ -43,7 +43,7 @@ describe('a drill that an older Icewright has written', () => {
 
       await title.fill('Middle first, again');
       await expect.poll(() => kept().title).toBe('Middle first, again');
-      expect(kept()).toMatchObject({ schema: 2, minutes: 11, games: {} });
+      expect(kept()).toMatchObject({ schema: 3, minutes: 11, games: {} });
 
       const at = `${app.url}/api/documents/${ID}/versions`;
       const versions = (await (await fetch(at)).json()) as { id: number; isOriginal: number }[];
@@ -52,6 +52,6 @@ describe('a drill that an older Icewright has written', () => {
 
       await page.getByRole('button', { name: 'Undo', exact: true }).click();
       await expect.poll(() => kept().title).toBe('Middle first');
-      expect(kept()).toMatchObject({ schema: 2, games: {} });
+      expect(kept()).toMatchObject({ schema: 3, games: {} });
     }));
 });

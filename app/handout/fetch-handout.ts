@@ -1,4 +1,4 @@
-import type { Drill } from '@icewright/book';
+import { currentSchema, type Drill } from '@icewright/book';
 
 export interface Handed {
   readonly drill: Drill;
@@ -18,7 +18,7 @@ export async function fetchHandout(): Promise<HandedAnswer> {
     const body = await answer.json();
     if (!answer.ok) return { kind: 'none', said: body.sentence };
     const { teamName, endsAt, file } = body;
-    const drill = { ...file.drills[0], kind: 'drill', schema: 2, madeAt: '' } as Drill;
+    const drill = { ...file.drills[0], kind: 'drill', schema: currentSchema.drill, madeAt: '' } as Drill;
     return { kind: 'ok', value: { drill, teamName, endsAt } };
   } catch {
     return { kind: 'none', said: 'The coach’s machine cannot be reached now. Try again later.' };

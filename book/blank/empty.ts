@@ -43,7 +43,7 @@ export interface GameStart {
 
 export const emptyGame = ({ opponent, day, place = 'home' }: GameStart): Game => ({
   kind: 'game',
-  schema: 2,
+  schema: 3,
   opponent,
   day,
   place,
@@ -53,6 +53,8 @@ export const emptyGame = ({ opponent, day, place = 'home' }: GameStart): Game =>
   follows: {},
   opinions: {},
   freezes: {},
+  tracks: {},
+  marks: {},
 });
 
 export interface DrillStart {
@@ -65,7 +67,7 @@ export interface DrillStart {
 
 export const emptyDrill = ({ title, level, rink, madeAt, from }: DrillStart): Drill => ({
   kind: 'drill',
-  schema: 2,
+  schema: 3,
   title,
   says: '',
   keyPoints: '',

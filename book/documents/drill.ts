@@ -149,7 +149,7 @@ export const want = z.discriminatedUnion('kind', [
 
 export const drill = z.object({
   kind: z.literal('drill'),
-  schema: z.literal(2),
+  schema: z.literal(3),
   title: shortWords,
   says: shortWords,
   /** One key point a line. */

@@ -119,12 +119,65 @@ export const freeze = z.object({
   clickSdPx: z.number(),
   skaters: listOf(idOf<'placed'>(), placed),
   puck: z.exactOptional(z.object({ at: filmPoint, carrier: z.exactOptional(idOf<'placed'>()) })),
+  /** How long playback stands at this picture, seconds; absent: it goes on. */
+  holdS: z.exactOptional(z.number().check(z.minimum(0), z.maximum(600))),
+  madeAt: instant,
+});
+
+/** Numbers of one quantity, one for each look of a followed stretch. */
+const perLook = z.array(z.number()).check(z.maxLength(20_000));
+
+/**
+ * One skater followed through a stretch of film. `hands` are the frames on which a hand set his feet; `followed` is what was
+ * found between them, and is made anew when a hand changes.
+ */
+export const track = z.object({
+  film: idOf<'film'>(),
+  side,
+  kind: z.enum(['skater', 'goalie']),
+  role: shortWords,
+  skater: z.exactOptional(idOf<'skater'>()),
+  attacks: end,
+  hands: listOf(idOf<'hand'>(), z.object({ frameIndex: z.int(), filmTimeS: z.number(), feet: filmPoint })),
+  followed: z.exactOptional(
+    z.object({
+      frameIndex: perLook,
+      filmTimeS: perLook,
+      /** The feet on the ice, and their standard deviation along either axis. */
+      xM: perLook,
+      yM: perLook,
+      sdM: perLook,
+      vxMps: perLook,
+      vyMps: perLook,
+      sdMps: perLook,
+    }),
+  ),
+  madeAt: instant,
+});
+
+/** A place on the ice that stays, or one that goes with a followed skater, or with one who stands in a freeze. */
+const markPlace = z.object({
+  atM: icePoint,
+  track: z.exactOptional(idOf<'track'>()),
+  placed: z.exactOptional(z.object({ freeze: idOf<'freeze'>(), placed: idOf<'placed'>() })),
+});
+
+/** Something drawn over the film and tied to the ice, in metres. One place for a ring; from one to the next for a lane. */
+export const mark = z.object({
+  film: idOf<'film'>(),
+  kind: z.enum(['ring', 'lane', 'link', 'arrow', 'zone', 'ghost', 'spotlight', 'text']),
+  at: z.array(markPlace).check(z.minLength(1), z.maxLength(64)),
+  text: shortWords,
+  /** Film seconds between which it is seen. */
+  fromS: z.number(),
+  toS: z.number(),
+  freeze: z.exactOptional(idOf<'freeze'>()),
   madeAt: instant,
 });
 
 export const game = z.object({
   kind: z.literal('game'),
-  schema: z.literal(2),
+  schema: z.literal(3),
   opponent: shortWords,
   day,
   place: z.enum(['home', 'away', 'neutral']),
@@ -137,6 +190,8 @@ export const game = z.object({
   follows: listOf(idOf<'follow'>(), follow),
   opinions: listOf(idOf<'opinion'>(), opinion),
   freezes: listOf(idOf<'freeze'>(), freeze),
+  tracks: listOf(idOf<'track'>(), track),
+  marks: listOf(idOf<'mark'>(), mark),
 });
 
 export type Game = z.infer<typeof game>;
@@ -145,4 +200,6 @@ export type Moment = z.infer<typeof moment>;
 export type Follow = z.infer<typeof follow>;
 export type Opinion = z.infer<typeof opinion>;
 export type Freeze = z.infer<typeof freeze>;
+export type Track = z.infer<typeof track>;
+export type Mark = z.infer<typeof mark>;
 export type Placed = z.infer<typeof placed>;

@@ -24,7 +24,15 @@ describe('the shape of a document in a Y.Doc', () => {
   });
 
   it('lists lie where the schemas say', () => {
-    expect([...shapeOf('game').lists.keys()]).toEqual(['films', 'moments', 'follows', 'opinions', 'freezes']);
+    expect([...shapeOf('game').lists.keys()]).toEqual([
+      'films',
+      'moments',
+      'follows',
+      'opinions',
+      'freezes',
+      'tracks',
+      'marks',
+    ]);
     expect([...shapeOf('game').lists.get('freezes')!.lists.keys()]).toEqual(['pins', 'skaters']);
     expect([...shapeOf('drill').lists.get('spots')!.lists.keys()]).toEqual(['acts']);
   });

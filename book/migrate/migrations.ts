@@ -9,9 +9,17 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
   /** 2: keys of the coach's own for moments, and units. */
   team: [team => ({ ...team, momentKeys: {}, units: {} })],
   /** 2: the stretch, place, strength, score, period and unit of a moment, what came of it, and second opinions. */
-  game: [game => ({ ...game, follows: {}, opinions: {} })],
+  game: [
+    game => ({ ...game, follows: {}, opinions: {} }),
+    /** 3: skaters followed through the film, what is drawn over it, and how long a freeze holds the picture. */
+    game => ({ ...game, tracks: {}, marks: {} }),
+  ],
   /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */
-  drill: [drill => ({ ...drill, games: {} })],
+  drill: [
+    drill => ({ ...drill, games: {} }),
+    /** 3: what is wanted of a rep and who plays it; nothing older has them, and an older program must not read past them. */
+    drill => drill,
+  ],
   practice: [],
 };
 

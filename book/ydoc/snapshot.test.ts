@@ -13,10 +13,10 @@ const momentOf = (ydoc: Y.Doc, id: string) =>
 describe('reading a document', () => {
   it('refuses a newer one and says which', () => {
     const ydoc = fresh();
-    rootOf(ydoc).set('schema', 3);
+    rootOf(ydoc).set('schema', 7);
     const read = readDocument(ydoc);
     expect(read).toMatchObject({ kind: 'refused', reason: 'newer' });
-    expect(read.issues[0]!.message).toContain('version 3');
+    expect(read.issues[0]!.message).toContain('version 7');
   });
 
   it('refuses what is not ours and what is broken', () => {

@@ -101,7 +101,7 @@ function gameOf(
 ): Game {
   return game.parse({
     kind: 'game',
-    schema: 2,
+    schema: 3,
     follows: {},
     opinions: {},
     opponent: 'Quillback Bay',
@@ -129,6 +129,8 @@ function gameOf(
       ]),
     ),
     freezes,
+    tracks: {},
+    marks: {},
   });
 }
 

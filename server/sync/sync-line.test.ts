@@ -108,7 +108,7 @@ describe('the sync line', () => {
     const db = openDatabase(folder);
     const store = documentStoreOn(db);
     const original = store.versions(old.guid).find(({ isOriginal }) => isOriginal === 1)!;
-    expect(rootOf(store.load(old.guid)).toJSON()).toMatchObject({ schema: 2, title: 'Changed', games: {} });
+    expect(rootOf(store.load(old.guid)).toJSON()).toMatchObject({ schema: 3, title: 'Changed', games: {} });
     expect(rootOf(store.loadVersion(old.guid, original.id)!).toJSON()).toEqual(rootOf(old).toJSON());
     expect(rootOf(old).get('schema')).toBe(1);
     db.close();
@@ -155,9 +155,9 @@ describe('the door', () => {
       'of a newer version',
       stranger(root => {
         root.set('kind', 'drill');
-        root.set('schema', 3);
+        root.set('schema', 7);
       }),
-      /newer Icewright: version 3/,
+      /newer Icewright: version 7/,
     ],
     [
       'that is too large',

@@ -67,7 +67,7 @@ export interface DemoFlow {
 export function drillOf(said: DemoDrill, madeAt: string): Drill {
   return drill.parse({
     kind: 'drill',
-    schema: 2,
+    schema: 3,
     title: said.title,
     says: said.says,
     keyPoints: said.keyPoints.join('\n'),
