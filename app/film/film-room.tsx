@@ -1,6 +1,6 @@
 import type { Game, Team } from '@icewright/book';
-import type { CarryOption, Id, PassOption } from '@icewright/engine';
-import { type ReactNode, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import type { Id } from '@icewright/engine';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useCarried } from './carry/use-carried.tsx';
@@ -9,11 +9,8 @@ import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
 import { megabytes } from './film-missing.tsx';
-import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
-import { useDesk } from './freeze-desk.ts';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
-import { freezeViewOf } from './freeze-view.ts';
 import { ToIdeas } from './ideas/to-ideas.tsx';
 import { LiveTie } from './live/live-tie.tsx';
 import { MakeDrill } from './make-drill.tsx';
@@ -25,11 +22,10 @@ import { MomentsPanel } from './moments/moments-panel.tsx';
 import { OwnKeys } from './moments/own-keys.tsx';
 import { SecondLook } from './moments/second-look.tsx';
 import { useMarking } from './moments/use-marking.ts';
-import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
-import type { Shown } from './shown.ts';
+import { useOpenFreeze } from './use-open-freeze.ts';
 import { usePlayerPart } from './use-player.ts';
 
 /** The film room: picture, clock and pulse, moments; beside them the freeze that is open. */
@@ -61,20 +57,14 @@ export function FilmRoom({
   const [momentId, setMomentId] = useState(asked.moment);
   const [filter, setFilter] = useState<MomentFilter>({});
   const [isSecond, setSecond] = useState(false);
-  const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
-  const rink = rinkOfSheet(sheetOfGame(game, team));
-  const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
-  const desk = useDesk(gameId, freeze && freezeId, freeze);
-  const view = useMemo(
-    () => (desk ? freezeViewOf(desk.freeze, rink, team.lengths) : undefined),
-    [desk?.freeze, rink, desk, team.lengths],
+  const { rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } = useOpenFreeze(
+    gameId,
+    game,
+    team,
+    partId,
+    player,
+    freezeId,
   );
-  const settled = useDeferredValue(view);
-  const options = useMemo(() => settled && optionsOf(settled, team.level), [settled, team.level]);
-  const drawn = useMemo(() => drawnOf(options, shown), [options, shown]);
-  const frozenAt = freeze !== undefined && freeze.film === partId ? freeze.frameIndex : undefined;
-  // Asked as yes or no: the room must not be drawn again with every picture that plays.
-  const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
   const carried = useCarried(player, game, partId, rink, team.lengths);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const copiedBytes = useCopies(
@@ -271,14 +261,6 @@ export function FilmRoom({
 }
 
 const NONE: readonly ListedMoment[] = [];
-
-/** Those that are pressed in the table; until one is, the best pass. */
-const drawnOf = (options: OptionsView | undefined, shown: Shown): readonly (PassOption | CarryOption)[] => {
-  if (options?.kind !== 'options') return [];
-  const all = options.found.options;
-  if (shown.options) return all.filter(one => shown.options?.includes(optionKey(one)));
-  return all.filter(one => one.kind !== 'carry').slice(0, 1);
-};
 
 const countsWords = (team: Team, moments: readonly ListedMoment[], habit: string | undefined): string => {
   const of = moments.filter(([, one]) => habit === undefined || one.habit === habit);

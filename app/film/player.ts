@@ -1,18 +1,11 @@
 import { drawFrame } from './draw-frame.ts';
 import { type FilmLoop, nextLoop, turnOf } from './film-loop.ts';
-import {
-  clampFrame,
-  type FrameIndex,
-  frameAtTime,
-  middleOfFrame,
-  nearestFrame,
-  timeOfFrame,
-} from './frame-index.ts';
+import { FilmMotion } from './film-motion.ts';
+import { clampFrame, type FrameIndex, frameAtTime, timeOfFrame } from './frame-index.ts';
 import { type FrameAnswer, FrameReader } from './frame-reader.ts';
 import type { OpenFilm } from './open-film.ts';
 import type { FilmPicture } from './own-picture.ts';
-import { PictureClock } from './picture-clock.ts';
-import { fasterRate, isHeardAt, slowerRate } from './play-rates.ts';
+import { fasterRate, slowerRate } from './play-rates.ts';
 
 /** What the room shows of the player. `shownFrame` is the picture on the canvas, −1 for none; `frameIndex` is where the film is. */
 export interface PlayerState {
@@ -54,18 +47,23 @@ export class Player {
   };
   private readonly listeners = new Set<() => void>();
   private readonly reader: FrameReader;
-  private readonly clock: PictureClock;
+  private readonly motion: FilmMotion;
   /** Copies of the stretches round the moments, from which a frame comes sooner. */
   copies: PictureCopies | undefined;
   private canvas: HTMLCanvasElement | null = null;
-  private video: HTMLVideoElement | null = null;
-  private playing = 0;
   private readonly stopListening: () => void;
   private toldMs = 0;
 
   constructor(readonly film: OpenFilm) {
     this.reader = new FrameReader(film);
-    this.clock = new PictureClock(film);
+    this.motion = new FilmMotion(film, {
+      now: this.now,
+      reach: (frameIndex, isOnVideo) => this.set(isOnVideo ? { frameIndex, onVideo: true } : { frameIndex }),
+      read: frameIndex => this.reader.read(frameIndex),
+      show: answer => this.show(answer),
+      end: () => this.atEnd(),
+      stick: () => void this.jump(this.state.frameIndex).then(() => this.set({ stuck: true })),
+    });
     if (!film.isWhole()) this.state = { ...this.state, knownToS: film.index.endS };
     this.stopListening = film.onGrown(() => this.tellGrown());
     this.reader.onNear = (frameIndex, picture) => {
@@ -83,10 +81,7 @@ export class Player {
   /** The picture's canvas and the video above it, once they stand in the page. */
   attach(canvas: HTMLCanvasElement, video: HTMLVideoElement): void {
     this.canvas = canvas;
-    this.video = video;
-    video.preservesPitch = true;
-    video.addEventListener('ended', () => this.atEnd());
-    video.addEventListener('error', () => this.state.playing && this.state.onVideo && this.standStuck());
+    this.motion.attach(video, () => this.state.playing && this.state.onVideo);
     void this.jump(this.state.frameIndex);
   }
 
@@ -96,26 +91,26 @@ export class Player {
 
   /** To the frame on screen at a time; waits for it while a long film is still being looked through. */
   async jumpToTime(timeS: number): Promise<void> {
-    this.stopMotion();
+    this.motion.stop();
     if (!(await this.known(index => index.endS > timeS))) return;
     await this.jump(frameAtTime(this.film.index, timeS));
   }
 
   async jump(frameIndex: number): Promise<void> {
-    this.stopMotion();
+    this.motion.stop();
     if (!(await this.known(index => index.frameCount > frameIndex))) return;
     const at = clampFrame(this.film.index, frameIndex);
     const { copies } = this;
     const fromCopy = !this.reader.atHand(at) && copies?.has(at) === true;
     this.set({ frameIndex: at, playing: false, looking: !this.reader.atHand(at) });
-    const turn = this.playing;
+    const { turn } = this.motion;
     if (fromCopy) {
       this.reader.callOff();
       const picture = await copies.read(at);
-      if (turn === this.playing && picture)
+      if (turn === this.motion.turn && picture)
         this.draw(picture, { shownFrame: at, looking: false, isCopy: true });
       picture?.close();
-      if (turn !== this.playing) return;
+      if (turn !== this.motion.turn) return;
     }
     this.show(await this.reader.read(at));
   }
@@ -147,46 +142,43 @@ export class Player {
     this.set({ loop });
     if (loop?.toFrame === undefined) return;
     const rate = this.rateNow() ?? 1;
-    this.stopMotion();
+    this.motion.stop();
     this.set({ frameIndex: rate > 0 ? loop.fromFrame : loop.toFrame });
     this.play(rate);
   }
 
   mute(muted: boolean): void {
     this.set({ muted });
-    this.clock.muted = muted;
-    if (this.video) this.video.muted = muted || !isHeardAt(this.state.rate);
+    this.motion.mute(muted, this.state.rate);
   }
 
   play(rate: number): void {
-    this.stopMotion();
-    const turn = ++this.playing;
+    this.motion.stop();
     this.set({ playing: true, rate, looking: false });
-    if (rate > 0 && this.video && !isRefused(this.video)) void this.playVideo(this.video, rate, turn);
-    else void this.playFrames(rate, turn);
+    this.motion.start(rate);
   }
 
   close(): void {
-    this.stopMotion();
+    this.motion.close();
     this.stopListening();
     this.reader.close();
-    this.clock.close();
     this.listeners.clear();
   }
 
   /** Waits until so much of the film is known, or all of it is. False when something else was asked for meanwhile. */
   private async known(isEnough: (index: FrameIndex) => boolean): Promise<boolean> {
-    const { film, playing } = this;
+    const { film } = this;
+    const { turn } = this.motion;
     if (film.isWhole() || isEnough(film.index)) return true;
     this.set({ playing: false, looking: true });
     await new Promise<void>(resolve => {
       const stop = film.onGrown(() => {
-        if (!film.isWhole() && !isEnough(film.index) && playing === this.playing) return;
+        if (!film.isWhole() && !isEnough(film.index) && turn === this.motion.turn) return;
         stop();
         resolve();
       });
     });
-    return playing === this.playing;
+    return turn === this.motion.turn;
   }
 
   /** Those who show how much is known hear of it, not more often than the eye reads. */
@@ -201,53 +193,6 @@ export class Player {
     return this.state.playing ? this.state.rate : undefined;
   }
 
-  private async playVideo(video: HTMLVideoElement, rate: number, turn: number): Promise<void> {
-    const onFrame = (_: number, { mediaTime }: VideoFrameCallbackMetadata) => {
-      if (turn !== this.playing) return;
-      const frameIndex = nearestFrame(this.film.index, mediaTime);
-      this.set({ frameIndex, onVideo: true });
-      const back = turnOf(this.state.loop, frameIndex, 1);
-      if (back !== undefined) video.currentTime = middleOfFrame(this.film.index, back);
-      video.requestVideoFrameCallback(onFrame);
-    };
-    try {
-      // After damage the element plays nothing until it has loaded anew.
-      if (video.error) video.load();
-      const startS = middleOfFrame(this.film.index, this.state.frameIndex);
-      if (Math.abs(video.currentTime - startS) > 1e-3) video.currentTime = startS;
-      video.playbackRate = rate;
-      video.muted = this.state.muted || !isHeardAt(rate);
-      video.requestVideoFrameCallback(onFrame);
-      await video.play();
-    } catch {
-      if (turn !== this.playing) return;
-      if (isRefused(video)) void this.playFrames(rate, turn);
-      else this.standStuck();
-    }
-  }
-
-  /** Backwards, and where the video element does not take the film: frames are read one by one, as many as the clock allows. */
-  private async playFrames(rate: number, turn: number): Promise<void> {
-    const { index } = this.film;
-    const last = index.frameCount - 1;
-    await this.clock.start(this.timeS, rate);
-    while (turn === this.playing) {
-      await new Promise(resolve => requestAnimationFrame(resolve));
-      const frameIndex = clampFrame(index, nearestFrame(index, Math.max(0, this.clock.timeS())));
-      if (turn !== this.playing) return;
-      if (frameIndex === this.state.frameIndex) {
-        if (frameIndex === (rate < 0 ? 0 : last)) return this.atEnd();
-        continue;
-      }
-      const answer = await this.reader.read(frameIndex);
-      if (turn !== this.playing) return;
-      this.set({ frameIndex });
-      this.show(answer);
-      const back = turnOf(this.state.loop, frameIndex, rate);
-      if (back !== undefined) await this.clock.start(timeOfFrame(index, back), rate);
-    }
-  }
-
   private atEnd(): void {
     const { loop, rate, frameIndex, playing } = this.state;
     const back = playing ? turnOf(loop, frameIndex, rate) : undefined;
@@ -256,16 +201,6 @@ export class Player {
       this.set({ frameIndex: back });
       this.play(rate);
     }
-  }
-
-  private standStuck(): void {
-    void this.jump(this.state.frameIndex).then(() => this.set({ stuck: true }));
-  }
-
-  private stopMotion(): void {
-    this.playing++;
-    this.video?.pause();
-    this.clock.stop();
   }
 
   private show(answer: FrameAnswer): void {
@@ -294,7 +229,3 @@ interface PictureCopies {
   has(frameIndex: number): boolean;
   read(frameIndex: number): Promise<VideoFrame | undefined>;
 }
-
-/** The element does not take this kind of file at all, unlike one that it took and found damaged. */
-const isRefused = (video: HTMLVideoElement): boolean =>
-  video.error?.code === MediaError.MEDIA_ERR_SRC_NOT_SUPPORTED && video.readyState === 0;
