@@ -46,6 +46,26 @@ describe('a table of events from elsewhere', () => {
     expect(second!.atM).toBeUndefined();
   });
 
+  it('turns places round in the periods that were played to the other end, and wants the period for it', () => {
+    const two = eventTableOf(
+      'period,clock,event,player,x,y\n1,100,puck won,,125,20\n2,100,puck won,,125,20\n',
+    );
+    if ('sentence' in two) throw new Error(two.sentence);
+    const placesOf = (turned: 'even' | 'odd') => {
+      const read = readEventTable(two, { ...how, clock: 'whole', turned }, [{ line: 0, filmTimeS: 200 }]);
+      return read.kind === 'ok' ? read.moments.map(one => one.atM!) : [];
+    };
+    const [stands, turned] = placesOf('even');
+    expect(stands!.xM).toBeCloseTo(7.62, 9);
+    expect(turned).toEqual({ xM: -stands!.xM, yM: -stands!.yM });
+    expect(placesOf('odd')).toEqual([turned, stands]);
+    const { period: _, ...without } = { ...how, clock: 'whole', turned: 'even' } as const;
+    expect(readEventTable(two, without, [{ line: 0, filmTimeS: 0 }])).toEqual({
+      kind: 'refused',
+      sentence: 'Line 2: its period is wanted, from 1 to 9, to know to which end it was played.',
+    });
+  });
+
   it('gives a line the same id whenever it comes in, and other lines other ids', () => {
     const ids = (ties: { line: number; filmTimeS: number }[]) => {
       const read = readEventTable(table, how, ties);

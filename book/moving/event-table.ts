@@ -26,6 +26,11 @@ export interface EventReading {
   readonly unit: 'metres' | 'feet';
   /** Where the table's (0, 0) lies: centre ice, or a corner of this sheet, metres. */
   readonly origin: 'centre' | { readonly lengthM: number; readonly widthM: number };
+  /**
+   * The periods whose places are to be turned round by half a turn about centre ice: a table that always says them as if one
+   * team attacked the same way, though the teams change ends. Left out: places lie on the sheet as they stand.
+   */
+  readonly turned?: 'even' | 'odd';
 }
 
 /** A line and the film's time at which it happened: ties the table's clock to the film. */
@@ -103,14 +108,14 @@ export function readEventTable(table: EventTable, how: EventReading, ties: reado
     const atM = placeOf(line, how);
     if (typeof atM === 'string') return refused(`Line ${index + 2}: ${atM}`);
     const number = /\d{1,2}/.exec(how.skater === undefined ? '' : (line[how.skater] ?? ''))?.[0];
-    const period = how.period === undefined ? Number.NaN : Number.parseInt(line[how.period] ?? '', 10);
+    const period = periodOf(line, how);
     moments.push({
       id: idOfLine(line),
       ...meaning,
       filmTimeS,
       note: how.note === undefined ? '' : (line[how.note] ?? '').trim().slice(0, 400),
       ...(number === undefined ? {} : { skaterNumber: Number(number) }),
-      ...(period >= 1 && period <= 9 ? { period } : {}),
+      ...(period === undefined ? {} : { period }),
       ...(atM === undefined ? {} : { atM }),
     });
   }
@@ -125,8 +130,8 @@ function clockOf(line: readonly string[], how: EventReading): number | string {
   const seconds =
     Number(parts[1] ?? 0) * 3600 + Number(parts[2] ?? 0) * 60 + Number(parts[3]!.replace(',', '.'));
   if (how.clock === 'whole') return seconds;
-  const period = Number.parseInt(line[how.period ?? -1] ?? '', 10);
-  if (!(period >= 1 && period <= 9)) return 'its period is wanted beside the clock, from 1 to 9.';
+  const period = periodOf(line, how);
+  if (period === undefined) return 'its period is wanted beside the clock, from 1 to 9.';
   const periodS = how.periodMinutes * 60;
   if (how.clock === 'periodDown' && seconds > periodS)
     return `the clock shows more than the ${how.periodMinutes} minutes of a period.`;
@@ -144,11 +149,26 @@ function placeOf(
   if (!Number.isFinite(x) || !Number.isFinite(y)) return `a place is wanted, not "${cells.join(', ')}".`;
   const scale = how.unit === 'feet' ? 0.3048 : 1;
   const middle = how.origin === 'centre' ? { lengthM: 0, widthM: 0 } : how.origin;
-  const at = { xM: x * scale - middle.lengthM / 2, yM: y * scale - middle.widthM / 2 };
+  const turn = turnOf(line, how);
+  if (typeof turn === 'string') return turn;
+  const at = { xM: turn * (x * scale - middle.lengthM / 2), yM: turn * (y * scale - middle.widthM / 2) };
   return Math.abs(at.xM) > 50 || Math.abs(at.yM) > 30
     ? `${cells.join(', ')} lies off the ice: is it in ${how.unit}?`
     : at;
 }
+
+/** −1 where the places of the line's period are turned round, or the rest of a sentence. */
+function turnOf(line: readonly string[], how: EventReading): 1 | -1 | string {
+  if (how.turned === undefined) return 1;
+  const period = periodOf(line, how);
+  if (period === undefined) return 'its period is wanted, from 1 to 9, to know to which end it was played.';
+  return (period % 2 === 0) === (how.turned === 'even') ? -1 : 1;
+}
+
+const periodOf = (line: readonly string[], how: EventReading): number | undefined => {
+  const period = Number.parseInt(line[how.period ?? -1] ?? '', 10);
+  return period >= 1 && period <= 9 ? period : undefined;
+};
 
 /** Made from what the line says (FNV-1a, two passes): the same line gives the same id on any machine. */
 const idOfLine = (line: readonly string[]): string => {

@@ -8,8 +8,10 @@ import type { MomentFilter } from '../moments/filter-moments.ts';
 import { MarkMoment } from '../moments/mark-moment.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
 import { MomentsPanel } from '../moments/moments-panel.tsx';
+import { type Situation, situationBefore } from '../moments/new-moment.ts';
 import { OwnKeys } from '../moments/own-keys.tsx';
 import { useMarking } from '../moments/use-marking.ts';
+import { HowItStands } from './how-it-stands.tsx';
 import { liveFrame, liveNowS } from './live-part.ts';
 
 /** Marking while the game is played, with no film yet: a clock, the coach's own keys, and the list. */
@@ -34,6 +36,9 @@ export function LiveRoom({
 }) {
   const [momentId, setMomentId] = useState<string>();
   const [filter, setFilter] = useState<MomentFilter>({});
+  const [stands, setStands] = useState<Partial<Situation>>(() =>
+    situationBefore(game, { film: partId, frameIndex: Number.POSITIVE_INFINITY }),
+  );
   const marking = useMarking({
     gameId,
     game,
@@ -47,6 +52,7 @@ export function LiveRoom({
       endS: Number.POSITIVE_INFINITY,
     },
     frozen: undefined,
+    stands,
     onMarked: setMomentId,
   });
   useKeys([{ keys: 'm', says: 'mark a moment', act: marking.begin }]);
@@ -59,7 +65,6 @@ export function LiveRoom({
           Mark a moment <kbd>M</kbd>
         </Act>,
       )}
-      <div className="film-above">{above}</div>
       <main className="film-room live-room">
         <LiveClock part={part} />
         {marking.draft && (
@@ -78,6 +83,9 @@ export function LiveRoom({
         <p className="q2 marked-said" role="status">
           {marking.said}
         </p>
+        <HowItStands team={team} stands={stands} onStands={setStands} />
+        {/* Below the keys: what is pressed while the game runs comes first on a phone. */}
+        <div className="film-above">{above}</div>
         <MomentsPanel
           gameId={gameId}
           game={game}

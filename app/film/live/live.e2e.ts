@@ -1,3 +1,4 @@
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { seriousViolations } from '../../../test/axe.ts';
 import { type RunningApp, startApp } from '../../../test/browser.ts';
@@ -14,6 +15,8 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await toFilm(page, app.url);
     await page.getByRole('button', { name: 'Mark a game live' }).click();
     await page.getByText('since the marking began').waitFor();
+    await page.getByRole('button', { name: '5v4' }).click();
+    await page.getByRole('button', { name: 'A goal of ours', exact: true }).click();
     await page.locator('.key-press').first().click();
     await page.waitForTimeout(1_200);
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
@@ -23,10 +26,13 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     const clocks = (await rows.locator('.row-handle').allTextContents()).map(
       text => Number(text.split(':')[0]) * 60 + Number(text.split(':')[1]),
     );
+    // Pressed once, it holds for both.
+    expect(await rows.filter({ hasText: '5v4' }).count()).toBe(2);
     // The newest stands on top.
     const apartS = clocks[0]! - clocks[1]!;
     expect(apartS).toBeGreaterThan(1);
     expect(await seriousViolations(page)).toEqual([]);
+    await seenByTwo(page, rows);
     await choose(page, 'Open a film', filmPath('A.mp4'));
     await jumpTo(page, '150');
     await shownFrame(page, 150);
@@ -40,3 +46,24 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await page.getByText('2 moments not on a film yet').waitFor();
   }));
+
+/** A second tagger on another machine marks the same game at the same time: each sees what the other marks, and nothing is lost. */
+async function seenByTwo(page: Page, rows: Locator): Promise<void> {
+  const other = await app.newPage();
+  try {
+    await other.page.goto(page.url());
+    const theirs = other.page.locator('.moments tbody tr:not(.moment-edit)');
+    await expect.poll(() => theirs.count()).toBe(2);
+    await Promise.all([press(page), press(other.page)]);
+    await expect.poll(() => Promise.all([rows.count(), theirs.count()])).toEqual([4, 4]);
+    // What one takes back is his own; the other's stays.
+    await other.page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(() => Promise.all([rows.count(), theirs.count()])).toEqual([3, 3]);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(() => Promise.all([rows.count(), theirs.count()])).toEqual([2, 2]);
+  } finally {
+    await other.context.close();
+  }
+}
+
+const press = (page: Page) => page.locator('.key-press').first().click();

@@ -10,12 +10,13 @@ export type MarkedMoment = Pick<Moment, 'habit' | 'verdict' | 'costGoals'> &
 /** Where in the film it is. */
 export type MomentPlace = Pick<Moment, 'film' | 'frameIndex' | 'filmTimeS'>;
 
-/** Writes a moment as one step of undo. Period, strength, score and unit stay as they were at the moment before. */
+/** Writes a moment as one step of undo. Unless it is said, period, strength, score and unit are those of the moment before. */
 export function addMoment(
   gameId: string,
-  game: Game,
   place: MomentPlace,
   marked: MarkedMoment,
+  game: Game,
+  stands: Partial<Situation> = situationBefore(game, place),
 ): Id<'moment'> {
   const id = newId<'moment'>();
   const change = edit(gameId);
@@ -23,7 +24,7 @@ export function addMoment(
   endStep(gameId);
   change.transact(() => {
     change.set(['moments', id], {
-      ...situationBefore(game, place),
+      ...stands,
       ...marked,
       ...place,
       note: '',
@@ -39,7 +40,10 @@ export function addMoment(
 export type Situation = Pick<Moment, 'period' | 'strength' | 'score' | 'unit'>;
 
 /** How things stood at the last moment before this place of the film. */
-export function situationBefore(game: Game, { film, frameIndex }: MomentPlace): Partial<Situation> {
+export function situationBefore(
+  game: Game,
+  { film, frameIndex }: Pick<MomentPlace, 'film' | 'frameIndex'>,
+): Partial<Situation> {
   let last: Moment | undefined;
   for (const one of Object.values(game.moments)) {
     if (one.film !== film || one.frameIndex > frameIndex) continue;

@@ -108,6 +108,17 @@ export function TableDoor({
             <option value="corner">a corner of the sheet</option>
           </select>
         </label>
+        <label>
+          <span className="q2">and lie</span>
+          <select
+            value={how.turned ?? ''}
+            onChange={event => set('turned', event.target.value === '' ? undefined : event.target.value)}
+          >
+            <option value="">on the sheet as they stand</option>
+            <option value="even">turned round in even periods</option>
+            <option value="odd">turned round in odd periods</option>
+          </select>
+        </label>
       </div>
       <p className="q2">What its words mean here; what means nothing is left out.</p>
       <ul className="table-words">

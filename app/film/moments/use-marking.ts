@@ -5,7 +5,7 @@ import { named } from '../../parts/named.ts';
 import { clockText } from '../film-clock.ts';
 import type { MarkDraft } from './mark-moment.tsx';
 import { verdictSaid } from './moment-glyph.tsx';
-import { addMoment, type MarkedMoment, type MomentPlace } from './new-moment.ts';
+import { addMoment, type MarkedMoment, type MomentPlace, type Situation } from './new-moment.ts';
 import { useOwnKeys } from './use-own-keys.ts';
 
 export interface MarkingClock {
@@ -21,6 +21,7 @@ export function useMarking({
   partId,
   clock,
   frozen,
+  stands,
   onMarked,
 }: {
   readonly gameId: string;
@@ -31,6 +32,8 @@ export function useMarking({
   readonly clock: MarkingClock;
   /** The freeze that is open, with its frame: a moment of that frame is tied to it. */
   readonly frozen: { readonly id: Id<'freeze'>; readonly frameIndex: number } | undefined;
+  /** How the game stands, where that is said beside the keys; otherwise as it stood at the moment before. */
+  readonly stands?: Partial<Situation>;
   readonly onMarked: (id: string) => void;
 }) {
   const [draft, setDraft] = useState<MarkDraft>();
@@ -43,7 +46,7 @@ export function useMarking({
   });
   const add = (place: MomentPlace, marked: MarkedMoment) => {
     const tied = frozen?.frameIndex === place.frameIndex ? { freeze: frozen.id } : {};
-    onMarked(addMoment(gameId, game, place, { ...marked, ...tied }));
+    onMarked(addMoment(gameId, place, { ...marked, ...tied }, game, stands));
   };
   const press = (key: MomentKey) => {
     const place = here();
