@@ -5,6 +5,7 @@ export * from './documents/game.ts';
 export * from './documents/ids.ts';
 export * from './documents/issue.ts';
 export * from './documents/kinds.ts';
+export * from './documents/meeting.ts';
 export * from './documents/order.ts';
 export * from './documents/practice.ts';
 export * from './documents/team.ts';

@@ -89,6 +89,8 @@ export * from './pass/pass-options.ts';
 export * from './pass/pass-parts.ts';
 export * from './pass/pass-rows.ts';
 export * from './practice/block-times.ts';
+export * from './practice/meeting-rows.ts';
+export * from './practice/meeting-time.ts';
 export * from './puck/bounce.ts';
 export * from './puck/calibrate.ts';
 export * from './puck/path.ts';

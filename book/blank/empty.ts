@@ -1,5 +1,6 @@
 import type { Drill } from '../documents/drill.ts';
 import type { Game } from '../documents/game.ts';
+import type { Meeting } from '../documents/meeting.ts';
 import type { Practice } from '../documents/practice.ts';
 import type { RinkChoice, Team } from '../documents/team.ts';
 
@@ -16,7 +17,7 @@ export interface TeamStart {
 
 export const emptyTeam = ({ name, level, rink, madeAt, season = '', demo = false }: TeamStart): Team => ({
   kind: 'team',
-  schema: 2,
+  schema: 3,
   name,
   season,
   demo,
@@ -107,4 +108,18 @@ export const emptyPractice = ({
   note: '',
   blocks: {},
   missing: [],
+});
+
+export interface MeetingStart {
+  readonly title: string;
+  readonly day: string;
+  readonly budgetMinutes: number;
+}
+
+export const emptyMeeting = (start: MeetingStart): Meeting => ({
+  kind: 'meeting',
+  schema: 1,
+  ...start,
+  showsWords: true,
+  items: {},
 });

@@ -6,4 +6,5 @@ export const longTexts: Readonly<Record<DocumentKind, readonly string[]>> = {
   game: ['note', 'moments.*.note'],
   drill: ['keyPoints'],
   practice: ['today', 'note', 'blocks.*.keyPoints'],
+  meeting: ['items.*.notes'],
 };

@@ -97,16 +97,16 @@ export const unit = z.object({
 
 /** A line in the team's list of documents, so that it can be shown without opening each. */
 export const entry = z.object({
-  kind: z.enum(['game', 'drill', 'practice']),
+  kind: z.enum(['game', 'drill', 'practice', 'meeting']),
   title: shortWords,
-  /** Day of a game or practice; for a drill the day it was made. */
+  /** Day of a game, practice or meeting; for a drill the day it was made. */
   day,
   removed: z.boolean(),
 });
 
 export const team = z.object({
   kind: z.literal('team'),
-  schema: z.literal(2),
+  schema: z.literal(3),
   name: shortWords,
   season: shortWords,
   /** True for the invented team that shows the workbench round. */

@@ -7,7 +7,11 @@ export type Migration = (document: Plain) => Plain;
 /** For each kind the steps from version 1 on: the first brings 1 to 2. Empty while its version 1 is the only one. */
 export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = {
   /** 2: keys of the coach's own for moments, and units. */
-  team: [team => ({ ...team, momentKeys: {}, units: {} })],
+  team: [
+    team => ({ ...team, momentKeys: {}, units: {} }),
+    /** 3: its contents may list meetings, which an older program does not know. */
+    team => team,
+  ],
   /** 2: the stretch, place, strength, score, period and unit of a moment, what came of it, and second opinions. */
   game: [
     game => ({ ...game, follows: {}, opinions: {} }),
@@ -21,6 +25,7 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     drill => drill,
   ],
   practice: [],
+  meeting: [],
 };
 
 /** An older document brought to the newest version the table knows. The value given is not changed. */

@@ -10,6 +10,7 @@ import * as manyRows from '../many/many-rows.ts';
 import * as mendRows from '../mends/mend-rows.ts';
 import * as bodyRows from '../motion/body-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
+import * as meetingRows from '../practice/meeting-rows.ts';
 import * as netRows from '../puck/net-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import type { Rink } from '../rink/rink.ts';
@@ -59,6 +60,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
+  { name: 'Meetings', rows: rowsIn(meetingRows) },
   { name: 'The sheet', rows: rink.rows },
 ];
 

@@ -57,6 +57,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
     'units',
   ],
   defaults: [
+    'practice',
     'carry',
     'mends',
     'run',
