@@ -25,6 +25,7 @@ const PAGES: readonly (readonly [path: string, there: string])[] = [
   ['/film/game-hunt', '.moments tbody tr'],
   ['/film/game-hunt?freeze=ourLine', '[data-testid="held"]'],
   ['/film/game-join?freeze=redLine', '[data-testid="held"]'],
+  ['/film/meeting/meeting-together', '.still canvas[data-frame]'],
   ['/habits', '.habit-rate'],
   ...Object.keys('habits' in team ? team.habits : {}).map(id => [`/habits/${id}`, '.say'] as const),
   ['/drills', '.postcard svg'],

@@ -5,7 +5,8 @@ import { Act } from '../parts/act.tsx';
 import { daySaid, fromToday, today } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
 import { makePractice } from '../practices/make-practice.ts';
-import { documentOf, edit } from '../shell/book.ts';
+import { edit } from '../shell/book.ts';
+import { documentWhenRead } from '../shell/document-when-read.ts';
 
 /** Puts the drill at the end of a practice: of a coming one, the last one held, or a new one. */
 export function PutInPractice(props: {
@@ -23,7 +24,7 @@ export function PutInPractice(props: {
   const offered = coming.length > 0 ? coming : practices.slice(-1);
   const put = async (practiceId: string) => {
     setWorking(practiceId);
-    const practice = await practiceWhenRead(practiceId);
+    const practice = await documentWhenRead('practice', practiceId);
     if (practice === null) return setWorking(null);
     edit(practiceId).set(['blocks', newId<'block'>()], blockOf(props.drillId, props.drill, practice));
     go(`/practices/${practiceId}`);
@@ -43,22 +44,6 @@ export function PutInPractice(props: {
       </span>
     </Slip>
   );
-}
-
-function practiceWhenRead(id: string): Promise<Practice | null> {
-  const document = documentOf(id);
-  return new Promise(resolve => {
-    const look = (): boolean => {
-      const view = document.view();
-      if (view.state === 'loading') return false;
-      resolve(view.state === 'ready' && view.value.kind === 'practice' ? view.value : null);
-      return true;
-    };
-    if (look()) return;
-    const stop = document.subscribe(() => {
-      if (look()) stop();
-    });
-  });
 }
 
 function blockOf(drillId: string, drill: Drill, practice: Practice): Practice['blocks'][never] {

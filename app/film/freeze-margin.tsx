@@ -1,6 +1,7 @@
 import { type Game, newId, type Team } from '@icewright/book';
 import type { CarryOption, PassOption } from '@icewright/engine';
 import type { ReactNode } from 'react';
+import { PutInMeeting } from '../meeting/put-in-meeting.tsx';
 import { Act } from '../parts/act.tsx';
 import { edit, endStep } from '../shell/book.ts';
 import { CarriedNote } from './carry/carried-note.tsx';
@@ -126,6 +127,12 @@ export function FreezeMargin({
         </Act>
       </p>
       <ToolHint desk={desk} view={view} />
+      <PutInMeeting
+        team={team}
+        gameId={gameId}
+        game={game}
+        chosen={[{ kind: 'freeze', id: desk.freezeId }]}
+      />
       {view.fit && <IdeasSection gameId={gameId} game={game} desk={desk} view={view} team={team} />}
       {pinsFirst && pins}
       {view.fit && view.people.length > 0 && <Readings desk={desk} view={view} team={team} />}

@@ -1,6 +1,7 @@
 import { emptyGame, type Game, type Team } from '@icewright/book';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { MeetingsSection } from '../meeting/meetings-section.tsx';
 import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid, daySaid, today } from '../parts/figures.ts';
@@ -82,6 +83,9 @@ export function GamesList() {
           <Empty says="Open a game, and mark the first moment while it plays.">{act}</Empty>
         ) : (
           <Games team={team} ids={entries.map(([id]) => id)} />
+        )}
+        {(entries.length > 0 || Object.values(team.contents).some(({ kind }) => kind === 'meeting')) && (
+          <MeetingsSection team={team} />
         )}
         <FilmFolder
           gameIds={entries.map(([id]) => id)}

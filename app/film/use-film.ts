@@ -27,26 +27,30 @@ export const useFilm = (
     let opened: OpenFilm | undefined;
     setState({ kind: 'looking' });
     if (hash === undefined) return;
-    void (async () => {
-      const found = await findBytes(hash);
-      if (isOver) return;
-      if (!found) return setState({ kind: 'missing' });
-      const film =
-        takeOpened(hash) ??
-        (await openFilm(found.source, undefined, await findIndex(hash)).catch(() => undefined));
-      if (film?.kind === 'film') opened = film;
-      if (isOver) return opened?.close();
-      if (!film) return setState({ kind: 'missing' });
-      if (film.kind === 'film' && !film.isWhole())
-        void film.whole.then(() => keepIndex(hash, film.index)).catch(() => undefined);
-      setState(film.kind === 'film' ? { kind: 'open', film, lies: found.lies } : film);
-    })();
+    void findFilm(hash).then(found => {
+      if (found.kind === 'open') opened = found.film;
+      if (isOver) opened?.close();
+      else setState(found);
+    });
     return () => {
       isOver = true;
       opened?.close();
     };
   }, [hash, tries]);
   return { state, again: () => setTries(count => count + 1) };
+};
+
+/** The film of this hash, opened, or why it cannot be. Whoever asked for it closes it. */
+export const findFilm = async (hash: string): Promise<Exclude<FilmState, { kind: 'looking' }>> => {
+  const found = await findBytes(hash);
+  if (!found) return { kind: 'missing' };
+  const film =
+    takeOpened(hash) ??
+    (await openFilm(found.source, undefined, await findIndex(hash)).catch(() => undefined));
+  if (!film) return { kind: 'missing' };
+  if (film.kind !== 'film') return film;
+  if (!film.isWhole()) void film.whole.then(() => keepIndex(hash, film.index)).catch(() => undefined);
+  return { kind: 'open', film, lies: found.lies };
 };
 
 const findBytes = async (

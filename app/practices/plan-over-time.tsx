@@ -6,7 +6,7 @@ import { clockAfter, clockSaid, type Lengths } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import type { Schedule, TimedBlock } from './schedule.ts';
-import { useReorder } from './use-reorder.ts';
+import { handClasses, useReorder } from './use-reorder.ts';
 
 /** A block this short has no room for a picture: its name stands on end. */
 const NARROW_MINUTES = 4;
@@ -41,11 +41,11 @@ export function PlanOverTime(props: {
       {!isNarrow && <Rail team={team} />}
       {!isNarrow && <Axis span={span} iceMinutes={schedule.iceMinutes} clockOf={clockOf} />}
       <ol className={isNarrow ? 'plan-down' : 'plan'} data-list>
-        {schedule.blocks.map((timed, index) => (
+        {schedule.blocks.map(timed => (
           <li
             key={timed.id}
             data-item={timed.id}
-            className={classOf(timed, chosen, hand, index, ids)}
+            className={classOf(timed, chosen, hand, ids)}
             style={
               isNarrow
                 ? carriedBy(hand?.id === timed.id ? hand.byPx : 0)
@@ -195,19 +195,10 @@ function classOf(
   { id, block }: TimedBlock,
   chosen: string | null,
   hand: { readonly id: string; readonly toIndex: number } | null,
-  index: number,
   ids: readonly string[],
 ): string {
-  const names = ['block'];
+  const names = ['block', ...handClasses(id, hand, ids)];
   if (block.minutes <= NARROW_MINUTES) names.push('slim');
   if (id === chosen) names.push('chosen');
-  if (hand?.id === id) names.push('in-hand');
-  if (hand !== null && hand.id !== id) {
-    // Where the hand would put it: before this one, or after the last.
-    const others = ids.filter(other => other !== hand.id);
-    if (others[hand.toIndex] === id) names.push('before-here');
-    if (hand.toIndex === others.length && index === ids.lastIndexOf(others.at(-1) ?? ''))
-      names.push('after-here');
-  }
   return names.join(' ');
 }

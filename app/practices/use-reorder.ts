@@ -99,6 +99,20 @@ export function useReorder(
   return { hand, handle, onKeyDown };
 }
 
+/** Class names of an item while the hand holds one: what is held, and where it would be put. */
+export function handClasses(
+  id: string,
+  hand: Pick<Hand, 'id' | 'toIndex'> | null,
+  ids: readonly string[],
+): string[] {
+  if (hand === null) return [];
+  if (hand.id === id) return ['in-hand'];
+  // Before this one, or after the last.
+  const others = ids.filter(other => other !== hand.id);
+  if (others[hand.toIndex] === id) return ['before-here'];
+  return hand.toIndex === others.length && others.at(-1) === id ? ['after-here'] : [];
+}
+
 /** The place among the others that the hand is over, counted without the one in the hand. */
 function indexAt(list: Element, id: string, at: number, axis: 'across' | 'down'): number {
   const others = [...list.querySelectorAll<HTMLElement>('[data-item]')].filter(

@@ -5,4 +5,9 @@ export const addressOfFreeze = (gameId: string, freezeId: string) => `/film/${ga
 export const addressOfHabit = (habitId: string) => `/habits/${habitId}`;
 export const addressOfDrill = (drillId: string) => `/drills/${drillId}`;
 export const addressOfPractice = (practiceId: string) => `/practices/${practiceId}`;
+export const addressOfMeeting = (meetingId: string) => `/film/meeting/${meetingId}`;
+/** What the speaker has before him, and what the audience sees. */
+export const addressOfSpeaking = (meetingId: string) => `${addressOfMeeting(meetingId)}/speak`;
+export const addressOfShowing = (meetingId: string) => `${addressOfMeeting(meetingId)}/show`;
+export const addressOfMeetingSheet = (meetingId: string) => `${addressOfMeeting(meetingId)}/sheet`;
 export const addressOfCard = (practiceId: string) => `/practices/${practiceId}/card`;

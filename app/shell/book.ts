@@ -111,7 +111,8 @@ export function setRemoved(id: string, removed: boolean): void {
 
 /** The document whose undo the page speaks of: the one in the address, else the team. */
 export function openedId(path: string): string | null {
-  const [, place, id] = path.split('/');
+  const [, place, first, second] = path.split('/');
+  const id = place === 'film' && first === 'meeting' ? second : first;
   if (id !== undefined && ['film', 'drills', 'practices'].includes(place ?? '')) return id;
   return useTeams.getState().teamId;
 }
@@ -148,7 +149,7 @@ function entryOf(value: DocumentOf<Entry['kind']>): Entry {
   const [title, day] =
     value.kind === 'game'
       ? [gameTitle(value), value.day]
-      : value.kind === 'practice'
+      : value.kind === 'practice' || value.kind === 'meeting'
         ? [value.title, value.day]
         : [value.title, value.madeAt.slice(0, 10)];
   return { kind: value.kind, title, day: day === '' ? today() : day, removed: false };

@@ -17,6 +17,9 @@ const DrillsPlace = lazy(async () => ({ default: (await import('../drills/drills
 const PracticesPlace = lazy(async () => ({
   default: (await import('../practices/practices-place.tsx')).PracticesPlace,
 }));
+const MeetingPlace = lazy(async () => ({
+  default: (await import('../meeting/meeting-place.tsx')).MeetingPlace,
+}));
 const LedgerPlace = lazy(async () => ({ default: (await import('../ledger/ledger-place.tsx')).LedgerPlace }));
 const FiguresPage = lazy(async () => ({ default: (await import('./figures-page.tsx')).FiguresPage }));
 const TeamPage = lazy(async () => ({ default: (await import('./team-page.tsx')).TeamPage }));
@@ -92,6 +95,9 @@ function Pages() {
     <Switch>
       <Route path="/film">{() => <FilmPlace />}</Route>
       <Route path="/film/:game">{({ game }) => <FilmPlace key={game} gameId={game} />}</Route>
+      <Route path="/film/meeting/:id">
+        {({ id }) => <MeetingPlace key={id} meetingId={id} view="plan" />}
+      </Route>
       <Route path="/habits">{() => <HabitsPlace />}</Route>
       <Route path="/habits/:id">{({ id }) => <HabitsPlace key={id} habitId={id} />}</Route>
       <Route path="/drills">{() => <DrillsPlace />}</Route>

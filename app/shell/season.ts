@@ -37,7 +37,7 @@ export function entriesOf(team: Team, kind: Entry['kind']): [string, Entry][] {
     .sort(([idA, a], [idB, b]) => b.day.localeCompare(a.day) || idA.localeCompare(idB));
 }
 
-function idsOf(team: Team): Record<Entry['kind'], readonly string[]> {
+function idsOf(team: Team): Record<'game' | 'practice' | 'drill', readonly string[]> {
   const of = (kind: Entry['kind']) => entriesOf(team, kind).map(([id]) => id);
   return { game: of('game'), practice: of('practice'), drill: of('drill') };
 }

@@ -6,8 +6,9 @@ const values = demoValues({ hunt: film, join: film }, { today: '2026-11-25', at:
 const ofKind = (kind: string) => values.filter(each => each.value.kind === kind);
 
 describe('the demo', () => {
-  it('has a team with six habits, two games, twenty drills and three practices', () => {
-    expect(['team', 'game', 'drill', 'practice'].map(kind => ofKind(kind).length)).toEqual([1, 2, 20, 3]);
+  it('has a team with six habits, two games, twenty drills, three practices and a meeting', () => {
+    const kinds = ['team', 'game', 'drill', 'practice', 'meeting'];
+    expect(kinds.map(kind => ofKind(kind).length)).toEqual([1, 2, 20, 3, 1]);
     const team = values[0]?.value;
     if (team?.kind !== 'team') throw new Error('the team comes first');
     expect(Object.keys(team.habits)).toHaveLength(6);
@@ -31,6 +32,11 @@ describe('the demo', () => {
         const game = values.find(each => each.id === value.from?.game)?.value;
         expect(game?.kind === 'game' && value.from.freeze in game.freezes).toBe(true);
       }
+      if (value.kind === 'meeting')
+        for (const { of } of Object.values(value.items)) {
+          const game = values.find(each => each.id === of.game)?.value;
+          expect(of.kind === 'moment' && game?.kind === 'game' && of.moment in game.moments).toBe(true);
+        }
       if (value.kind === 'practice')
         for (const block of Object.values(value.blocks)) if (block.drill) expect(ids).toContain(block.drill);
     }

@@ -1,4 +1,4 @@
-import type { Drill, Game, Practice, Team } from '@icewright/book';
+import type { Drill, Game, Meeting, Practice, Team } from '@icewright/book';
 import { backOutAlong } from './drills/back-out-along.ts';
 import { drillOf } from './drills/drill-of.ts';
 import { dropAndFollow } from './drills/drop-and-follow.ts';
@@ -21,13 +21,14 @@ import { threeOnTheHeels } from './drills/three-on-the-heels.ts';
 import { upAndBack } from './drills/up-and-back.ts';
 import { winItSmallNets } from './drills/win-it-small-nets.ts';
 import { type DemoFilm, huntGame, joinGame } from './games.ts';
+import { demoMeeting } from './meetings.ts';
 import { demoPractices } from './practices.ts';
 import { demoTeam } from './team.ts';
 
 /** One document of the demo as plain values, with the id it is kept under. */
 export interface DemoValue {
   readonly id: string;
-  readonly value: Team | Game | Drill | Practice;
+  readonly value: Team | Game | Drill | Practice | Meeting;
 }
 
 export const DEMO_TEAM_ID = 'team-lanterns';
@@ -56,7 +57,7 @@ const DRILLS = {
 };
 
 /**
- * The whole demo: a team, two games on film, twenty drills, three practices.
+ * The whole demo: a team, two games on film, twenty drills, three practices, a meeting.
  * Days lie around `today` (`2026-11-25`), so that the demo always has a next practice; `at` is an instant in UTC.
  */
 export function demoValues(
@@ -70,6 +71,7 @@ export function demoValues(
   };
   const drills = Object.fromEntries(Object.entries(DRILLS).map(([id, said]) => [id, drillOf(said, now.at)]));
   const practices = demoPractices({ first: day(-15), second: day(-8), next: day(1) });
+  const meetings = { 'meeting-together': demoMeeting(day(-3)) };
   const contents = {
     ...entries(games, value => ({
       kind: 'game',
@@ -78,11 +80,15 @@ export function demoValues(
     })),
     ...entries(drills, value => ({ kind: 'drill', title: value.title, day: day(-20) })),
     ...entries(practices, value => ({ kind: 'practice', title: value.title, day: value.day })),
+    ...entries(meetings, value => ({ kind: 'meeting', title: value.title, day: value.day })),
   };
   const team = demoTeam({ at: now.at, contents: contents as Team['contents'] });
   return [
     { id: DEMO_TEAM_ID, value: team },
-    ...Object.entries({ ...games, ...drills, ...practices }).map(([id, value]) => ({ id, value })),
+    ...Object.entries({ ...games, ...drills, ...practices, ...meetings }).map(([id, value]) => ({
+      id,
+      value,
+    })),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { type Game, inOrder, type Moment, type Team } from '@icewright/book';
+import { PutInMeeting } from '../../meeting/put-in-meeting.tsx';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { edit } from '../../shell/book.ts';
@@ -102,6 +103,7 @@ export function MomentEdit({
           />
         </label>
         <SituationFields gameId={gameId} id={id} moment={moment} team={team} />
+        <PutInMeeting team={team} gameId={gameId} game={game} chosen={[{ kind: 'moment', id }]} />
         <Act onPress={() => onRemove(id)}>Take out</Act>
       </div>
       <div className="moment-more">

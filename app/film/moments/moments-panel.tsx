@@ -1,5 +1,6 @@
 import type { Team } from '@icewright/book';
 import { type ComponentProps, useMemo, useState } from 'react';
+import { PutInMeeting } from '../../meeting/put-in-meeting.tsx';
 import { Act } from '../../parts/act.tsx';
 import { AgreementView } from './agreement-view.tsx';
 import { CameSummary } from './came-summary.tsx';
@@ -62,6 +63,13 @@ export function MomentsPanel(
         <>
           <div className="moments-acts">
             <ChangeShown gameId={list.gameId} game={game} shown={shown} team={list.team} />
+            <PutInMeeting
+              team={list.team}
+              gameId={list.gameId}
+              game={game}
+              says={`Put all ${shown.length} shown in a meeting`}
+              chosen={shown.map(([id]) => ({ kind: 'moment', id }))}
+            />
             {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
             {onShow && hasOpinions && (
               <Act opens={isAgreementOpen} onPress={() => setAgreementOpen(!isAgreementOpen)}>

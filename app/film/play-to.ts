@@ -1,0 +1,27 @@
+import type { Player } from './player.ts';
+
+/**
+ * Plays on at real speed and stands at exactly this frame, which `onStand` is told once, also when the film plays no further.
+ * What is given back lets go of it: the film is then left as it is.
+ */
+export function playTo(player: Player, lastFrame: number, onStand: () => void): () => void {
+  let isOver = false;
+  const end = () => {
+    isOver = true;
+    stop();
+  };
+  const look = () => {
+    const { frameIndex, playing, onVideo, stuck } = player.now();
+    if (isOver) return;
+    // The video is told to stop one picture early: by the time it does, it shows the one that is meant.
+    const isThere = frameIndex >= lastFrame - (onVideo && playing ? 1 : 0);
+    if (!isThere && playing) return;
+    end();
+    if (isThere && !stuck) void player.jump(lastFrame);
+    if (isThere || stuck || frameIndex >= player.film.index.frameCount - 1) onStand();
+  };
+  const stop = player.subscribe(look);
+  if (player.now().frameIndex < lastFrame) player.play(1);
+  look();
+  return end;
+}
