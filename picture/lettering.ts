@@ -92,6 +92,35 @@ export const LETTERINGS = letteringTable({
   scale: { voice: 'figures', size: 0.78, weight: 400, stretch: 84, ink: 'ink-2' },
   dimension: { voice: 'figures', size: 0.66, weight: 400, ink: 'ink-2', casing: onIce(0.25) },
 
+  // over a film, px of its own measure
+  filmWords: {
+    voice: 'words',
+    size: 18,
+    byK: true,
+    weight: 560,
+    italic: true,
+    ink: 'ink',
+    casing: onIce(6),
+  },
+  filmFigure: {
+    voice: 'figures',
+    size: 15,
+    byK: true,
+    weight: 650,
+    stretch: 88,
+    ink: 'ink',
+    casing: onIce(5),
+  },
+  filmGhostWords: {
+    voice: 'words',
+    size: 18,
+    byK: true,
+    weight: 560,
+    italic: true,
+    ink: 'warm',
+    casing: onIce(6),
+  },
+
   // charts, px
   axis: { voice: 'figures', size: 11, weight: 400, stretch: 84, ink: 'ink-3' },
   axisBold: { voice: 'figures', size: 11, weight: 600, stretch: 84, ink: 'ink-2' },

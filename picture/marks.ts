@@ -96,6 +96,20 @@ export const MARKS = markTable({
   flag: { fill: 'ice', stroke: 'ink', width: 0.1, byK: true, join: 'round' },
   flagLook: { fill: 'warm', stroke: 'warm', width: 0.1, byK: true, join: 'round' },
 
+  // over a film, px of its own measure
+  filmShade: { fill: 'ink', opacity: 0.62 },
+  filmGround: { fill: 'ice', opacity: 0.42 },
+  filmRuling: { stroke: 'ink', width: 1.1, byK: true, opacity: 0.8 },
+  filmCasing: { stroke: 'ice', width: 5.4, byK: true, cap: 'round', join: 'round', opacity: 0.85 },
+  filmLine: { stroke: 'ink', width: 2.4, byK: true, join: 'round' },
+  filmEdge: { stroke: 'ink', width: 1.5, byK: true, join: 'round' },
+  filmBar: { stroke: 'ink', width: 1.9, byK: true, join: 'round' },
+  filmHead: { fill: 'ink', stroke: 'ice', width: 1.4, byK: true, join: 'round' },
+  filmGhost: { stroke: 'warm', width: 2.4, byK: true, dash: [7, 4], join: 'round' },
+  filmGhostBody: { fill: 'ice', opacity: 0.5 },
+  filmWay: { stroke: 'warm', width: 2.6, byK: true, dash: [0.2, 5.4], cap: 'round' },
+  filmWayHead: { fill: 'warm', stroke: 'ice', width: 1.4, byK: true, join: 'round' },
+
   // of many reps: faint, so that what comes often is dark
   manyYes: { stroke: 'ink', width: 0.07, opacity: 0.16 },
   manyOther: { stroke: 'ink-2', width: 0.07, dash: [0.12, 0.14], opacity: 0.3 },

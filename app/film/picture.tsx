@@ -7,10 +7,13 @@ import { useWidth } from './use-width.ts';
 export function Picture({
   player,
   says,
+  over,
   children,
 }: {
   readonly player: Player;
   readonly says: string;
+  /** What lies over the picture whether it moves or stands. */
+  readonly over?: (filmPerScreen: number) => ReactNode;
   /** Marks in pixels of the film; `filmPerScreen` tells how many of them go into a pixel of the screen. */
   readonly children?: (filmPerScreen: number, canvas: HTMLCanvasElement | null) => ReactNode;
 }) {
@@ -36,6 +39,7 @@ export function Picture({
         {/* biome-ignore lint/a11y/useMediaCaption: a rink recording has no words to caption */}
         <video ref={video} src={address} playsInline preload="auto" hidden={!onVideo} tabIndex={-1} />
         {isStill && width > 0 && children?.(film.widthPx / width, canvas.current)}
+        {width > 0 && over?.(film.widthPx / width)}
         {looking && (
           <span className="picture-looking" role="status">
             {shownFrame >= 0 && shownFrame !== frameIndex

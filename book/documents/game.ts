@@ -167,10 +167,13 @@ export const mark = z.object({
   film: idOf<'film'>(),
   kind: z.enum(['ring', 'lane', 'link', 'arrow', 'zone', 'ghost', 'spotlight', 'text']),
   at: z.array(markPlace).check(z.minLength(1), z.maxLength(64)),
+  /** Radius of a ring or a spotlight, width of a lane, metres; absent: the usual one. */
+  sizeM: z.exactOptional(z.number().check(z.minimum(0.2), z.maximum(20))),
   text: shortWords,
   /** Film seconds between which it is seen. */
   fromS: z.number(),
   toS: z.number(),
+  /** Seen only while this freeze stands, whatever the seconds say. */
   freeze: z.exactOptional(idOf<'freeze'>()),
   madeAt: instant,
 });

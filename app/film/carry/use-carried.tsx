@@ -1,5 +1,5 @@
 import type { Freeze, Game } from '@icewright/book';
-import type { Rink } from '@icewright/engine';
+import type { PinFit, Rink } from '@icewright/engine';
 import { type ReactNode, useMemo } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import type { Player } from '../player.ts';
@@ -12,6 +12,8 @@ import { useFollowing } from './use-carry.ts';
 export interface Carried {
   /** The tie of the frame that is shown, to be kept with its freeze. */
   readonly tieHere: () => Freeze['carried'];
+  /** How a frame is tied to the ice by pins of other frames; undefined where nothing reaches. */
+  readonly fitAt: (frameIndex: number) => PinFit | undefined;
   /** What is known of the frame that is shown, and the way to freeze it. */
   readonly here: (onFreeze: () => void) => ReactNode;
   /** The acts that carry the pins of a frame. */
@@ -28,7 +30,17 @@ export const useCarried = (
   const following = useFollowing(player.film);
   const pins = pinsSaid(game, film);
   const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
+  const fitAt = useMemo(() => {
+    const fits = new Map<number, PinFit | undefined>();
+    return (frameIndex: number) => {
+      if (!carry || fits.has(frameIndex)) return fits.get(frameIndex);
+      const at = carry.at(frameIndex);
+      fits.set(frameIndex, at.kind === 'carried' ? at.fit : undefined);
+      return fits.get(frameIndex);
+    };
+  }, [carry]);
   return {
+    fitAt,
     tieHere: () => tieAt(carry, player.now().frameIndex),
     here: onFreeze =>
       carry && <CarriedHere player={player} carry={carry} lengths={lengths} onFreeze={onFreeze} />,

@@ -1,0 +1,196 @@
+import type { FilmPoint, IcePoint } from '@icewright/engine';
+import type { LetteringName } from '../lettering.ts';
+import type { MarkName } from '../marks.ts';
+import type { PathSink, Pen } from '../pen/pen.ts';
+import { type FilmMark, type FilmView, USUAL_SIZE_M } from './film-mark.ts';
+import { bandOf, barAt, hatchingOf, headOf, spotlightOnFilm, standingOnFilm } from './mark-shapes.ts';
+import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
+
+/**
+ * All marks of one picture as they lie on its ice, over the picture and in its pixels. Shade first, then what lies on the
+ * ice, then what stands on it, then words.
+ */
+export const drawFilmMarks = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
+  pen.place({ k: view.unitPx }, () => {
+    shade(pen, marks, view);
+    for (const kind of ORDER)
+      for (const mark of marks)
+        if (mark.kind === kind && mark.placesM.length > 0) DRAW[kind](pen, mark, view);
+    for (const mark of marks) if (mark.placesM.length > 0) wordsOf(pen, mark, view);
+  });
+
+const ORDER = ['zone', 'lane', 'ring', 'ghost', 'arrow', 'link', 'text'] as const;
+
+const DRAW: Readonly<Record<(typeof ORDER)[number], (pen: Pen, mark: FilmMark, view: FilmView) => void>> = {
+  ring: (pen, mark, view) =>
+    outlined(pen, 'filmLine', areaOnFilm(view, ringOf(mark.placesM[0]!, sizeOf(mark)))),
+  zone: (pen, mark, view) => {
+    const area = areaOnFilm(view, mark.placesM);
+    if (area.length < 3) return;
+    fill(pen, 'filmGround', area);
+    for (const line of hatchingOf(mark.placesM)) stroke(pen, 'filmRuling', lineOnFilm(view, line));
+    outlined(pen, 'filmLine', area);
+  },
+  lane: (pen, mark, view) => {
+    const band = bandOf(mark.placesM, sizeOf(mark));
+    fill(pen, 'filmGround', areaOnFilm(view, band.area));
+    const edges = band.edges.flatMap(edge => lineOnFilm(view, edge));
+    stroke(pen, 'filmCasing', edges);
+    stroke(pen, 'filmEdge', edges);
+  },
+  ghost: (pen, mark, view) => {
+    const to = mark.placesM[mark.placesM.length - 1]!;
+    if (mark.placesM.length > 1) way(pen, mark.placesM, view);
+    for (const part of standingOnFilm(view, to)) {
+      fill(pen, 'filmGhostBody', part);
+      outlined(pen, 'filmGhost', part);
+    }
+    outlined(pen, 'filmGhost', areaOnFilm(view, ringOf(to, sizeOf(mark))));
+  },
+  arrow: (pen, mark, view) => {
+    const { shaft, head } = headOf(mark.placesM);
+    const line = lineOnFilm(view, shaft);
+    stroke(pen, 'filmCasing', line);
+    stroke(pen, 'filmLine', line);
+    fill(pen, 'filmHead', areaOnFilm(view, head));
+  },
+  link: (pen, mark, view) => {
+    const [from, to] = ends(mark.placesM);
+    const line = [
+      ...lineOnFilm(view, [from, to]),
+      ...[barAt(from, to), barAt(to, from)].flatMap(bar => lineOnFilm(view, bar)),
+    ];
+    stroke(pen, 'filmCasing', line);
+    stroke(pen, 'filmBar', line);
+  },
+  text: (pen, mark, view) => {
+    const [at] = mark.placesM;
+    const foot = at && pointOnFilm(view, at);
+    if (!foot) return;
+    const up = [[foot, { xPx: foot.xPx, yPx: foot.yPx - heightOnFilm(view, at, POLE_M) }]];
+    stroke(pen, 'filmCasing', up);
+    stroke(pen, 'filmEdge', up);
+  },
+};
+
+/** Everything outside the lit places is darker. A clip for each of them, so that where two overlap it stays light. */
+const shade = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void => {
+  const { widthPx, heightPx } = view;
+  const lit = marks
+    .filter(one => one.kind === 'spotlight')
+    .map(one => spotlightOnFilm(view, one.placesM[0]!, sizeOf(one)))
+    .filter(one => one.length > 2);
+  if (lit.length === 0) return;
+  const under = (left: readonly (readonly FilmPoint[])[]): void => {
+    const [hole, ...others] = left;
+    if (!hole) {
+      pen.path('filmShade', sink => sink.rect(0, 0, widthPx, heightPx));
+      return;
+    }
+    pen.clip(
+      sink => {
+        sink.rect(0, 0, widthPx, heightPx);
+        trace(sink, isClockwise(hole) ? [...hole].reverse() : hole, true);
+      },
+      () => under(others),
+    );
+  };
+  under(lit);
+  for (const edge of lit) outlined(pen, 'filmEdge', edge);
+};
+
+/** A rectangle is traced clockwise on the page; a hole in it goes the other way round. */
+const isClockwise = (outline: readonly FilmPoint[]): boolean =>
+  outline.reduce((sum, a, i) => {
+    const b = outline[(i + 1) % outline.length]!;
+    return sum + a.xPx * b.yPx - b.xPx * a.yPx;
+  }, 0) > 0;
+
+const way = (pen: Pen, placesM: readonly IcePoint[], view: FilmView): void => {
+  const { shaft, head } = headOf(placesM, WAY_SHORT_M);
+  const line = lineOnFilm(view, shaft);
+  stroke(pen, 'filmCasing', line);
+  stroke(pen, 'filmWay', line);
+  fill(pen, 'filmWayHead', areaOnFilm(view, head));
+};
+/** The way to a ghost ends at its ring. */
+const WAY_SHORT_M = 0.9;
+
+const wordsOf = (pen: Pen, mark: FilmMark, view: FilmView): void => {
+  const said = [mark.figure, mark.words].filter(Boolean).length;
+  if (said === 0) return;
+  const at = wordPlaceOf(mark, view);
+  if (!at) return;
+  const line = 19 * view.unitPx;
+  let y =
+    at.yPx + (at.stands === 'below' ? line : (at.stands === 'in' ? 0.3 : -0.45) * line - (said - 1) * line);
+  const write = (lettering: LetteringName, words: string) => {
+    pen.text(lettering, words, at.xPx, y, { anchor: 'middle' });
+    y += line;
+  };
+  if (mark.figure) write('filmFigure', mark.figure);
+  if (mark.words !== '') write(mark.kind === 'ghost' ? 'filmGhostWords' : 'filmWords', mark.words);
+};
+
+const wordPlaceOf = (
+  mark: FilmMark,
+  view: FilmView,
+): (FilmPoint & { readonly stands: 'below' | 'in' | 'above' }) | undefined => {
+  const placesM = mark.placesM;
+  const last = placesM[placesM.length - 1]!;
+  const single = mark.kind === 'ring' || mark.kind === 'ghost' || mark.kind === 'spotlight';
+  if (single) {
+    const ring = areaOnFilm(view, ringOf(last, sizeOf(mark)));
+    if (ring.length === 0) return undefined;
+    const lowest = ring.reduce((a, b) => (b.yPx > a.yPx ? b : a));
+    const middle = ring.reduce((sum, one) => sum + one.xPx, 0) / ring.length;
+    return { xPx: middle, yPx: lowest.yPx, stands: 'below' };
+  }
+  const n = placesM.length;
+  const middleM =
+    mark.kind === 'text'
+      ? last
+      : {
+          xM: placesM.reduce((sum, one) => sum + one.xM, 0) / n,
+          yM: placesM.reduce((sum, one) => sum + one.yM, 0) / n,
+        };
+  const at = pointOnFilm(view, middleM);
+  if (!at) return undefined;
+  const upPx = mark.kind === 'text' ? heightOnFilm(view, last, POLE_M) : 0;
+  return { xPx: at.xPx, yPx: at.yPx - upPx, stands: mark.kind === 'zone' ? 'in' : 'above' };
+};
+
+const sizeOf = ({ kind, sizeM }: FilmMark): number => sizeM ?? USUAL_SIZE_M[kind] ?? 1;
+
+const ends = (placesM: readonly IcePoint[]): [IcePoint, IcePoint] => [
+  placesM[0]!,
+  placesM[placesM.length - 1]!,
+];
+
+const outlined = (pen: Pen, mark: MarkName, area: readonly FilmPoint[]): void => {
+  if (area.length < 3) return;
+  pen.path('filmCasing', sink => trace(sink, area, true));
+  pen.path(mark, sink => trace(sink, area, true));
+};
+
+const fill = (pen: Pen, mark: MarkName, area: readonly FilmPoint[]): void => {
+  if (area.length > 2) pen.path(mark, sink => trace(sink, area, true));
+};
+
+const stroke = (pen: Pen, mark: MarkName, lines: readonly (readonly FilmPoint[])[]): void => {
+  if (lines.length === 0) return;
+  pen.path(mark, sink => {
+    for (const line of lines) trace(sink, line, false);
+  });
+};
+
+const trace = (sink: PathSink, line: readonly FilmPoint[], closed: boolean): void => {
+  for (const [i, { xPx, yPx }] of line.entries()) {
+    if (i === 0) sink.moveTo(xPx, yPx);
+    else sink.lineTo(xPx, yPx);
+  }
+  if (closed) sink.closePath();
+};
+
+/** The pole that a text stands on, metres. */
+const POLE_M = 1.4;

@@ -1,0 +1,30 @@
+import type { FilmPoint } from '@icewright/engine';
+import { type FilmMark, type FilmView, USUAL_SIZE_M } from './film-mark.ts';
+import { bandOf } from './mark-shapes.ts';
+import { areaOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
+
+/** Where a mark is to be grasped in the picture, pixels: areas are closed, lines are not. Empty when none of it is seen. */
+export const outlineOfMark = (
+  mark: FilmMark,
+  view: FilmView,
+): { readonly isArea: boolean; readonly lines: readonly (readonly FilmPoint[])[] } => {
+  const last = mark.placesM[mark.placesM.length - 1];
+  if (!last) return { isArea: false, lines: [] };
+  const sizeM = mark.sizeM ?? USUAL_SIZE_M[mark.kind] ?? 1;
+  if (mark.kind === 'zone') return areaOf(areaOnFilm(view, mark.placesM));
+  if (mark.kind === 'lane') return areaOf(areaOnFilm(view, bandOf(mark.placesM, sizeM).area));
+  if (mark.kind === 'link' || mark.kind === 'arrow')
+    return { isArea: false, lines: lineOnFilm(view, mark.placesM) };
+  if (mark.kind !== 'text') return areaOf(areaOnFilm(view, ringOf(last, sizeM)));
+  const foot = pointOnFilm(view, last);
+  if (!foot) return { isArea: false, lines: [] };
+  const reach = 14 * view.unitPx;
+  return areaOf([
+    { xPx: foot.xPx - 2 * reach, yPx: foot.yPx - 4 * reach },
+    { xPx: foot.xPx + 2 * reach, yPx: foot.yPx - 4 * reach },
+    { xPx: foot.xPx + 2 * reach, yPx: foot.yPx },
+    { xPx: foot.xPx - 2 * reach, yPx: foot.yPx },
+  ]);
+};
+
+const areaOf = (area: readonly FilmPoint[]) => ({ isArea: true, lines: area.length > 2 ? [area] : [] });
