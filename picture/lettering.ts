@@ -111,6 +111,8 @@ export const LETTERINGS = letteringTable({
     ink: 'ink',
     casing: onIce(5),
   },
+  filmTitle: { voice: 'words', size: 24, byK: true, weight: 500, ink: 'ink' },
+  filmTitleSmall: { voice: 'figures', size: 15, byK: true, weight: 400, ink: 'ink' },
   filmGhostWords: {
     voice: 'words',
     size: 18,

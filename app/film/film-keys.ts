@@ -6,6 +6,7 @@ interface FilmKeyActs {
   readonly beginMark: () => void;
   readonly freezeNow: () => void;
   readonly neighbour: (direction: 1 | -1) => void;
+  readonly marks: () => void;
 }
 
 /** The keys of the film room: general media keys, frames by arrows, and one letter for each act. */
@@ -35,6 +36,7 @@ const FILM_KEYS: readonly {
   { keys: '[', says: 'the moment before', act: room => room.neighbour(-1) },
   { keys: ']', says: 'the next moment', act: room => room.neighbour(1) },
   { keys: 'm', says: 'mark a moment', act: room => room.beginMark() },
+  { keys: 'Shift+m', says: 'draw marks on the picture', act: room => room.marks() },
   { keys: 'f', says: 'freeze this frame', act: room => room.freezeNow() },
 ];
 

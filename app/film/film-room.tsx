@@ -11,10 +11,15 @@ import { FilmMargin } from './film-margin.tsx';
 import { megabytes } from './film-missing.tsx';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
+import { HoldCountdown } from './holds/hold-countdown.tsx';
+import { useHolds } from './holds/use-holds.ts';
 import { ToIdeas } from './ideas/to-ideas.tsx';
 import { LiveTie } from './live/live-tie.tsx';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
+import { MarksLayer } from './marks/marks-layer.tsx';
+import { MarksPanel } from './marks/marks-panel.tsx';
+import { useMarks } from './marks/use-marks.ts';
 import type { ListedMoment, MomentFilter } from './moments/filter-moments.ts';
 import { MarkMoment } from './moments/mark-moment.tsx';
 import { momentsOf } from './moments/moments-of.ts';
@@ -66,6 +71,8 @@ export function FilmRoom({
     freezeId,
   );
   const carried = useCarried(player, game, partId, rink, team.lengths);
+  const marks = useMarks({ gameId, game, film: partId, player, team, rink, carriedAt: carried.fitAt });
+  useHolds(player, game.freezes, partId);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const copiedBytes = useCopies(
     player,
@@ -123,7 +130,7 @@ export function FilmRoom({
     const next = list.find(([, one]) => (one.frameIndex - at) * direction > 0);
     if (next) chooseMoment(next[0]);
   };
-  useFilmKeys({ player, beginMark: marking.begin, freezeNow, neighbour });
+  useFilmKeys({ player, beginMark: marking.begin, freezeNow, neighbour, marks: marks.toggle });
 
   const isNarrow = useIsNarrow(1100);
   const habit = moment?.habit ?? freeze?.habit;
@@ -137,6 +144,9 @@ export function FilmRoom({
           <Act onPress={freezeNow}>
             Freeze <kbd>F</kbd>
           </Act>
+          <Act onPress={marks.toggle} isOn={marks.desk.isOpen}>
+            Draw <kbd>⇧M</kbd>
+          </Act>
           {view?.fit && isNarrow && <ToIdeas />}
           {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
         </>,
@@ -144,7 +154,16 @@ export function FilmRoom({
       <div className="film-above">{above}</div>
       <main className="film-room">
         <div className="film-left">
-          <Picture player={player} says={`The film at ${gameTitleWords(game)}`}>
+          <Picture
+            player={player}
+            says={`The film at ${gameTitleWords(game)}`}
+            over={unit => (
+              <>
+                <MarksLayer {...marks} filmPerScreen={unit} />
+                <HoldCountdown player={player} />
+              </>
+            )}
+          >
             {(unit, canvas) =>
               desk && view && isFrozen ? (
                 <FreezeLayer
@@ -159,6 +178,7 @@ export function FilmRoom({
             }
           </Picture>
           <FilmBar player={player} counts={countsWords(team, moments, habit)} />
+          {marks.desk.isOpen && <MarksPanel {...marks} gameId={gameId} title={marks.title} />}
           {marking.draft && (
             <MarkMoment
               draft={marking.draft}

@@ -8,6 +8,7 @@ import { CarriedNote } from './carry/carried-note.tsx';
 import { clockText } from './film-clock.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
+import { HoldField } from './holds/hold-field.tsx';
 import { IceMap } from './ice-map.tsx';
 import { IdeasSection } from './ideas/ideas-section.tsx';
 import { latestPinned } from './make-freeze.ts';
@@ -133,6 +134,7 @@ export function FreezeMargin({
         game={game}
         chosen={[{ kind: 'freeze', id: desk.freezeId }]}
       />
+      <HoldField gameId={gameId} freezeId={desk.freezeId} holdS={freeze.holdS} />
       {view.fit && <IdeasSection gameId={gameId} game={game} desk={desk} view={view} team={team} />}
       {pinsFirst && pins}
       {view.fit && view.people.length > 0 && <Readings desk={desk} view={view} team={team} />}

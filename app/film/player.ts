@@ -3,6 +3,7 @@ import { type FilmLoop, nextLoop, turnOf } from './film-loop.ts';
 import { FilmMotion } from './film-motion.ts';
 import { clampFrame, type FrameIndex, frameAtTime, timeOfFrame } from './frame-index.ts';
 import { type FrameAnswer, FrameReader } from './frame-reader.ts';
+import { type FilmHolds, holdOnTheWay } from './holds/film-holds.ts';
 import type { OpenFilm } from './open-film.ts';
 import type { FilmPicture } from './own-picture.ts';
 import { fasterRate, slowerRate } from './play-rates.ts';
@@ -27,6 +28,8 @@ export interface PlayerState {
   readonly gone?: 'damaged' | 'missing';
   /** The film would not play on from here; its frames can still be stepped. */
   readonly stuck?: boolean;
+  /** Playback stands at a freeze, until this time of the page, and goes on at this speed. */
+  readonly holding?: { readonly untilMs: number; readonly rate: number } | undefined;
 }
 
 /**
@@ -50,6 +53,8 @@ export class Player {
   private readonly motion: FilmMotion;
   /** Copies of the stretches round the moments, from which a frame comes sooner. */
   copies: PictureCopies | undefined;
+  /** Frames at which playback stands a while. */
+  holds: FilmHolds = new Map();
   private canvas: HTMLCanvasElement | null = null;
   private readonly stopListening: () => void;
   private toldMs = 0;
@@ -58,7 +63,7 @@ export class Player {
     this.reader = new FrameReader(film);
     this.motion = new FilmMotion(film, {
       now: this.now,
-      reach: (frameIndex, isOnVideo) => this.set(isOnVideo ? { frameIndex, onVideo: true } : { frameIndex }),
+      reach: (frameIndex, isOnVideo) => this.reach(frameIndex, isOnVideo),
       read: frameIndex => this.reader.read(frameIndex),
       show: answer => this.show(answer),
       end: () => this.atEnd(),
@@ -98,6 +103,7 @@ export class Player {
 
   async jump(frameIndex: number): Promise<void> {
     this.motion.stop();
+    if (this.state.holding) this.set({ holding: undefined });
     if (!(await this.known(index => index.frameCount > frameIndex))) return;
     const at = clampFrame(this.film.index, frameIndex);
     const { copies } = this;
@@ -121,11 +127,11 @@ export class Player {
 
   toggle(): void {
     if (this.state.playing) this.pause();
-    else this.play(1);
+    else this.play(this.state.holding?.rate ?? 1);
   }
 
   pause(): void {
-    if (this.state.playing) void this.jump(this.state.frameIndex);
+    if (this.state.playing || this.state.holding) void this.jump(this.state.frameIndex);
   }
 
   faster(direction: 1 | -1): void {
@@ -154,7 +160,7 @@ export class Player {
 
   play(rate: number): void {
     this.motion.stop();
-    this.set({ playing: true, rate, looking: false });
+    this.set({ playing: true, rate, looking: false, holding: undefined });
     this.motion.start(rate);
   }
 
@@ -191,6 +197,23 @@ export class Player {
 
   private rateNow(): number | undefined {
     return this.state.playing ? this.state.rate : undefined;
+  }
+
+  /** Playing, the film has come to a frame: it goes on, unless a frame on the way there is one to stand at. */
+  private reach(frameIndex: number, isOnVideo: boolean): void {
+    const { frameIndex: before, rate, loop } = this.state;
+    const at = holdOnTheWay(this.holds, before, frameIndex, rate, loop);
+    if (at === undefined) this.set(isOnVideo ? { frameIndex, onVideo: true } : { frameIndex });
+    else this.stand(at, this.holds.get(at) ?? 0);
+  }
+
+  private stand(frameIndex: number, holdS: number): void {
+    const { rate } = this.state;
+    void this.jump(frameIndex);
+    const { turn } = this.motion;
+    const forMs = holdS * 1000;
+    this.set({ frameIndex, playing: false, holding: { untilMs: performance.now() + forMs, rate } });
+    setTimeout(() => turn === this.motion.turn && this.play(rate), forMs);
   }
 
   private atEnd(): void {

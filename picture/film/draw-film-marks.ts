@@ -2,7 +2,7 @@ import type { FilmPoint, IcePoint } from '@icewright/engine';
 import type { LetteringName } from '../lettering.ts';
 import type { MarkName } from '../marks.ts';
 import type { PathSink, Pen } from '../pen/pen.ts';
-import { type FilmMark, type FilmView, USUAL_SIZE_M } from './film-mark.ts';
+import { type FilmMark, type FilmView, POLE_M, USUAL_SIZE_M } from './film-mark.ts';
 import { bandOf, barAt, hatchingOf, headOf, spotlightOnFilm, standingOnFilm } from './mark-shapes.ts';
 import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
@@ -191,6 +191,3 @@ const trace = (sink: PathSink, line: readonly FilmPoint[], closed: boolean): voi
   }
   if (closed) sink.closePath();
 };
-
-/** The pole that a text stands on, metres. */
-const POLE_M = 1.4;

@@ -42,8 +42,11 @@ export const USUAL_SIZE_M: Readonly<Partial<Record<FilmMarkKind, number>>> = {
   lane: 1.6,
 };
 
-/** A skater on skates, metres: how high a ghost stands and a spotlight reaches. Only pictures hang on it. */
+/** A skater on skates, metres: how high a spotlight reaches. Only pictures hang on it. */
 export const STANDING_M = 1.9;
+
+/** The pole that a text stands on, metres. */
+export const POLE_M = 1.4;
 
 /** With how many places a mark is whole. */
 export const placesWanted = (kind: FilmMarkKind): { readonly least: number; readonly most: number } =>

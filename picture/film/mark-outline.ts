@@ -1,7 +1,7 @@
 import type { FilmPoint } from '@icewright/engine';
-import { type FilmMark, type FilmView, USUAL_SIZE_M } from './film-mark.ts';
+import { type FilmMark, type FilmView, POLE_M, USUAL_SIZE_M } from './film-mark.ts';
 import { bandOf } from './mark-shapes.ts';
-import { areaOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
+import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
 /** Where a mark is to be grasped in the picture, pixels: areas are closed, lines are not. Empty when none of it is seen. */
 export const outlineOfMark = (
@@ -18,12 +18,13 @@ export const outlineOfMark = (
   if (mark.kind !== 'text') return areaOf(areaOnFilm(view, ringOf(last, sizeM)));
   const foot = pointOnFilm(view, last);
   if (!foot) return { isArea: false, lines: [] };
-  const reach = 14 * view.unitPx;
+  const half = Math.max(16, 4.4 * mark.words.length) * view.unitPx;
+  const top = foot.yPx - heightOnFilm(view, last, POLE_M) - 26 * view.unitPx;
   return areaOf([
-    { xPx: foot.xPx - 2 * reach, yPx: foot.yPx - 4 * reach },
-    { xPx: foot.xPx + 2 * reach, yPx: foot.yPx - 4 * reach },
-    { xPx: foot.xPx + 2 * reach, yPx: foot.yPx },
-    { xPx: foot.xPx - 2 * reach, yPx: foot.yPx },
+    { xPx: foot.xPx - half, yPx: top },
+    { xPx: foot.xPx + half, yPx: top },
+    { xPx: foot.xPx + half, yPx: foot.yPx },
+    { xPx: foot.xPx - half, yPx: foot.yPx },
   ]);
 };
 

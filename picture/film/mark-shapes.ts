@@ -41,7 +41,7 @@ export const headOf = (
     ],
   };
 };
-const HEAD_M = 1.5;
+const HEAD_M = 1.25;
 
 /** The bar across the end of a link, at its first place. */
 export const barAt = (at: IcePoint, other: IcePoint): IcePoint[] => {
@@ -74,13 +74,14 @@ const [COS, SIN] = [Math.cos(Math.PI / 4), Math.sin(Math.PI / 4)];
 
 /** Somebody standing at a place: body and head, pixels; nothing behind the camera. */
 export const standingOnFilm = (view: FilmView, at: IcePoint): FilmPoint[][] => {
-  const feet = areaOnFilm(view, ringOf(at, 0.55 * SHOULDER_M));
+  const feet = areaOnFilm(view, ringOf(at, STANCE_M));
   const shoulders = raised(areaOnFilm(view, ringOf(at, SHOULDER_M)), heightOnFilm(view, at, 1.45));
   const headPx = heightOnFilm(view, at, HEAD_RADIUS_M);
   const head = feet.length === 0 ? [] : roundOf(middleOf(shoulders), headPx, heightOnFilm(view, at, 0.28));
   return feet.length === 0 ? [] : [hullOf([...feet, ...shoulders]), head];
 };
-const SHOULDER_M = 0.38;
+const STANCE_M = 0.34;
+const SHOULDER_M = 0.25;
 const HEAD_RADIUS_M = 0.17;
 
 const raised = (points: readonly FilmPoint[], byPx: number): FilmPoint[] =>

@@ -1,0 +1,163 @@
+import type { Game, Mark } from '@icewright/book';
+import { USUAL_SIZE_M } from '@icewright/picture';
+import { Act } from '../../parts/act.tsx';
+import { WordsField } from '../../parts/field.tsx';
+import { LENGTH_UNIT, type Lengths } from '../../parts/figures.ts';
+import { edit } from '../../shell/book.ts';
+import { timeOfFrame } from '../frame-index.ts';
+import { findFreeze } from '../make-freeze.ts';
+import type { Player } from '../player.ts';
+import { usePlayerPart } from '../use-player.ts';
+import type { FilmTie } from './film-tie.ts';
+import { markSaid, whenSaid } from './mark-words.ts';
+import type { MarksDesk } from './use-marks-desk.ts';
+
+/** What the chosen mark says, how large it is, when it is seen. */
+export function MarkChosen({
+  id,
+  mark,
+  gameId,
+  game,
+  player,
+  tie,
+  lengths,
+  desk,
+}: {
+  readonly id: string;
+  readonly mark: Mark;
+  readonly gameId: string;
+  readonly game: Game;
+  readonly player: Player;
+  readonly tie: FilmTie;
+  readonly lengths: Lengths;
+  readonly desk: MarksDesk;
+}) {
+  const { index } = player.film;
+  const frameIndex = usePlayerPart(player, state => state.frameIndex);
+  const usualM = USUAL_SIZE_M[mark.kind];
+  const hereFreeze = findFreeze(game, mark.film, frameIndex);
+  return (
+    <div className="mark-chosen">
+      <p>
+        <b className="b">{markSaid(mark, game)}</b>{' '}
+        <span className="q2">
+          {whenSaid(mark, game.freezes)}
+          {tiedWords(mark, player, tie)}
+        </span>
+      </p>
+      <div className="mark-fields">
+        <WordsField
+          label="Words"
+          voice="words"
+          value={mark.text}
+          maxLength={80}
+          onChange={words => edit(gameId).text(['marks', id, 'text'], words)}
+        />
+        {usualM !== undefined && (
+          <SizeField
+            says={`${mark.kind === 'lane' ? 'Width' : 'Radius'}, ${LENGTH_UNIT[lengths]}`}
+            sizeM={mark.sizeM ?? usualM}
+            lengths={lengths}
+            onSize={sizeM => desk.write.set(id, { sizeM }, 'keys')}
+          />
+        )}
+        {mark.freeze ? (
+          <Act
+            onPress={() => {
+              const atS = game.freezes[mark.freeze!]?.filmTimeS ?? mark.fromS;
+              desk.write.tieToFreeze(id, undefined);
+              desk.write.set(id, { fromS: atS, toS: Math.min(index.endS, atS + 1) }, 'keys');
+            }}
+          >
+            Also before and after
+          </Act>
+        ) : (
+          <>
+            <Act
+              onPress={() =>
+                desk.write.set(id, {
+                  fromS: timeOfFrame(index, frameIndex),
+                  toS: Math.max(mark.toS, timeOfFrame(index, frameIndex)),
+                })
+              }
+            >
+              From this picture
+            </Act>
+            <Act
+              onPress={() =>
+                desk.write.set(id, {
+                  toS: timeOfFrame(index, frameIndex),
+                  fromS: Math.min(mark.fromS, timeOfFrame(index, frameIndex)),
+                })
+              }
+            >
+              To this picture
+            </Act>
+            {hereFreeze && (
+              <Act onPress={() => desk.write.tieToFreeze(id, hereFreeze)}>Only while this freeze stands</Act>
+            )}
+          </>
+        )}
+        <Act
+          onPress={() => {
+            desk.write.remove(id);
+            desk.choose(undefined);
+          }}
+        >
+          Take it out
+        </Act>
+      </div>
+    </div>
+  );
+}
+
+const FEET_IN_A_METRE = 1 / 0.3048;
+
+function SizeField({
+  says,
+  sizeM,
+  lengths,
+  onSize,
+}: {
+  readonly says: string;
+  readonly sizeM: number;
+  readonly lengths: Lengths;
+  readonly onSize: (sizeM: number) => void;
+}) {
+  const perM = lengths === 'metres' ? 1 : FEET_IN_A_METRE;
+  return (
+    <label className="field">
+      <span className="label">{says}</span>
+      <input
+        type="number"
+        className="entry mark-size"
+        min={0.2 * perM}
+        max={20 * perM}
+        step={lengths === 'metres' ? 0.1 : 0.5}
+        value={Math.round(sizeM * perM * 10) / 10}
+        onChange={event => {
+          const size = event.target.valueAsNumber / perM;
+          if (size >= 0.2 && size <= 20) onSize(size);
+        }}
+      />
+    </label>
+  );
+}
+
+/** On how many of its pictures a mark can be drawn, where that is not all of them. */
+const tiedWords = (mark: Mark, player: Player, tie: FilmTie): string => {
+  if (mark.freeze) return '';
+  const { index } = player.film;
+  let all = 0;
+  let tied = 0;
+  for (let at = 0; at < index.frameCount; at++) {
+    const timeS = index.timesS[at]!;
+    if (timeS < mark.fromS - 1e-3) continue;
+    if (timeS > mark.toS + 1e-3) break;
+    all++;
+    if (tie.fitAt(at)) tied++;
+  }
+  return tied === all
+    ? ''
+    : `, but only ${tied} of these ${all} pictures ${tied === 1 ? 'is' : 'are'} tied to the ice: carry the pins through them`;
+};

@@ -1,0 +1,76 @@
+import type { Game } from '@icewright/book';
+import { FILM_MARK_KINDS } from '@icewright/picture';
+import { Act } from '../../parts/act.tsx';
+import type { Lengths } from '../../parts/figures.ts';
+import type { Player } from '../player.ts';
+import { usePlayerPart } from '../use-player.ts';
+import type { FilmTie } from './film-tie.ts';
+import { MarkChosen } from './mark-chosen.tsx';
+import { KIND_SAID, layingHint, NOT_TIED } from './mark-words.ts';
+import { MarksStrip } from './marks-strip.tsx';
+import { StillActs } from './still-acts.tsx';
+import type { MarksDesk } from './use-marks-desk.ts';
+
+/** Under the picture while marks are laid: the kinds, when each is seen, and what the chosen one says. */
+export function MarksPanel({
+  gameId,
+  game,
+  film,
+  player,
+  tie,
+  lengths,
+  desk,
+  title,
+}: {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly film: string;
+  readonly player: Player;
+  readonly tie: FilmTie;
+  readonly lengths: Lengths;
+  readonly desk: MarksDesk;
+  /** What a still of this picture is called. */
+  readonly title: string;
+}) {
+  const frameIndex = usePlayerPart(player, state => state.frameIndex);
+  const isPlaying = usePlayerPart(player, state => state.playing);
+  const fit = tie.fitAt(frameIndex);
+  const notNow = isPlaying ? 'stop at a picture first' : fit ? undefined : NOT_TIED;
+  const chosen = desk.chosen ? game.marks[desk.chosen as keyof Game['marks']] : undefined;
+  return (
+    <section className="marks-panel" aria-label="Marks on the picture">
+      <p className="marks-kinds">
+        {FILM_MARK_KINDS.map(kind => (
+          <Act
+            key={kind}
+            isOn={desk.kind === kind}
+            notNow={notNow}
+            onPress={() => desk.take(desk.kind === kind ? undefined : kind)}
+          >
+            {KIND_SAID[kind]}
+          </Act>
+        ))}
+        <StillActs game={game} film={film} player={player} tie={tie} lengths={lengths} title={title} />
+        <Act bare onPress={() => desk.setOpen(false)}>
+          Close the marks
+        </Act>
+      </p>
+      <p className="q2 marks-hint" role="status">
+        {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}
+      </p>
+      <MarksStrip game={game} film={film} player={player} desk={desk} />
+      {chosen && desk.chosen && (
+        <MarkChosen
+          id={desk.chosen}
+          mark={chosen}
+          gameId={gameId}
+          game={game}
+          player={player}
+          tie={tie}
+          lengths={lengths}
+          desk={desk}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,155 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { clickFilm, jumpTo, onPage, shownFrame, toFilm, withFreshPage } from '../../../test/film-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+/** The picture's own pixels of a mark's middle. */
+const markAt = (page: Page, nth: number): Promise<[number, number]> =>
+  page
+    .locator('.mark-grip')
+    .nth(nth)
+    .evaluate(one => {
+      const box = (one as SVGGraphicsElement).getBBox();
+      return [box.x + box.width / 2, box.y + box.height / 2];
+    });
+
+const act = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
+
+it('lays marks on the ice of a frozen picture, moves them, keeps the picture, and stands there in playback', {
+  timeout: 120_000,
+}, async () => {
+  await withFreshPage(app, async page => {
+    await toFilm(page, app.url);
+    await page
+      .getByRole('link', { name: /Quillback Bay, away/ })
+      .first()
+      .click();
+    await page.locator('.film-room').waitFor();
+    // A picture that nothing ties to the ice takes no mark, and says why.
+    await shownFrame(page, 0);
+    await page.keyboard.press('Shift+m');
+    await page.getByText('This picture is not tied to the ice').first().waitFor();
+    expect(await page.getByRole('button', { name: /^Ring/ }).getAttribute('aria-disabled')).toBe('true');
+    await page.keyboard.press('Shift+m');
+
+    await page.locator('.freeze-list button').first().click();
+    await page.locator('.pm-person').first().waitFor();
+    const frame = Number(await page.getByTestId('picture').getAttribute('data-frame'));
+    const feet = await page
+      .locator('.pm-person .pm-dot')
+      .evaluateAll(all =>
+        all.map(one => [Number(one.getAttribute('cx')), Number(one.getAttribute('cy'))] as const),
+      );
+    await page.keyboard.press('Shift+m');
+
+    await act(page, 'Ring');
+    await clickFilm(page, feet[4]!);
+    await page.getByText(/while the freeze of .* stands/).waitFor();
+    const ring = await markAt(page, 0);
+    expect(Math.hypot(ring[0] - feet[4]![0], ring[1] - feet[4]![1])).toBeLessThan(4);
+    await page.getByLabel('Words').fill('late again');
+    await expect.poll(() => page.locator('.marks-drawn text').allTextContents()).toContain('late again');
+
+    // Two places in one pull: the distance is said with its ±.
+    const [from, to] = [await onPage(page, feet[4]!), await onPage(page, feet[0]!)];
+    await act(page, 'Link');
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(to.x, to.y, { steps: 3 });
+    await page.mouse.up();
+    await expect
+      .poll(() => page.locator('.marks-drawn text').allTextContents())
+      .toEqual(expect.arrayContaining([expect.stringMatching(/^\d+\.\d ± \d\.\d m$/)]));
+    expect(await page.locator('.marks-name').allTextContents()).toEqual(
+      expect.arrayContaining(['seconds', expect.stringMatching(/^Link \S+ to \S+$/)]),
+    );
+
+    // A zone by keys: crosshair, Enter for each corner, and Enter on the first closes it.
+    await act(page, 'Zone');
+    for (const [x, y] of [
+      [700, 500],
+      [900, 500],
+      [860, 600],
+      [700, 500],
+    ] as const)
+      await clickFilm(page, [x, y]);
+    const zone = page.getByRole('button', { name: /^Zone/, exact: false }).and(page.locator('.mark-grip'));
+    await zone.focus();
+    const before = await markAt(page, 2);
+    await page.keyboard.press('Shift+ArrowRight');
+    await expect.poll(async () => (await markAt(page, 2))[0]).toBeGreaterThan(before[0] + 10);
+    await page.keyboard.press('Delete');
+    await expect.poll(() => page.locator('.mark-grip').count()).toBe(2);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.mark-grip').count()).toBe(3);
+    expect(await seriousViolations(page)).toEqual([]);
+
+    // The picture as a file of the film's own size, with the marks in it.
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Keep as a picture' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/^Quillback Bay, away, .*\.png$/);
+    const png = readFileSync(await download.path());
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1280, 720]);
+    const [dark, bare] = await inkRoundFeet(page, png.toString('base64'), feet[4]!);
+    expect(dark).toBeGreaterThan(bare + 60);
+
+    // Playback stands at the freeze as long as it says, and a press goes on.
+    await page.getByLabel('In playback it stands for').fill('30');
+    await page.keyboard.press('Tab');
+    await act(page, 'Close the marks');
+    await jumpTo(page, `${frame - 20}`);
+    await shownFrame(page, frame - 20);
+    await page.keyboard.press('l');
+    const holds = page.getByTestId('holds');
+    await holds.waitFor();
+    await shownFrame(page, frame);
+    expect(await holds.textContent()).toMatch(/stands (29|30) s, go on/);
+    // Marks of the freeze are seen while it stands.
+    await page.locator(`.marks-layer[data-frame="${frame}"] .mk-filmLine`).first().waitFor();
+    await page.keyboard.press('k');
+    await expect.poll(() => holds.count()).toBe(0);
+    await jumpTo(page, `${frame - 8}`);
+    await page.keyboard.press('l');
+    await holds.click();
+    await expect.poll(() => page.getByTestId('frame').textContent().then(Number)).toBeGreaterThan(frame + 3);
+    await page.keyboard.press('k');
+  });
+});
+
+/** How many clearly dark pixels lie round a place in a PNG, and in the film's own picture on the page. */
+const inkRoundFeet = (
+  page: Page,
+  png: string,
+  [x, y]: readonly [number, number],
+): Promise<[number, number]> =>
+  page.evaluate(
+    async ([data, cx, cy]) => {
+      const still = new Image();
+      still.src = `data:image/png;base64,${data}`;
+      await still.decode();
+      const countIn = (source: CanvasImageSource) => {
+        const canvas = new OffscreenCanvas(120, 60);
+        const context = canvas.getContext('2d')!;
+        context.drawImage(source, cx - 60, cy - 30, 120, 60, 0, 0, 120, 60);
+        const { data: px } = context.getImageData(0, 0, 120, 60);
+        let count = 0;
+        for (let i = 0; i < px.length; i += 4) if (px[i]! < 40 && px[i + 1]! < 60 && px[i + 2]! < 90) count++;
+        return count;
+      };
+      return [
+        countIn(still),
+        countIn(document.querySelector<HTMLCanvasElement>('canvas[data-testid="picture"]')!),
+      ] as [number, number];
+    },
+    [png, x, y] as const,
+  );
