@@ -2,11 +2,12 @@ import type { Meeting, Team } from '@icewright/book';
 import { useMemo, useState } from 'react';
 import { takeFilm } from '../film/film-door.ts';
 import { FilmMissing } from '../film/film-missing.tsx';
-import { Act } from '../parts/act.tsx';
+import { Act, ActLink } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid, daySaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { addressOfSpeaking } from '../shell/addresses.ts';
 import { edit, endStep } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -100,6 +101,11 @@ export function MeetingPage(props: {
             <Act opens={isAdding} onPress={() => setAdding(!isAdding)}>
               Put moments in
             </Act>
+            {items.some(({ item }) => !item.hidden) && (
+              <ActLink lead to={addressOfSpeaking(meetingId)}>
+                Run the meeting
+              </ActLink>
+            )}
           </>
         }
       />

@@ -8,16 +8,26 @@ import '../film/film-room.css';
 import './meeting.css';
 import './meeting-items.css';
 import { MeetingPage } from './meeting-page.tsx';
+import './run/run.css';
+import { SpeakPage } from './run/speak-page.tsx';
 import { gamesOf, shownItemsOf } from './shown-item.ts';
 
-/** A meeting: its plan. */
-export function MeetingPlace({ meetingId }: { readonly meetingId: string; readonly view: 'plan' }) {
+/** A meeting: its plan, or what the speaker has before him. */
+export function MeetingPlace({
+  meetingId,
+  view,
+}: {
+  readonly meetingId: string;
+  readonly view: 'plan' | 'speak';
+}) {
   const { value: team } = useTeam();
   const { state, value: meeting, issues } = useDocument('meeting', meetingId);
   const games = useDocuments('game', gamesOf(meeting));
   const items = useMemo(() => (meeting === undefined ? [] : shownItemsOf(meeting, games)), [meeting, games]);
   if (team === undefined || state === 'loading') return <p className="vh">Opening</p>;
   if (meeting === undefined) return <NoMeeting isRefused={state === 'refused'} />;
+  if (view === 'speak')
+    return <SpeakPage team={team} meetingId={meetingId} meeting={meeting} items={items} />;
   return (
     <MeetingPage
       team={team}

@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect, useLayoutEffect, useRef } from 'react';
-import { Redirect, Route, Switch, useLocation } from 'wouter';
+import { Redirect, Route, Switch, useLocation, useRoute } from 'wouter';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty, Failure } from '../parts/empty.tsx';
 import { openedId, redo, undo, useTeam } from './book.ts';
@@ -20,6 +20,9 @@ const PracticesPlace = lazy(async () => ({
 const MeetingPlace = lazy(async () => ({
   default: (await import('../meeting/meeting-place.tsx')).MeetingPlace,
 }));
+const MeetingShown = lazy(async () => ({
+  default: (await import('../meeting/meeting-shown.tsx')).MeetingShown,
+}));
 const LedgerPlace = lazy(async () => ({ default: (await import('../ledger/ledger-place.tsx')).LedgerPlace }));
 const FiguresPage = lazy(async () => ({ default: (await import('./figures-page.tsx')).FiguresPage }));
 const TeamPage = lazy(async () => ({ default: (await import('./team-page.tsx')).TeamPage }));
@@ -31,6 +34,13 @@ export function Frame() {
   }, []);
   useEffect(listenForKeys, []);
   useBackToPlaceOnChange(teamId);
+  const [isShown, shown] = useRoute('/film/meeting/:id/show');
+  if (isShown)
+    return (
+      <Suspense fallback={null}>
+        <MeetingShown meetingId={shown.id} />
+      </Suspense>
+    );
   if (teamId !== null) return <Places key={teamId} />;
   return state === 'loading' ? <p className="vh">Opening</p> : <FirstStart />;
 }
@@ -97,6 +107,9 @@ function Pages() {
       <Route path="/film/:game">{({ game }) => <FilmPlace key={game} gameId={game} />}</Route>
       <Route path="/film/meeting/:id">
         {({ id }) => <MeetingPlace key={id} meetingId={id} view="plan" />}
+      </Route>
+      <Route path="/film/meeting/:id/speak">
+        {({ id }) => <MeetingPlace key={id} meetingId={id} view="speak" />}
       </Route>
       <Route path="/habits">{() => <HabitsPlace />}</Route>
       <Route path="/habits/:id">{({ id }) => <HabitsPlace key={id} habitId={id} />}</Route>

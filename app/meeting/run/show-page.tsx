@@ -1,0 +1,83 @@
+import { useEffect, useRef, useState } from 'react';
+import { rememberFilm } from '../../film/film-hand.ts';
+import { ActLink } from '../../parts/act.tsx';
+import { addressOfSpeaking } from '../../shell/addresses.ts';
+import { useKeys } from '../../shell/keys.ts';
+import { useFilms } from '../use-films.ts';
+import { audiencesLine, type FromAudience, type Line, type Showing } from './run-channel.ts';
+import { RUN_KEYS } from './run-keys.ts';
+import { Stage } from './stage.tsx';
+import { useOrder } from './use-order.ts';
+
+/** The audience's window: the picture alone. It does what the speaker's window says, and hands keys on to it. */
+export function ShowPage({ meetingId }: { readonly meetingId: string }) {
+  const [showing, setShowing] = useState<Showing>();
+  const { films, again } = useFilms(showing?.hashes ?? []);
+  const line = useRef<Line<FromAudience>>(undefined);
+  const lookAgain = useRef(again);
+  lookAgain.current = again;
+  useEffect(() => {
+    const opened = audiencesLine(meetingId, message => {
+      if (message.says === 'shows') setShowing(message.showing);
+      else if (message.says === 'left') setShowing(undefined);
+      else void rememberFilm(message.hash, message.file).then(() => lookAgain.current(message.hash));
+    });
+    line.current = opened;
+    opened.say({ says: 'here' });
+    const leave = () => opened.say({ says: 'gone' });
+    window.addEventListener('pagehide', leave);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      leave();
+      opened.close();
+    };
+  }, [meetingId]);
+  const missing = [...films].flatMap(([hash, film]) => (film.kind === 'missing' ? [hash] : [])).join(' ');
+  useEffect(() => {
+    for (const hash of missing.split(' ')) if (hash !== '') line.current?.say({ says: 'wantsFilm', hash });
+  }, [missing]);
+  const film = showing?.picture ? films.get(showing.picture.hash) : undefined;
+  const player = film?.kind === 'open' ? film.player : undefined;
+  // Sound comes from the speaker's window: two of them would be an echo.
+  useEffect(() => {
+    player?.mute(true);
+  }, [player]);
+  useOrder(player, showing?.picture?.order ?? null, turn => line.current?.say({ says: 'arrived', turn }));
+  useKeys([
+    ...RUN_KEYS.map(({ keys, says, does }) => ({
+      keys,
+      says,
+      act: () => line.current?.say({ says: 'press', does }),
+    })),
+    { keys: 'f', says: 'full screen', act: toggleFull },
+  ]);
+  const title = showing === undefined ? 'The picture' : showing.meetingTitle;
+  useEffect(() => {
+    document.documentElement.dataset.theme = 'film';
+    document.title = `${title} · the picture`;
+  }, [title]);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a second way to what the key F does
+    <main className="show" onDoubleClick={toggleFull}>
+      {showing === undefined ? (
+        <p className="w stage-says">
+          This window shows what the speaker’s window says.{' '}
+          <ActLink to={addressOfSpeaking(meetingId)}>Be the speaker here</ActLink>
+        </p>
+      ) : (
+        <Stage
+          player={player}
+          filmKey={showing.picture?.hash ?? ''}
+          line={showing.line}
+          isBlack={showing.isBlack || showing.isOver}
+          says={showing.isOver ? '' : showing.line}
+        />
+      )}
+    </main>
+  );
+}
+
+function toggleFull(): void {
+  if (document.fullscreenElement) void document.exitFullscreen();
+  else void document.documentElement.requestFullscreen?.().catch(() => undefined);
+}
