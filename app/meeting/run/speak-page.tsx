@@ -65,9 +65,7 @@ export function SpeakPage(props: {
               <Act onPress={() => setAlone(true)}>
                 Picture alone, here <kbd>F</kbd>
               </Act>
-              <Act lead={!speaker.hasAudience} onPress={openAudience}>
-                Open the team’s window
-              </Act>
+              <Act onPress={openAudience}>Open the team’s window</Act>
             </>
           }
         />

@@ -31,7 +31,7 @@ export function SpeakerSide(props: {
             {meetingClock(leftS)} left of {meeting.budgetMinutes} min
           </span>{' '}
           <Act bare onPress={props.onClockAgain}>
-            From 0:00
+            Clock from 0:00
           </Act>
           <br />
           <span className={behindS > 15 ? 'warm' : 'q2'}>
