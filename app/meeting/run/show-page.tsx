@@ -57,7 +57,6 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
     document.title = `${title} · the picture`;
   }, [title]);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: a second way to what the key F does
     <main className="show" onDoubleClick={toggleFull}>
       {showing === undefined ? (
         <p className="w stage-says">
