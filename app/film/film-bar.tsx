@@ -83,6 +83,8 @@ function JumpField({ player }: { readonly player: Player }) {
         if (target === undefined) return;
         void ('timeS' in target ? player.jumpToTime(target.timeS) : player.jump(target.frameIndex));
         setTyped('');
+        // The keys belong to the film again.
+        (document.activeElement as HTMLElement | null)?.blur();
       }}
     >
       <input

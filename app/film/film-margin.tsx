@@ -1,4 +1,5 @@
 import { type Game, inOrder, type Team } from '@icewright/book';
+import type { Id } from '@icewright/engine';
 import { named } from '../parts/named.ts';
 import { clockText } from './film-clock.ts';
 
@@ -8,11 +9,14 @@ export function FilmMargin({
   partId,
   team,
   onFreeze,
+  onHabit,
 }: {
   readonly game: Game;
   readonly partId: string;
   readonly team: Team;
   readonly onFreeze: (id: string) => void;
+  /** Marks a moment of it at the picture that is shown. */
+  readonly onHabit: (id: Id<'habit'>) => void;
 }) {
   const freezes = Object.entries(game.freezes)
     .filter(([, one]) => one.film === partId)
@@ -48,14 +52,16 @@ export function FilmMargin({
         <h2>
           Habits{' '}
           <span className="q3">
-            <span className="by-key">M, then the number, then D, M or C</span>
+            <span className="by-key">M, then the number, then D, X or C</span>
             <span className="by-finger">press “Mark a moment”, the habit, then what was seen</span>
           </span>
         </h2>
         <ol className="habit-keys">
           {habits.slice(0, 9).map(([id, one], i) => (
             <li key={id}>
-              <kbd>{i + 1}</kbd> <span className="w">{named(one.title, 'habit')}</span>
+              <button type="button" className="key-press" onClick={() => onHabit(id)}>
+                <kbd>{i + 1}</kbd> <span className="w">{named(one.title, 'habit')}</span>
+              </button>
             </li>
           ))}
         </ol>

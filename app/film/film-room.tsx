@@ -90,6 +90,7 @@ export function FilmRoom({
 
   const chooseMoment = (id: string) => {
     setMomentId(id);
+    marking.say('');
     const one = game.moments[id as Id<'moment'>];
     if (!one) return;
     void player.jump(one.frameIndex);
@@ -118,6 +119,7 @@ export function FilmRoom({
       endS: player.film.durationS,
     },
     frozen,
+    rests: isSecond,
     onMarked: setMomentId,
   });
   const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
@@ -130,7 +132,7 @@ export function FilmRoom({
     const next = list.find(([, one]) => (one.frameIndex - at) * direction > 0);
     if (next) chooseMoment(next[0]);
   };
-  useFilmKeys({ player, beginMark: marking.begin, freezeNow, neighbour, marks: marks.toggle });
+  useFilmKeys({ player, beginMark: () => marking.begin(), freezeNow, neighbour, marks: marks.toggle });
 
   const isNarrow = useIsNarrow(1100);
   const habit = moment?.habit ?? freeze?.habit;
@@ -138,7 +140,7 @@ export function FilmRoom({
     <>
       {head(
         <>
-          <Act onPress={marking.begin} isOn={marking.draft !== undefined}>
+          <Act onPress={() => marking.begin()} isOn={marking.draft !== undefined}>
             Mark a moment <kbd>M</kbd>
           </Act>
           <Act onPress={freezeNow}>
@@ -177,7 +179,7 @@ export function FilmRoom({
               ) : null
             }
           </Picture>
-          <FilmBar player={player} counts={countsWords(team, moments, habit)} />
+          <FilmBar player={player} counts={isSecond ? '' : countsWords(team, moments, habit)} />
           {marks.desk.isOpen && <MarksPanel {...marks} gameId={gameId} title={marks.title} />}
           {marking.draft && (
             <MarkMoment
@@ -235,7 +237,13 @@ export function FilmRoom({
             <>
               {cameras}
               {carried.here(freezeNow)}
-              <FilmMargin game={game} partId={partId} team={team} onFreeze={openFreeze} />
+              <FilmMargin
+                game={game}
+                partId={partId}
+                team={team}
+                onFreeze={openFreeze}
+                onHabit={marking.begin}
+              />
               <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
               <OwnKeys team={team} onPress={marking.press} />
             </>
@@ -252,6 +260,7 @@ export function FilmRoom({
               filter={filter}
               onFilter={setFilter}
               here={marking.here}
+              onSaid={marking.say}
               film={film}
               onChoose={chooseMoment}
               onFreeze={(freeze, id) => {

@@ -129,7 +129,7 @@ function OpenGame({
   );
   const above = (
     <>
-      {naming && <GameFields gameId={gameId} game={game} team={team} isNew={asked.has('new')} />}
+      {naming && <GameFields gameId={gameId} game={game} team={team} isNew={asked.has('new') && !live} />}
       {refusal && (
         <Refused
           refusal={refusal}
@@ -239,7 +239,7 @@ function Meta({
       {[daySaid(game.day), resultWords(game)].filter(Boolean).join(', ')}. <b>{moments}</b>{' '}
       {moments === 1 ? 'moment' : 'moments'}, {freezes} {freezes === 1 ? 'freeze' : 'freezes'}{' '}
       <button type="button" className="quiet" aria-expanded={naming} onClick={onNaming}>
-        {naming ? 'that is right' : 'change'}
+        {naming ? 'close the fields' : 'change'}
       </button>
     </>
   );

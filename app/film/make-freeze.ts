@@ -1,4 +1,4 @@
-import { type Freeze, type Game, newId } from '@icewright/book';
+import { type Freeze, type Game, type Moment, newId } from '@icewright/book';
 import { CLICK_SD, type Id } from '@icewright/engine';
 import { edit, endStep } from '../shell/book.ts';
 import type { Player } from './player.ts';
@@ -23,11 +23,7 @@ export const freezeHere = (
     return there;
   }
   const id = newId<'freeze'>();
-  const moment = momentId ? game.moments[momentId as Id<'moment'>] : undefined;
-  const belongs =
-    moment && moment.film === film && Math.abs(moment.filmTimeS - player.timeS) <= SAME_MOMENT_S
-      ? moment
-      : undefined;
+  const [belongsId, belongs] = momentHere(game, film, player.timeS, momentId) ?? [];
   const change = edit(gameId);
   endStep(gameId);
   change.transact(() => {
@@ -45,9 +41,23 @@ export const freezeHere = (
       skaters: {},
       madeAt: new Date().toISOString(),
     } satisfies Freeze);
-    if (belongs && !belongs.freeze) change.set(['moments', momentId!, 'freeze'], id);
+    if (belongs && !belongs.freeze) change.set(['moments', belongsId!, 'freeze'], id);
   });
   return id;
+};
+
+/** The moment this picture is of: the chosen one, else the nearest in time. */
+const momentHere = (
+  game: Game,
+  film: Id<'film'>,
+  timeS: number,
+  chosen: string | undefined,
+): [string, Moment] | undefined => {
+  const apartS = ([, one]: [string, Moment]) => Math.abs(one.filmTimeS - timeS);
+  const here = Object.entries(game.moments).filter(
+    each => each[1].film === film && apartS(each) <= SAME_MOMENT_S,
+  );
+  return here.find(([id]) => id === chosen) ?? here.sort((a, b) => apartS(a) - apartS(b))[0];
 };
 
 export const findFreeze = (game: Game, film: string, frameIndex: number): Id<'freeze'> | undefined =>

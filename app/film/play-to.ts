@@ -11,11 +11,12 @@ export function playTo(player: Player, lastFrame: number, onStand: () => void): 
     stop();
   };
   const look = () => {
-    const { frameIndex, playing, onVideo, stuck } = player.now();
+    const { frameIndex, playing, onVideo, stuck, holding } = player.now();
     if (isOver) return;
     // The video is told to stop one picture early: by the time it does, it shows the one that is meant.
     const isThere = frameIndex >= lastFrame - (onVideo && playing ? 1 : 0);
-    if (!isThere && playing) return;
+    // At a freeze that holds the picture it stands a while, and goes on by itself.
+    if (!isThere && (playing || holding)) return;
     end();
     if (isThere && !stuck) void player.jump(lastFrame);
     if (isThere || stuck || frameIndex >= player.film.index.frameCount - 1) onStand();

@@ -1,5 +1,5 @@
-import { type Habit, inOrder, newId, rankAtEnd, type Team } from '@icewright/book';
-import { rinkOf, type Standard } from '@icewright/engine';
+import { type Habit, inOrder, type Team } from '@icewright/book';
+import { rinkOf } from '@icewright/engine';
 import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { practisedOf } from '../ledger/practised.ts';
@@ -8,12 +8,13 @@ import { Empty } from '../parts/empty.tsx';
 import { countSaid, dayInMonth, lengthSaid, percentSaid, today } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
-import { edit, endStep } from '../shell/book.ts';
+import { edit } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { type Season, useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { chancesOf } from './chance.ts';
+import { makeHabit } from './make-habit.ts';
 import { RateReading } from './rate-reading.tsx';
 import { standardSaid } from './standard-words.ts';
 import { measuredCountOf, tallyOf } from './tally-of.ts';
@@ -24,7 +25,7 @@ export function HabitList({ team, teamId }: { readonly team: Team; readonly team
   const habits = inOrder(team.habits);
   const kept = habits.filter(([, habit]) => habit.kept);
   const takenOut = habits.filter(([, habit]) => !habit.kept);
-  const make = () => go(addressOfHabit(makeHabit(team, teamId)));
+  const make = () => go(addressOfHabit(makeHabit(team, teamId, '')));
   useKeys([{ keys: 'n', says: 'write a habit', act: make }]);
   const practised = useMemo(() => practisedOf(season.practices, season.drills, today()), [season]);
   const write = (
@@ -123,27 +124,4 @@ function HabitRow(props: {
       </div>
     </li>
   );
-}
-
-function makeHabit(team: Team, teamId: string): string {
-  const id = newId<'habit'>();
-  const standard: Standard = {
-    kind: 'levelWith',
-    who: 'firstForwardBack',
-    whom: 'puck',
-    withinM: 1,
-    when: { at: 'puckCrosses', line: 'blueLineMinusX' },
-  };
-  endStep(teamId);
-  edit(teamId).set(['habits', id], {
-    rank: rankAtEnd(team.habits),
-    title: '',
-    says: '',
-    reason: '',
-    standard,
-    wantedRatio: 0.7,
-    costGoals: 0,
-    kept: true,
-  });
-  return id;
 }

@@ -60,6 +60,9 @@ export function listenForKeys(): () => void {
   const heard = (event: KeyboardEvent) => {
     if (event.defaultPrevented || event.isComposing) return;
     const said = saidKey(event);
+    // Out of a field the keys belong to the place again.
+    if (said === 'Escape' && isTyping(event) && event.target instanceof HTMLElement)
+      return event.target.blur();
     const withMod = said.includes('Mod+') || event.altKey;
     if (!withMod && (!useKeyLines.getState().singleKeys || isTyping(event))) return;
     if (withMod && isTyping(event) && !(said.endsWith('Mod+z') && isField(event))) return;

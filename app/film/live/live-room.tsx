@@ -55,13 +55,13 @@ export function LiveRoom({
     stands,
     onMarked: setMomentId,
   });
-  useKeys([{ keys: 'm', says: 'mark a moment', act: marking.begin }]);
+  useKeys([{ keys: 'm', says: 'mark a moment', act: () => marking.begin() }]);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
   const habitAtFirst = inOrder(team.habits).find(([, one]) => one.kept)?.[0];
   return (
     <>
       {head(
-        <Act lead onPress={marking.begin} isOn={marking.draft !== undefined}>
+        <Act lead onPress={() => marking.begin()} isOn={marking.draft !== undefined}>
           Mark a moment <kbd>M</kbd>
         </Act>,
       )}
@@ -77,12 +77,12 @@ export function LiveRoom({
             onLeave={marking.leave}
           />
         )}
-        <div className="live-keys">
-          <OwnKeys team={team} onPress={marking.press} />
-        </div>
         <p className="q2 marked-said" role="status">
           {marking.said}
         </p>
+        <div className="live-keys">
+          <OwnKeys team={team} onPress={marking.press} />
+        </div>
         <HowItStands team={team} stands={stands} onStands={setStands} />
         {/* Below the keys: what is pressed while the game runs comes first on a phone. */}
         <div className="film-above">{above}</div>
@@ -95,6 +95,7 @@ export function LiveRoom({
           filter={filter}
           onFilter={setFilter}
           here={marking.here}
+          onSaid={marking.say}
           onChoose={id => setMomentId(id === momentId ? undefined : id)}
           onGone={() => setMomentId(undefined)}
         />

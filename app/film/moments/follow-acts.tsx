@@ -1,4 +1,4 @@
-import { type Game, newId } from '@icewright/book';
+import { type Follow, type Game, newId } from '@icewright/book';
 import { Act } from '../../parts/act.tsx';
 import { edit, endStep } from '../../shell/book.ts';
 import { useKeys } from '../../shell/keys.ts';
@@ -12,6 +12,7 @@ export function FollowActs({
   startS,
   follows,
   here,
+  onSaid,
 }: {
   readonly gameId: string;
   readonly momentId: string;
@@ -19,14 +20,22 @@ export function FollowActs({
   readonly follows: Game['follows'];
   /** The frame that is shown; absent where there is no picture. */
   readonly here?: () => MomentPlace;
+  /** Says under the picture what was written: the list may be below the fold. */
+  readonly onSaid?: ((said: string) => void) | undefined;
 }) {
   const game = edit(gameId);
   const own = Object.entries(follows)
     .filter(([, one]) => one.moment === momentId)
     .sort(([, a], [, b]) => a.frameIndex - b.frameIndex);
-  const add = (step: string) => {
+  const add = (step: Follow['step']) => {
     if (!here) return;
     const { frameIndex, filmTimeS } = here();
+    const said = followSaid(step);
+    if (filmTimeS < startS)
+      return onSaid?.(
+        `“${said}” cannot have come of it before it was: go on to the picture where it is seen.`,
+      );
+    onSaid?.(`Of the chosen moment came: ${said}, after ${(filmTimeS - startS).toFixed(1)} s.`);
     endStep(gameId);
     game.set(['follows', newId<'follow'>()], { moment: momentId, step, frameIndex, filmTimeS });
     endStep(gameId);
@@ -42,10 +51,7 @@ export function FollowActs({
   );
   return (
     <div className="follow">
-      <p className="q2">
-        What came of it{' '}
-        {here && <span className="q3">go on in the film, press at the picture where it is seen</span>}
-      </p>
+      <p className="q2">What came of it {here && <span className="q3">press when it is seen</span>}</p>
       {own.length > 0 && (
         <ol className="follow-steps">
           {own.map(([id, one]) => (

@@ -1,8 +1,11 @@
 import { inOrder, type Moment, type Team } from '@icewright/book';
+import type { Id } from '@icewright/engine';
 import { useState } from 'react';
+import { makeHabit } from '../../habits/make-habit.ts';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { useKeys } from '../../shell/keys.ts';
+import { useTeams } from '../../shell/teams.ts';
 import { clockText } from '../film-clock.ts';
 import { SkaterOptions } from '../skater-options.tsx';
 import type { MarkedMoment } from './new-moment.ts';
@@ -11,9 +14,14 @@ import type { MarkedMoment } from './new-moment.ts';
 export interface MarkDraft {
   readonly frameIndex: number;
   readonly filmTimeS: number;
+  /** Chosen with the press already. */
+  readonly habit?: Id<'habit'>;
 }
 
-/** Marking in three presses: M, a number for the habit, and what was seen. Who and why can follow in the list. */
+/**
+ * Marking in three presses: M, a number for the habit, and what was seen. Who and why can follow in the list. M again changes
+ * nothing: pressed twice in haste it must not say of anybody that he missed.
+ */
 export function MarkMoment({
   draft,
   team,
@@ -34,8 +42,9 @@ export function MarkMoment({
     .filter(([, habit]) => habit.kept)
     .slice(0, 9);
   const [habit, setHabit] = useState(
-    habits.some(([id]) => id === habitAtFirst) ? habitAtFirst : habits[0]?.[0],
+    [draft.habit, habitAtFirst].find(one => habits.some(([id]) => id === one)) ?? habits[0]?.[0],
   );
+  const teamId = useTeams(teams => teams.teamId) ?? '';
   const [skater, setSkater] = useState('');
   const mark = (verdict: Moment['verdict']) => {
     if (habit === undefined) return;
@@ -47,6 +56,7 @@ export function MarkMoment({
       ...(skater === '' ? {} : { skater: skater as NonNullable<Moment['skater']> }),
     });
   };
+  const nothing = habit === undefined ? 'name first what you look for' : undefined;
   useKeys([
     ...habits.map(([id, one], i) => ({
       keys: `${i + 1}`,
@@ -54,7 +64,7 @@ export function MarkMoment({
       act: () => setHabit(id),
     })),
     { keys: 'd', says: 'mark as done', act: () => mark('done') },
-    { keys: 'm', says: 'mark as missed', act: () => mark('missed') },
+    { keys: 'x', says: 'mark as missed', act: () => mark('missed') },
     { keys: 'c', says: 'mark as: cannot see', act: () => mark('cannotSee') },
     { keys: 'Escape', says: 'leave marking', act: onLeave },
   ]);
@@ -65,7 +75,7 @@ export function MarkMoment({
         {!isLive && <span className="q3">frame {draft.frameIndex}</span>}
       </p>
       {habits.length === 0 ? (
-        <p>There is no habit to mark yet: write one first, under Habits.</p>
+        <FirstHabit onName={title => setHabit(makeHabit(team, teamId, title))} />
       ) : (
         // Arrows belong to the choice here, not to the film.
         <fieldset
@@ -82,13 +92,13 @@ export function MarkMoment({
         </fieldset>
       )}
       <p className="marking-acts">
-        <Act onPress={() => mark('done')}>
+        <Act onPress={() => mark('done')} notNow={nothing}>
           Done <kbd>D</kbd>
         </Act>
-        <Act onPress={() => mark('missed')}>
-          Missed <kbd>M</kbd>
+        <Act onPress={() => mark('missed')} notNow={nothing}>
+          Missed <kbd>X</kbd>
         </Act>
-        <Act onPress={() => mark('cannotSee')}>
+        <Act onPress={() => mark('cannotSee')} notNow={nothing}>
           Cannot see <kbd>C</kbd>
         </Act>
         <label>
@@ -102,5 +112,33 @@ export function MarkMoment({
         </Act>
       </p>
     </section>
+  );
+}
+
+/** A team that has no habit yet names one where it is first seen; its standard can wait. */
+function FirstHabit({ onName }: { readonly onName: (title: string) => void }) {
+  const [title, setTitle] = useState('');
+  return (
+    <form
+      className="first-habit"
+      onSubmit={event => {
+        event.preventDefault();
+        if (title.trim() !== '') onName(title.trim());
+      }}
+    >
+      <label>
+        <span className="q2">What do you look for? It becomes your first habit.</span>
+        <input
+          className="entry w"
+          value={title}
+          maxLength={120}
+          placeholder="The nearest hunts the lost puck"
+          onChange={event => setTitle(event.target.value)}
+        />
+      </label>{' '}
+      <button type="submit" className="act">
+        Name it
+      </button>
+    </form>
   );
 }

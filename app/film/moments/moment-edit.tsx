@@ -19,6 +19,8 @@ export interface MomentEditing {
   readonly onBy: (by: string) => void;
   /** The frame that is shown; absent where there is no picture. */
   readonly here?: () => MomentPlace;
+  /** Says under the picture what a press here has done. */
+  readonly onSaid?: (said: string) => void;
 }
 
 export function MomentEdit({
@@ -30,6 +32,7 @@ export function MomentEdit({
   onRemove,
   onBy,
   here,
+  onSaid,
 }: MomentEditing & { readonly id: string; readonly moment: Moment }) {
   const change = edit(gameId);
   const at = (field: string) => ['moments', id, field];
@@ -113,6 +116,7 @@ export function MomentEdit({
           startS={moment.filmTimeS}
           follows={game.follows}
           {...(here ? { here } : {})}
+          onSaid={onSaid}
         />
         <WhereOnIce gameId={gameId} id={id} moment={moment} game={game} team={team} />
       </div>

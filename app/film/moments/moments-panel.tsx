@@ -45,7 +45,7 @@ export function MomentsPanel(
     <>
       {isEmpty ? (
         <p className="q2 no-moments">
-          No moment is marked in this film yet. <span className="by-key">Press M</span>
+          No moment is marked here yet. <span className="by-key">Press M</span>
           <span className="by-finger">Press “Mark a moment”</span> when you see one.
         </p>
       ) : (

@@ -98,7 +98,7 @@ describe('moments', () => {
       await page.getByRole('button', { name: 'Judge 4 moments' }).click();
       await shownFrame(page, 30);
       await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-      for (const [i, key] of ['d', 'm', 'm', 'm'].entries()) {
+      for (const [i, key] of ['d', 'x', 'x', 'x'].entries()) {
         await page.getByText(`${4 - i} to go`).waitFor();
         await page.keyboard.press(key);
       }

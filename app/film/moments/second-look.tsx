@@ -53,7 +53,7 @@ export function SecondLook({
     ...(next
       ? [
           { keys: 'd', says: 'second opinion: done', act: () => judge('done') },
-          { keys: 'm', says: 'second opinion: missed', act: () => judge('missed') },
+          { keys: 'x', says: 'second opinion: missed', act: () => judge('missed') },
           { keys: 'c', says: 'second opinion: cannot see', act: () => judge('cannotSee') },
         ]
       : []),
@@ -106,7 +106,7 @@ export function SecondLook({
               Done <kbd>D</kbd>
             </Act>
             <Act onPress={() => judge('missed')}>
-              Missed <kbd>M</kbd>
+              Missed <kbd>X</kbd>
             </Act>
             <Act onPress={() => judge('cannotSee')}>
               Cannot see <kbd>C</kbd>

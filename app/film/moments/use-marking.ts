@@ -22,6 +22,7 @@ export function useMarking({
   clock,
   frozen,
   stands,
+  rests = false,
   onMarked,
 }: {
   readonly gameId: string;
@@ -34,10 +35,12 @@ export function useMarking({
   readonly frozen: { readonly id: Id<'freeze'>; readonly frameIndex: number } | undefined;
   /** How the game stands, where that is said beside the keys; otherwise as it stood at the moment before. */
   readonly stands?: Partial<Situation>;
+  /** Somebody judges blindly: nothing is marked meanwhile, and nothing said of what was. */
+  readonly rests?: boolean;
   readonly onMarked: (id: string) => void;
 }) {
   const [draft, setDraft] = useState<MarkDraft>();
-  /** What the last key did, said under the film: the list is below the fold while it runs. */
+  /** What the last press did, said under the film: the list is below the fold while it runs. */
   const [said, setSaid] = useState('');
   const here = (): MomentPlace => ({
     film: partId,
@@ -49,31 +52,36 @@ export function useMarking({
     onMarked(addMoment(gameId, place, { ...marked, ...tied }, game, stands));
   };
   const press = (key: MomentKey) => {
+    if (rests) return;
     const place = here();
     const fromS = Math.max(0, place.filmTimeS - key.beforeS);
     const toS = Math.min(clock.endS, place.filmTimeS + key.afterS);
     const costGoals = key.verdict === 'missed' ? (team.habits[key.habit]?.costGoals ?? 0) : 0;
     add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS });
-    const title = named(team.habits[key.habit]?.title ?? '', 'habit');
-    setSaid(
-      `${title}, ${verdictSaid(key.verdict)}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`,
-    );
+    setSaid(`${wordsOf(team, key)}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`);
   };
   useOwnKeys(team, press);
   return {
     draft,
-    said,
+    said: rests ? '' : said,
+    say: setSaid,
     here,
     press,
-    begin: () => {
+    begin: (habit?: Id<'habit'>) => {
+      if (rests) return;
       const { frameIndex, filmTimeS } = here();
-      setDraft({ frameIndex, filmTimeS });
+      setDraft({ frameIndex, filmTimeS, ...(habit ? { habit } : {}) });
     },
     leave: () => setDraft(undefined),
     mark: (marked: MarkedMoment) => {
       if (!draft) return;
-      add({ film: partId, ...draft }, marked);
+      const { frameIndex, filmTimeS } = draft;
+      add({ film: partId, frameIndex, filmTimeS }, marked);
+      setSaid(`${wordsOf(team, marked)}: marked at ${clockText(filmTimeS, 1)}.`);
       setDraft(undefined);
     },
   };
 }
+
+const wordsOf = (team: Team, { habit, verdict }: Pick<MarkedMoment, 'habit' | 'verdict'>): string =>
+  `${named(team.habits[habit]?.title ?? '', 'habit')}, ${verdictSaid(verdict)}`;
