@@ -1,2 +1,2 @@
-/** pdfkit brings no types; `card-pdf.ts` says what it uses of it. */
+/** pdfkit brings no types; `parts/paper-pdf.ts` says what it uses of it. */
 declare module 'pdfkit';

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../test/pdf-words.ts';
+import { printedPages } from '../test/printed-pages.ts';
 import { drawIceCard } from './card/draw-ice-card.ts';
 import { cardPagesOf, type IceCard, STANDING_CAUTIONS } from './card/ice-card.ts';
 import { KEY_WORDS } from './drill/key.ts';
@@ -15,7 +16,6 @@ import { fontRunsOf } from './pen/font-runs.ts';
 import { letterWidth } from './pen/letter-widths.ts';
 import type { PdfDocument } from './pen/pdf-document.ts';
 import { PDF_FONTS, pdfFontName } from './pen/pdf-fonts.ts';
-import { pdfPen } from './pen/pdf-pen.ts';
 import { ICE_CARD } from './scenes/ice-card.plan.ts';
 
 /** A pdfkit document as the tests use it. */
@@ -37,19 +37,8 @@ const emptyDocument = (): TestDocument => {
   return document;
 };
 
-const printed = async (card: IceCard): Promise<Buffer> => {
-  const document = emptyDocument();
-  const chunks: Buffer[] = [];
-  const done = new Promise<void>(resolve => document.on('end', resolve));
-  document.on('data', chunk => chunks.push(chunk));
-  cardPagesOf(card).forEach((page, index) => {
-    if (index > 0) document.addPage();
-    drawIceCard(pdfPen(document), page);
-  });
-  document.end();
-  await done;
-  return Buffer.concat(chunks);
-};
+const printed = (card: IceCard): Promise<Buffer> =>
+  printedPages(cardPagesOf(card).map(page => pen => drawIceCard(pen, page)));
 
 /** Without white space: a line on paper breaks where it must, and a word in two scripts is drawn in two pieces. */
 const tight = (words: string): string => words.normalize('NFC').replace(/\s+/g, '');

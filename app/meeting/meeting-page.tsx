@@ -7,7 +7,7 @@ import { Empty } from '../parts/empty.tsx';
 import { countSaid, daySaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
-import { addressOfSpeaking } from '../shell/addresses.ts';
+import { addressOfMeetingSheet, addressOfSpeaking } from '../shell/addresses.ts';
 import { edit, endStep } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
@@ -102,9 +102,12 @@ export function MeetingPage(props: {
               Put moments in
             </Act>
             {items.some(({ item }) => !item.hidden) && (
-              <ActLink lead to={addressOfSpeaking(meetingId)}>
-                Run the meeting
-              </ActLink>
+              <>
+                <ActLink to={addressOfMeetingSheet(meetingId)}>Sheet</ActLink>
+                <ActLink lead to={addressOfSpeaking(meetingId)}>
+                  Run the meeting
+                </ActLink>
+              </>
             )}
           </>
         }

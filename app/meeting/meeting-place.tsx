@@ -10,15 +10,16 @@ import './meeting-items.css';
 import { MeetingPage } from './meeting-page.tsx';
 import './run/run.css';
 import { SpeakPage } from './run/speak-page.tsx';
+import { MeetingSheetPage } from './sheet/meeting-sheet-page.tsx';
 import { gamesOf, shownItemsOf } from './shown-item.ts';
 
-/** A meeting: its plan, or what the speaker has before him. */
+/** A meeting: its plan, what the speaker has before him, or its sheet. */
 export function MeetingPlace({
   meetingId,
   view,
 }: {
   readonly meetingId: string;
-  readonly view: 'plan' | 'speak';
+  readonly view: 'plan' | 'speak' | 'sheet';
 }) {
   const { value: team } = useTeam();
   const { state, value: meeting, issues } = useDocument('meeting', meetingId);
@@ -28,6 +29,8 @@ export function MeetingPlace({
   if (meeting === undefined) return <NoMeeting isRefused={state === 'refused'} />;
   if (view === 'speak')
     return <SpeakPage team={team} meetingId={meetingId} meeting={meeting} items={items} />;
+  if (view === 'sheet')
+    return <MeetingSheetPage team={team} meetingId={meetingId} meeting={meeting} items={items} />;
   return (
     <MeetingPage
       team={team}

@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type RunningApp, startApp } from '../../test/browser.ts';
 import { burnedCounter, shownFrame, toFilm } from '../../test/film-page.ts';
+import { pdfWords } from '../../test/pdf-words.ts';
 import { withPage } from '../../test/with-page.ts';
 
 let app: RunningApp;
@@ -41,6 +43,15 @@ it(
       await expect.poll(() => lines(page)).toEqual([first, 'Eyes up']);
       await page.getByRole('button', { name: 'Redo', exact: true }).click();
       await expect.poll(() => lines(page)).toEqual(['Eyes up', first]);
+
+      await page.getByRole('link', { name: 'Sheet' }).click();
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Download the PDF' }).click(),
+      ]);
+      const words = pdfWords(readFileSync(await download.path())).replace(/\s+/g, '');
+      for (const said of ['Eyesup', first.replace(/\s+/g, ''), 'Notes']) expect(words).toContain(said);
+      await page.goBack();
 
       await page.getByRole('link', { name: 'Run the meeting' }).click();
       const [team] = await Promise.all([

@@ -6,7 +6,6 @@ import './plan-over-time.css';
 import './plan-margin.css';
 import './plan-rail.css';
 import './mini-plan.css';
-import './card-paper.css';
 
 export function PracticesPlace({
   practiceId,

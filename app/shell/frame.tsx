@@ -111,6 +111,9 @@ function Pages() {
       <Route path="/film/meeting/:id/speak">
         {({ id }) => <MeetingPlace key={id} meetingId={id} view="speak" />}
       </Route>
+      <Route path="/film/meeting/:id/sheet">
+        {({ id }) => <MeetingPlace key={id} meetingId={id} view="sheet" />}
+      </Route>
       <Route path="/habits">{() => <HabitsPlace />}</Route>
       <Route path="/habits/:id">{({ id }) => <HabitsPlace key={id} habitId={id} />}</Route>
       <Route path="/drills">{() => <DrillsPlace />}</Route>

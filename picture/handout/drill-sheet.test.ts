@@ -1,49 +1,25 @@
-/// <reference path="../pdfkit.d.ts" />
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { rinkOf } from '@icewright/engine';
-import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../../test/pdf-words.ts';
+import { printedPages } from '../../test/printed-pages.ts';
 import { STANDING_CAUTIONS } from '../card/ice-card.ts';
 import { PAPERS, type Paper } from '../card/page-measures.ts';
 import { KEY_WORDS } from '../drill/key.ts';
 import { drawnMarks, KEY_ENTRIES } from '../drill/used-marks.ts';
-import type { PdfDocument } from '../pen/pdf-document.ts';
-import { PDF_FONTS } from '../pen/pdf-fonts.ts';
-import { pdfPen } from '../pen/pdf-pen.ts';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { MIDDLE_FIRST_SHEET } from '../scenes/drill-sheet.ts';
 import { drawDrillSheet } from './draw-drill-sheet.ts';
 import { bookletOf, type DrillSheet } from './drill-sheet.ts';
 
-type TestDocument = PdfDocument & {
-  registerFont(name: string, bytes: Buffer): void;
-  addPage(): void;
-  on(event: 'data', listener: (chunk: Buffer) => void): void;
-  on(event: 'end', listener: () => void): void;
-  end(): void;
-};
-
-async function printed(sheets: readonly DrillSheet[], paper: Paper = 'a4'): Promise<Buffer> {
-  const Kit = PDFKit as unknown as new (set: object) => TestDocument;
-  const size = paper === 'a4' ? 'A4' : 'LETTER';
-  const document = new Kit({ size, margin: 0, font: '', info: { CreationDate: new Date(0) } });
-  for (const font of PDF_FONTS)
-    document.registerFont(font.name, readFileSync(join('node_modules', font.file)));
-  const chunks: Buffer[] = [];
-  const done = new Promise<void>(resolve => document.on('end', resolve));
-  document.on('data', chunk => chunks.push(chunk));
-  bookletOf(sheets).forEach((sheet, index) => {
-    if (index > 0) document.addPage();
-    drawDrillSheet(pdfPen(document), sheet, paper);
-  });
-  document.end();
-  await done;
-  return Buffer.concat(chunks);
-}
+const printed = (sheets: readonly DrillSheet[], paper: Paper = 'a4'): Promise<Buffer> =>
+  printedPages(
+    bookletOf(sheets).map(sheet => pen => drawDrillSheet(pen, sheet, paper)),
+    paper,
+  );
 
 const tight = (words: string): string => words.normalize('NFC').replace(/\s+/g, '');
 const askPoppler = (tool: string, pdf: Buffer, ...more: string[]): string | null => {

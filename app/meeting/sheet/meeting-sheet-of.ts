@@ -1,0 +1,40 @@
+import type { Meeting, Team } from '@icewright/book';
+import type { MeetingSheet, MeetingSheetItem } from '@icewright/picture';
+import { personWords } from '../../film/people-words.ts';
+import { daySaid } from '../../parts/figures.ts';
+import { named } from '../../parts/named.ts';
+import { meetingClock, meetingTimesOf } from '../meeting-times.ts';
+import { lineOf, type ShownItem, whichOf } from '../shown-item.ts';
+import { freezeDrawnOf } from './freeze-drawn.ts';
+
+/** The meeting as it is printed for the group, without what is hidden and without the speaker's notes. */
+export function meetingSheetOf(team: Team, meeting: Meeting, all: readonly ShownItem[]): MeetingSheet {
+  const items = all.filter(({ item }) => !item.hidden);
+  const times = meetingTimesOf(meeting, items);
+  return {
+    team: team.name,
+    title: named(meeting.title, 'meeting'),
+    facts: [
+      { small: 'day', strong: daySaid(meeting.day) },
+      { small: 'time for it', strong: `${meeting.budgetMinutes} min` },
+      { small: 'moments', strong: `${items.length}` },
+    ],
+    items: items.map(
+      (shown, index): MeetingSheetItem => ({
+        number: index + 1,
+        clock: meetingClock(times.of.get(shown.id)?.startS ?? 0),
+        line: lineOf(shown, team),
+        which: whichOf(shown, team),
+        asks: shown.item.asks,
+        ...freezeOf(shown, team),
+      }),
+    ),
+  };
+}
+
+function freezeOf(shown: ShownItem, team: Team): Pick<MeetingSheetItem, 'freeze'> {
+  const kept = shown.state === 'there' && shown.freezeId ? shown.game.freezes[shown.freezeId] : undefined;
+  if (shown.state !== 'there' || kept === undefined) return {};
+  const freeze = freezeDrawnOf(kept, shown.game, team, placed => personWords(placed, team));
+  return freeze === undefined ? {} : { freeze };
+}

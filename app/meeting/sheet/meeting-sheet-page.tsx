@@ -1,0 +1,37 @@
+import type { Meeting, Team } from '@icewright/book';
+import { drawMeetingSheet, meetingPagesOf, type Pen } from '@icewright/picture';
+import { useMemo } from 'react';
+import { daySaid } from '../../parts/figures.ts';
+import { named } from '../../parts/named.ts';
+import { PaperPage } from '../../parts/paper-page.tsx';
+import { addressOfMeeting } from '../../shell/addresses.ts';
+import type { ShownItem } from '../shown-item.ts';
+import { meetingSheetOf } from './meeting-sheet-of.ts';
+
+/** The meeting on paper: for the wall of the room, and for those who write along. */
+export function MeetingSheetPage(props: {
+  readonly team: Team;
+  readonly meetingId: string;
+  readonly meeting: Meeting;
+  readonly items: readonly ShownItem[];
+}) {
+  const { team, meeting, items } = props;
+  const pages = useMemo(
+    () =>
+      meetingPagesOf(meetingSheetOf(team, meeting, items)).map(page => ({
+        title: page.title,
+        draw: (pen: Pen) => drawMeetingSheet(pen, page),
+      })),
+    [team, meeting, items],
+  );
+  return (
+    <PaperPage
+      back={{ to: addressOfMeeting(props.meetingId), said: named(meeting.title, 'meeting') }}
+      title="Sheet"
+      titleWords={`Sheet, ${named(meeting.title, 'meeting')}`}
+      day={daySaid(meeting.day)}
+      pages={pages}
+      fileName={`${named(meeting.title, 'meeting')} ${meeting.day}.pdf`}
+    />
+  );
+}

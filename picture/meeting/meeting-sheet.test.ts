@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { pdfWords } from '../../test/pdf-words.ts';
+import { printedPages } from '../../test/printed-pages.ts';
+import { PAGE } from '../card/page-measures.ts';
+import { recordingOf } from '../pen/recording-pen.ts';
+import { TOGETHER_SHEET } from '../scenes/meeting-sheet.ts';
+import { drawMeetingSheet } from './draw-meeting-sheet.ts';
+import { type MeetingSheet, meetingPagesOf } from './meeting-sheet.ts';
+
+const printed = (sheet: MeetingSheet) =>
+  printedPages(meetingPagesOf(sheet).map(page => pen => drawMeetingSheet(pen, page)));
+const tight = (words: string): string => words.replace(/\s+/g, '');
+
+describe('a meeting on paper', () => {
+  it('says title, lines, questions and roles in letters, with no picture in it', async () => {
+    const pdf = await printed(TOGETHER_SHEET);
+    const said = tight(pdfWords(pdf));
+    const { title, team, items } = TOGETHER_SHEET;
+    for (const words of [title, team, ...items.flatMap(({ line, asks }) => [line, asks]), 'F1 21', 'Notes'])
+      expect(said).toContain(tight(words));
+    expect(pdf.toString('latin1')).not.toMatch(/\/Subtype \/Image/);
+  });
+
+  it('goes over as many pages as it needs, each item once, none over the edge', async () => {
+    const many: MeetingSheet = {
+      ...TOGETHER_SHEET,
+      items: Array.from({ length: 14 }, (_, index) => ({
+        ...TOGETHER_SHEET.items[index % 3]!,
+        number: index + 1,
+        line: `Line ${index + 1} of fourteen`,
+      })),
+    };
+    const pages = meetingPagesOf(many);
+    expect(pages.length).toBeGreaterThan(2);
+    expect(pages.flatMap(page => page.items)).toEqual(many.items);
+    expect(pages[1]!.title).toBe(`${many.title}, page 2 of ${pages.length}`);
+    for (const page of pages)
+      for (const call of recordingOf(pen => drawMeetingSheet(pen, page)))
+        if (call.call === 'text' && /of fourteen|Notes/.test(call.words))
+          expect(call.y).toBeLessThan(PAGE.bottom);
+    expect(meetingPagesOf({ ...many, items: [] })).toHaveLength(1);
+  });
+});
