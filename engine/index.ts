@@ -136,6 +136,18 @@ export * from './statistics/median.ts';
 export * from './statistics/normal.ts';
 export * from './statistics/rates.ts';
 export * from './statistics/sample-size.ts';
+export * from './track/followed-way.ts';
+export * from './track/look-stride.ts';
+export * from './track/skate-power.ts';
+export type { SkatePower } from './track/skate-step.ts';
+export {
+  type FoundWays,
+  type HandMark,
+  type SkaterFollower,
+  skaterFollowerOf,
+} from './track/skater-follower.ts';
+export * from './track/track-rows.ts';
+export * from './track/way-readings.ts';
 export * from './units/angles.ts';
 export * from './units/ends.ts';
 export * from './units/feet.ts';

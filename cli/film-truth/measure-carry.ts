@@ -5,12 +5,12 @@ import {
   iceFromFilm,
   type LensTerm,
   lensTermOf,
-  type Pin,
   type Random,
   randomOf,
   shownOf,
   type TrackedStretch,
 } from '@icewright/engine';
+import { PINS, pinsOf, startsOf } from './pins-from-truth.ts';
 import type { FilmTruth, TruthFrame } from './truth-file.ts';
 
 /** How far placed points lie from the truth, metres, over the ice in view, and how many ellipses hold it. */
@@ -102,36 +102,7 @@ const betweenOf = (
   return accuracyOf(tally);
 };
 
-const PINS = 12;
 const DRAWS = 8;
-
-const startsOf = ({ frames }: FilmTruth): TruthFrame[] => {
-  const starts: TruthFrame[] = [];
-  for (const frame of frames) {
-    const last = starts[starts.length - 1];
-    if (Object.keys(frame.landmarks).length < 6) continue;
-    if (last === undefined || frame.ptsS - last.ptsS > 0.95) starts.push(frame);
-  }
-  return starts;
-};
-
-const pinsOf = (
-  truth: FilmTruth,
-  frame: TruthFrame,
-  clickPx: number,
-  most: number,
-  random: Random,
-): Pin[] => {
-  const rest = Object.keys(frame.landmarks).filter(id => truth.rink.landmarksM[id] !== undefined);
-  const count = Math.min(most, rest.length);
-  return Array.from({ length: count }, () => {
-    const [id] = rest.splice(random.below(rest.length), 1) as [string];
-    const [xM, yM] = truth.rink.landmarksM[id]!;
-    const [xPx, yPx] = frame.landmarks[id]!;
-    const filmPx = { xPx: xPx + clickPx * random.normal(), yPx: yPx + clickPx * random.normal() };
-    return { id, iceM: { xM, yM }, filmPx };
-  });
-};
 
 /** The picture with truth that is shown nearest to a time, when one is within a twentieth of a second. */
 const frameAt = ({ frames }: FilmTruth, timeS: number): TruthFrame | undefined => {

@@ -17,6 +17,19 @@ export interface TruthFrame {
   /** Ice to straight picture, row by row. */
   readonly H: readonly (readonly number[])[];
   readonly landmarks: Readonly<Record<string, readonly [number, number]>>;
+  /** Absent where nobody's place is told. */
+  readonly skaters?: readonly TruthSkater[];
+}
+
+export interface TruthSkater {
+  readonly id: string;
+  /** Midway between the skates, metres, and its velocity. */
+  readonly ice: readonly [number, number];
+  readonly vel: readonly [number, number];
+  /** The pixel of it as shown. */
+  readonly foot: readonly [number, number];
+  readonly footSeen?: boolean;
+  readonly see: 'clear' | 'partly' | 'hidden' | 'outside';
 }
 
 /** The truth in a file, or in one sentence what is wrong with it. */

@@ -22,6 +22,7 @@ import { levelOf } from '../skater/level.ts';
 import type { LevelId } from '../skater/model.ts';
 import { RACE_ROWS } from '../skater/race-rows.ts';
 import { ROUTE_ROWS } from '../skater/route-rows.ts';
+import * as trackRows from '../track/track-rows.ts';
 import type { Row } from '../units/provenance.ts';
 
 /** Rows that belong together, under a name a coach would look for. */
@@ -58,6 +59,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Passes through the air', rows: rowsIn(passWayRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
+  { name: 'Following skaters on film', rows: rowsIn(trackRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'Meetings', rows: rowsIn(meetingRows) },

@@ -40,6 +40,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   flow: ['run', 'drill', 'statistics', 'skater', 'rink', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   carry: ['film', 'rink', 'random', 'statistics', 'units'],
+  track: ['carry', 'film', 'skater', 'rink', 'random', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   ideas: [
     'run',
@@ -59,6 +60,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   defaults: [
     'practice',
     'carry',
+    'track',
     'mends',
     'run',
     'motion',

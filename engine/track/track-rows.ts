@@ -1,0 +1,105 @@
+import { estimateRow, type Row } from '../units/provenance.ts';
+
+export const MIND_KEPT: Row = estimateRow(
+  'how long a skater goes on wanting the same velocity, while his way is smoothed',
+  1,
+  's',
+  [0.3, 1.5],
+  'our choice: between a reaction and a stride or two; the shorter, the more freely the way bends',
+);
+
+export const BODY_HEIGHT: Row = estimateRow(
+  'height of a skater with skates and helmet, bent as he skates',
+  1.75,
+  'm',
+  [1.3, 2.1],
+  'our choice; only the part of the picture that is compared hangs on it',
+);
+
+export const BODY_HALF_WIDTH: Row = estimateRow(
+  'half the width of a skater that is compared',
+  0.45,
+  'm',
+  [0.3, 0.7],
+  'our choice: shoulders and arms, without the stick',
+);
+
+export const TEMPLATE_KEPT: Row = estimateRow(
+  'how long what a skater looks like is remembered while he is followed',
+  0.25,
+  's',
+  [0.1, 1],
+  'our choice: a stride changes a body in half a second, a shorter memory drifts more',
+);
+
+export const FIRST_LOOK_KEPT: Row = estimateRow(
+  'how long what a skater looked like in the hand frame counts beside what he looked like lately',
+  0.8,
+  's',
+  [0.3, 3],
+  'our choice: within about a second he has turned or taken two strides',
+);
+
+export const MOST_UNLIKE: Row = estimateRow(
+  'how unlike a place may be to the skater and still be him (share of what sets him off from the ice)',
+  0.6,
+  '',
+  [0.3, 0.9],
+  'our choice: two bodies of one team behind each other differ by about as much',
+);
+
+export const FAR_FROM_GUESS: Row = estimateRow(
+  'sds from what the hand frames alone say, from which on a place is not believed to be the skater',
+  3,
+  '',
+  [2, 5],
+  'our choice',
+);
+
+export const FOLLOW_SD: Row = estimateRow(
+  'how well a followed body tells where its feet are, next to a hand frame (sd, each way)',
+  0.1,
+  'm',
+  [0.05, 0.3],
+  'our choice: a lean or a stride moves the body over its feet by so much',
+);
+
+export const FOLLOW_DRIFT: Row = estimateRow(
+  'by how much that grows each second away from a hand frame (sd)',
+  0.15,
+  'm/s',
+  [0.05, 0.4],
+  'our choice, set on one film with truth and held on others',
+);
+
+export const ERRS_TOGETHER: Row = estimateRow(
+  'how long the error of a followed body stays the same',
+  0.4,
+  's',
+  [0.1, 1],
+  'our choice: about a stride; frames within it count as one',
+);
+
+export const WAYS_APART: Row = estimateRow(
+  'sds apart from which on forward and backward following disagree',
+  3,
+  '',
+  [2, 5],
+  'our choice',
+);
+
+export const BEYOND_HANDS: Row = estimateRow(
+  'how far a skater is followed beyond the first and the last frame in which a hand put him',
+  2,
+  's',
+  [0.5, 5],
+  'our choice: one way alone cannot be checked by the other',
+);
+
+export const TOO_UNSURE: Row = estimateRow(
+  'sd of a skater’s place from which on it is not told',
+  1.5,
+  'm',
+  [0.5, 3],
+  'our choice: he may then be anywhere within the width of a zone’s circle',
+);
