@@ -6,6 +6,7 @@ interface FilmKeyActs {
   readonly beginMark: () => void;
   readonly freezeNow: () => void;
   readonly neighbour: (direction: 1 | -1) => void;
+  readonly playChosen: () => void;
   readonly marks: () => void;
 }
 
@@ -35,6 +36,7 @@ const FILM_KEYS: readonly {
   },
   { keys: '[', says: 'the moment before', act: room => room.neighbour(-1) },
   { keys: ']', says: 'the next moment', act: room => room.neighbour(1) },
+  { keys: 'p', says: 'play the seconds of the chosen moment', act: room => room.playChosen() },
   { keys: 'm', says: 'mark a moment', act: room => room.beginMark() },
   { keys: 'Shift+m', says: 'draw marks on the picture', act: room => room.marks() },
   { keys: 'f', says: 'freeze this frame', act: room => room.freezeNow() },

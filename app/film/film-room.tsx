@@ -25,6 +25,7 @@ import { MarkMoment } from './moments/mark-moment.tsx';
 import { momentsOf } from './moments/moments-of.ts';
 import { MomentsPanel } from './moments/moments-panel.tsx';
 import { OwnKeys } from './moments/own-keys.tsx';
+import { usePlayMoments } from './moments/play-moments.ts';
 import { SecondLook } from './moments/second-look.tsx';
 import { useMarking } from './moments/use-marking.ts';
 import { Picture } from './picture.tsx';
@@ -62,6 +63,8 @@ export function FilmRoom({
   const [momentId, setMomentId] = useState(asked.moment);
   const [filter, setFilter] = useState<MomentFilter>({});
   const [isSecond, setSecond] = useState(false);
+  /** Where the chosen moment opens beside the picture, while no freeze lies there. */
+  const [beside, setBeside] = useState<HTMLElement | null>(null);
   const { rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } = useOpenFreeze(
     gameId,
     game,
@@ -122,6 +125,8 @@ export function FilmRoom({
     rests: isSecond,
     onMarked: setMomentId,
   });
+  const playMoments = usePlayMoments(player, setMomentId);
+  const playChosen = () => moment && momentId && playMoments([[momentId as Id<'moment'>, moment]]);
   const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a long film's index grows while it is looked through
   const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player, knownToS]);
@@ -132,7 +137,14 @@ export function FilmRoom({
     const next = list.find(([, one]) => (one.frameIndex - at) * direction > 0);
     if (next) chooseMoment(next[0]);
   };
-  useFilmKeys({ player, beginMark: () => marking.begin(), freezeNow, neighbour, marks: marks.toggle });
+  useFilmKeys({
+    player,
+    beginMark: () => marking.begin(),
+    freezeNow,
+    neighbour,
+    marks: marks.toggle,
+    playChosen,
+  });
 
   const isNarrow = useIsNarrow(1100);
   const habit = moment?.habit ?? freeze?.habit;
@@ -213,19 +225,10 @@ export function FilmRoom({
             />
           )}
         </div>
-        <aside className="film-right" aria-label="The freeze">
+        <aside className="film-right" aria-label={desk ? 'The freeze' : 'Beside the film'}>
           {desk && view ? (
             <FreezeMargin
-              gameId={gameId}
-              game={game}
-              team={team}
-              desk={desk}
-              view={view}
-              shown={shown}
-              setShown={setShown}
-              options={options}
-              drawn={drawn}
-              isFrozen={isFrozen}
+              {...{ gameId, game, team, desk, view, shown, setShown, options, drawn, isFrozen }}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
                 view.fit && !view.isCarried && frozenAt !== undefined ? carried.others(frozenAt) : undefined
@@ -235,16 +238,11 @@ export function FilmRoom({
             />
           ) : (
             <>
+              {!isNarrow && <div ref={setBeside} />}
               {cameras}
               {carried.here(freezeNow)}
-              <FilmMargin
-                game={game}
-                partId={partId}
-                team={team}
-                onFreeze={openFreeze}
-                onHabit={marking.begin}
-              />
-              <LiveTie gameId={gameId} game={game} team={team} partId={partId} player={player} />
+              <FilmMargin {...{ game, partId, team }} onFreeze={openFreeze} onHabit={marking.begin} />
+              <LiveTie {...{ gameId, game, team, partId, player }} />
               <OwnKeys team={team} onPress={marking.press} />
             </>
           )}
@@ -252,13 +250,11 @@ export function FilmRoom({
         <div className="film-below">
           {!isSecond && (
             <MomentsPanel
-              gameId={gameId}
-              game={game}
-              moments={moments}
-              team={team}
+              {...{ gameId, game, moments, team, filter }}
               chosen={momentId}
-              filter={filter}
               onFilter={setFilter}
+              beside={beside ?? undefined}
+              onPlay={playMoments}
               here={marking.here}
               onSaid={marking.say}
               film={film}

@@ -4,6 +4,7 @@ import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { edit } from '../../shell/book.ts';
 import { SkaterOptions } from '../skater-options.tsx';
+import type { ListedMoment } from './filter-moments.ts';
 import { FollowActs } from './follow-acts.tsx';
 import type { MomentPlace } from './new-moment.ts';
 import { SituationFields } from './situation-fields.tsx';
@@ -21,6 +22,8 @@ export interface MomentEditing {
   readonly here?: () => MomentPlace;
   /** Says under the picture what a press here has done. */
   readonly onSaid?: (said: string) => void;
+  /** Plays the seconds of moments; absent where there is no film. */
+  readonly onPlay?: ((moments: readonly ListedMoment[]) => void) | undefined;
 }
 
 export function MomentEdit({
@@ -33,6 +36,7 @@ export function MomentEdit({
   onBy,
   here,
   onSaid,
+  onPlay,
 }: MomentEditing & { readonly id: string; readonly moment: Moment }) {
   const change = edit(gameId);
   const at = (field: string) => ['moments', id, field];
@@ -106,6 +110,11 @@ export function MomentEdit({
           />
         </label>
         <SituationFields gameId={gameId} id={id} moment={moment} team={team} />
+        {onPlay && (
+          <Act onPress={() => onPlay([[id, moment]])}>
+            Play its seconds <kbd>P</kbd>
+          </Act>
+        )}
         <PutInMeeting team={team} gameId={gameId} game={game} chosen={[{ kind: 'moment', id }]} />
         <Act onPress={() => onRemove(id)}>Take out</Act>
       </div>

@@ -11,20 +11,27 @@ export interface RowActs extends MomentEditing {
   readonly onChoose: (id: string) => void;
   /** Absent where there is no picture to freeze. */
   readonly onFreeze?: (freezeId: string, momentId: string) => void;
+  /** The chosen one opens below its row; otherwise somewhere else on the page. */
+  readonly opensBelow: boolean;
 }
 
 /** One moment of the timetable. Drawn again only when it changed: a game may have a thousand and more. */
 export const MomentRows = memo(function MomentRows(
   props: RowActs & { readonly id: string; readonly moment: Moment; readonly isChosen: boolean },
 ) {
-  const { id, moment, team, isChosen, onChoose, onFreeze } = props;
+  const { id, moment, team, isChosen, onChoose, onFreeze, opensBelow } = props;
   const { freeze } = moment;
   const situation = situationWords(props);
   return (
     <>
       <tr aria-selected={isChosen} onClick={() => onChoose(id)}>
         <td>
-          <button type="button" className="row-handle" aria-expanded={isChosen} onClick={() => onChoose(id)}>
+          <button
+            type="button"
+            className="row-handle"
+            aria-expanded={opensBelow ? isChosen : undefined}
+            onClick={() => onChoose(id)}
+          >
             {clockText(moment.filmTimeS, 1)}
           </button>
         </td>
@@ -60,7 +67,7 @@ export const MomentRows = memo(function MomentRows(
         </td>
         <td className="q3">{moment.by}</td>
       </tr>
-      {isChosen && (
+      {isChosen && opensBelow && (
         <tr className="moment-edit">
           <td colSpan={7}>
             <MomentEdit {...props} />

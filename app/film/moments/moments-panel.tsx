@@ -62,6 +62,9 @@ export function MomentsPanel(
       {!isEmpty && (
         <>
           <div className="moments-acts">
+            {list.onPlay && shown.length > 1 && (
+              <Act onPress={() => list.onPlay?.(shown)}>Play the {shown.length} shown</Act>
+            )}
             <ChangeShown gameId={list.gameId} game={game} shown={shown} team={list.team} />
             <PutInMeeting
               team={list.team}

@@ -37,12 +37,16 @@ describe('moments', () => {
       const offered = await row.locator('select').first().locator('option').allTextContents();
       expect(offered.filter(key => 'JKLMFOSG1234567'.includes(key))).toEqual([]);
       await row.locator('select').first().selectOption('z');
-      await row.getByLabel('s before').fill('2');
+      await row.getByLabel('s before').fill('0.5');
+      await row.getByLabel('s after').fill('0.5');
       await row.getByLabel('Seen').selectOption('missed');
       await page.getByRole('button', { name: 'Done', exact: true }).click();
       await at(page, 300, 'z');
-      await page.getByText('missed: kept from 0:08.0 to 0:12.0').waitFor();
+      await page.getByText('missed: kept from 0:09.5 to 0:10.5').waitFor();
       expect(await rows(page).count()).toBe(2);
+      // Its seconds are played, and the film stands at their end.
+      await page.keyboard.press('p');
+      await shownFrame(page, 315);
       expect(await seriousViolations(page)).toEqual([]);
     }));
 
@@ -52,6 +56,8 @@ describe('moments', () => {
       await page.keyboard.press('h');
       await at(page, 180, '1');
       await at(page, 240, '3');
+      await at(page, 100, '2');
+      await page.getByText('cannot have come of it before it was').waitFor();
       const steps = page.locator('.follow-steps li');
       await steps.nth(1).waitFor();
       expect(await steps.allInnerTexts()).toEqual([
