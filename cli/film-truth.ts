@@ -8,7 +8,7 @@ import { type FilmTruth, readTruth } from './film-truth/truth-file.ts';
 
 const HELP = `film-truth: how true pins, pins carried through a pan, and followed skaters are on a film whose every position is known.
 
-  npm run film-truth -- FILM TRUTH [--decoder chromium|ffmpeg] [--step NUMBER] [--seed NUMBER]
+  npm run film-truth -- FILM TRUTH [--decoder chromium|ffmpeg] [--step NUMBER] [--until SECONDS] [--seed NUMBER]
                         [--hands SECONDS,… | none] [--who NAME,…] [--json]
 
 FILM   a film this machine's Chromium (or ffmpeg) decodes
@@ -17,6 +17,7 @@ TRUTH  what is known of it, in the format of fixtures/film-truth/README.md
 Follows the camera from the first picture to the last, pins about one picture a second and carries the pins to those
 1, 5 and 10 s before and after. Prints metres over the ice in view, and how many of the 95 % ellipses hold the truth.
 --step 2 follows every second picture only: quicker, and enough for a film of 50 or 60 a second.
+--until 11 follows the first eleven seconds only.
 Where the truth tells where skaters are, they are followed too, each set by hand (a pixel off) every 2, 1 and 4 seconds:
 --hands sets other seconds, or none; --who follows only these, by their ids in the truth.
 --json prints the same as JSON. Ends with 0, or 2 when something cannot be read or decoded.`;
@@ -27,6 +28,7 @@ const { values, positionals } = parseArgs({
     json: { type: 'boolean' },
     decoder: { type: 'string' },
     step: { type: 'string', default: '1' },
+    until: { type: 'string', default: 'Infinity' },
     seed: { type: 'string', default: '1' },
     hands: { type: 'string', default: '2,1,4' },
     who: { type: 'string', default: '' },
@@ -52,6 +54,10 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   if (!(Number.isInteger(step) && step > 0)) return refuse('--step takes a whole number from 1 on.');
   const handsS = values.hands === 'none' ? [] : values.hands.split(',').map(Number);
   if (handsS.some(seconds => !(seconds > 0))) return refuse('--hands takes seconds, as in 2,1,4, or none.');
+  const untilS = Number(values.until);
+  if (!(untilS > 0)) return refuse('--until takes seconds, more than 0.');
+  const followed = truth.frames.filter(({ i, ptsS }) => i % step === 0 && ptsS <= untilS);
+  const lastIndex = Number.isFinite(untilS) ? (followed.at(-1)?.i ?? 0) : Number.POSITIVE_INFINITY;
   const startMs = performance.now();
   const frames: TrackedFrame[] = [];
   const leftOut = truth.overlays.map(({ rect: [leftPx, topPx, rightPx, bottomPx] }) => ({
@@ -68,7 +74,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
       decoder,
       film,
       truth.picture,
-      step,
+      { step, lastIndex },
       (frameIndex, grey, widthPx, heightPx) => {
         if (widthPx !== truth.picture.width || heightPx !== truth.picture.height) {
           throw new Error(`its pictures are ${widthPx} × ${heightPx} px, not as in the truth`);
@@ -83,9 +89,10 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
     return refuse(error instanceof Error ? error.message : String(error));
   }
   const picture = { widthPx: truth.picture.width, heightPx: truth.picture.height };
-  const followed = { ...truth, frames: truth.frames.filter(({ i }) => i % step === 0) };
-  const report = measureCarry({ frames, picture }, followed, Number(values.seed));
-  const tracks = await followSkaters(film, truth, { frames, picture }, handsS, decoder);
+  const known = { ...truth, frames: followed, frameCount: Math.min(truth.frameCount, lastIndex + 1) };
+  const report = measureCarry({ frames, picture }, known, Number(values.seed));
+  const reached = { ...truth, frames: truth.frames.filter(({ i }) => i <= lastIndex) };
+  const tracks = await followSkaters(film, reached, lastIndex, { frames, picture }, handsS, decoder);
   const took = {
     decoder,
     perPictureMs: trackMs / Math.max(1, frames.length),
@@ -94,7 +101,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   return say(
     values.json
       ? JSON.stringify({ film, frameCount, ...took, ...report, tracks }, null, 2)
-      : [...wordsOf(film, truth, frameCount, report, took), ...trackWords(tracks)].join('\n'),
+      : [...wordsOf(film, known, frameCount, report, took), ...trackWords(tracks)].join('\n'),
   );
 }
 
@@ -102,6 +109,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
 async function followSkaters(
   film: string,
   truth: FilmTruth,
+  lastIndex: number,
   stretch: TrackedStretch,
   handsS: readonly number[],
   decoder: Decoder,
@@ -109,10 +117,16 @@ async function followSkaters(
   if (handsS.length === 0 || !truth.frames.some(({ skaters }) => skaters !== undefined)) return [];
   const who = values.who.split(',').filter(name => name !== '');
   const meter = trackMeterOf(stretch, truth, handsS, Number(values.seed), who);
-  await greyFrames(decoder, film, truth.picture, 1, (frameIndex, grey, widthPx, heightPx) => {
-    meter.next(frameIndex, { widthPx, heightPx, grey });
-    if (!values.json && frameIndex % 100 === 99) process.stderr.write(`followed to ${frameIndex + 1} …\r`);
-  });
+  await greyFrames(
+    decoder,
+    film,
+    truth.picture,
+    { step: 1, lastIndex },
+    (frameIndex, grey, widthPx, heightPx) => {
+      meter.next(frameIndex, { widthPx, heightPx, grey });
+      if (!values.json && frameIndex % 100 === 99) process.stderr.write(`followed to ${frameIndex + 1} …\r`);
+    },
+  );
   return meter.report();
 }
 

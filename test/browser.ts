@@ -11,6 +11,11 @@ export interface RunningApp {
   newPage(
     size?: { width: number; height: number },
     touch?: boolean,
+    /**
+     * Lets the page keep the whole app for a day without network, as a browser does by itself. That costs as much as
+     * opening the page, so only tests that go offline ask for it.
+     */
+    keepsForOffline?: boolean,
   ): Promise<{ page: Page; context: BrowserContext }>;
   close(): Promise<void>;
 }
@@ -56,24 +61,24 @@ export const BROWSER_FLAGS = [
 export interface AppStart {
   /** Makes the new data folder ready. */
   readonly prepare?: (dataFolder: string) => Promise<void>;
-  /**
-   * Lets each page keep the whole app for a day without network, as a browser does by itself. That costs as much as opening
-   * the page, so only tests that go offline have it.
-   */
-  readonly keepsForOffline?: boolean;
+  /** One that goes on when this app ends; else the app has one of its own. */
+  readonly browser?: Browser;
 }
 
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: BROWSER, args: BROWSER_FLAGS });
+
 /** Starts server and browser. The data folder is new and is removed at the end. */
-export async function startApp({ prepare, keepsForOffline = false }: AppStart = {}): Promise<RunningApp> {
+export async function startApp({ prepare, browser: others }: AppStart = {}): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
   await prepare?.(dataFolder);
   const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
-  const browser: Browser = await chromium.launch({ executablePath: BROWSER, args: BROWSER_FLAGS });
+  const browser = others ?? (await launchBrowser());
   const url = `http://localhost:${server.port}`;
   return {
     url,
     dataFolder,
-    async newPage(size = { width: 1440, height: 900 }, touch = false) {
+    async newPage(size = { width: 1440, height: 900 }, touch = false, keepsForOffline = false) {
       const context = await browser.newContext({
         viewport: size,
         hasTouch: touch,
@@ -84,7 +89,7 @@ export async function startApp({ prepare, keepsForOffline = false }: AppStart = 
       return { page, context };
     },
     async close() {
-      await browser.close();
+      if (others === undefined) await browser.close();
       await server.close();
       rmSync(dataFolder, { recursive: true, force: true });
     },

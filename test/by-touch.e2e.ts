@@ -1,14 +1,10 @@
 import type { Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type RunningApp, startApp } from './browser.ts';
+import { expect, it } from 'vitest';
+import { appOfFile } from './app-of-file.ts';
 import { dragFinger } from './finger.ts';
 import { withPage } from './with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const SET = { size: { width: 390, height: 844 }, touch: true };
 

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { rootOf } from '@icewright/book';
 import { startServer } from '@icewright/server';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { documentStoreOn } from '../server/store/document-store.ts';
 import { openDatabase } from '../server/store/open-database.ts';
-import { type RunningApp, startApp } from './browser.ts';
+import { appOfFile } from './app-of-file.ts';
 import { brokenPath } from './film-page.ts';
 import { allOnDisc } from './on-disc.ts';
 import { withPage } from './with-page.ts';
@@ -19,28 +19,24 @@ const NEWER = [
 
 const FILE = '/api/teams/team-lanterns/file';
 
-let app: RunningApp;
 /** The demo team as a file, from before. */
 let whole: string;
-beforeAll(async () => {
-  app = await startApp({
-    prepare: async dataFolder => {
-      const server = await startServer({ dataFolder, port: 0 });
-      whole = await (await fetch(`http://localhost:${server.port}${FILE}`)).text();
-      await server.close();
-      const db = openDatabase(dataFolder);
-      const store = documentStoreOn(db);
-      for (const [, id] of NEWER) {
-        const ydoc = store.load(id);
-        const kind = rootOf(ydoc).get('kind') as 'drill';
-        ydoc.once('update', (update: Uint8Array) => store.append(id, kind, update));
-        rootOf(ydoc).set('schema', 99);
-      }
-      db.close();
-    },
-  });
+const app = appOfFile({
+  prepare: async dataFolder => {
+    const server = await startServer({ dataFolder, port: 0 });
+    whole = await (await fetch(`http://localhost:${server.port}${FILE}`)).text();
+    await server.close();
+    const db = openDatabase(dataFolder);
+    const store = documentStoreOn(db);
+    for (const [, id] of NEWER) {
+      const ydoc = store.load(id);
+      const kind = rootOf(ydoc).get('kind') as 'drill';
+      ydoc.once('update', (update: Uint8Array) => store.append(id, kind, update));
+      rootOf(ydoc).set('schema', 99);
+    }
+    db.close();
+  },
 });
-afterAll(() => app.close());
 
 /** Does the work and sees that all that is kept is as it was. */
 async function changingNothing(work: () => Promise<void>): Promise<void> {

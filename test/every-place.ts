@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { demoValues } from '../server/demo/demo-values.ts';
+import { appOfFile } from './app-of-file.ts';
 import { seriousViolations } from './axe.ts';
-import { type RunningApp, startApp } from './browser.ts';
 import { shot, withPage } from './with-page.ts';
 
 export interface PageSize {
@@ -47,11 +47,7 @@ const DIFFERENT = PAGES.filter(
 
 /** One size a file, so that two browsers can look at once: every page at the largest, one of each kind at the others and by WCAG. */
 export const lookAtEveryPlace = ({ width, height, touch }: PageSize): void => {
-  let app: RunningApp;
-  beforeAll(async () => {
-    app = await startApp();
-  });
-  afterAll(() => app.close());
+  const app = appOfFile();
 
   describe('every place and everything that can be opened: theme, width, WCAG 2.2 AA, fingers, console', () => {
     it(`at ${width} × ${height}`, { timeout: 300_000 }, () =>

@@ -1,16 +1,12 @@
 import type { Drill, Practice, Team } from '@icewright/book';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { demoValues } from '../server/demo/demo-values.ts';
-import { type RunningApp, startApp } from './browser.ts';
+import { appOfFile } from './app-of-file.ts';
 import { burnedCounter, shownFrame } from './film-page.ts';
 import { withPage } from './with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const NOWHERE = { hash: 'none', byteCount: 1 };
 const today = new Date().toISOString().slice(0, 10);

@@ -4,17 +4,13 @@ import { join } from 'node:path';
 import { startServer } from '@icewright/server';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type RunningApp, startApp } from './browser.ts';
+import { appOfFile } from './app-of-file.ts';
 import { onDisc } from './on-disc.ts';
 import { startOwnBrowser } from './own-browser.ts';
 import { pdfWords } from './pdf-words.ts';
 import { withPage } from './with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp({ keepsForOffline: true });
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 /** A field of each kind of document; the habit lies in the team's. */
 const FIELDS = {
@@ -92,8 +88,11 @@ describe('two windows on one thing see each other', () => {
     );
 });
 
-/** What a page without network may say in the console, and nothing else. */
-const OFFLINE = /ERR_INTERNET_DISCONNECTED|WebSocket connection|ERR_CONNECTION_REFUSED/;
+/** The page keeps the app for a day without network; what it may then say in the console, and nothing else. */
+const OFFLINE = {
+  keepsForOffline: true,
+  saysToo: /ERR_INTERNET_DISCONNECTED|WebSocket connection|ERR_CONNECTION_REFUSED/,
+};
 
 describe('without network', () => {
   it('what was open opens again, and what is changed then arrives later', () =>
@@ -142,7 +141,7 @@ describe('without network', () => {
           }
         });
       },
-      { saysToo: OFFLINE },
+      OFFLINE,
     ));
 
   it('two who change one drill meanwhile lose nothing, and see the same', () =>
@@ -172,9 +171,9 @@ describe('without network', () => {
               await expect.poll(() => place(page), { timeout: 20_000 }).toBe(moved);
             }
           },
-          { saysToo: OFFLINE },
+          OFFLINE,
         ),
-      { saysToo: OFFLINE },
+      OFFLINE,
     ));
 });
 

@@ -1,32 +1,28 @@
 import { readFileSync } from 'node:fs';
 import { startServer } from '@icewright/server';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { documentStoreOn } from '../server/store/document-store.ts';
 import { openDatabase } from '../server/store/open-database.ts';
-import { type RunningApp, startApp } from './browser.ts';
+import { appOfFile } from './app-of-file.ts';
 import { allOnDisc } from './on-disc.ts';
 import { withPage } from './with-page.ts';
 
 const ID = 'drill-middle-first';
 const older = new Uint8Array(readFileSync('fixtures/documents/drill-version-1.update'));
 
-let app: RunningApp;
-beforeAll(async () => {
-  // The demo as a folder that the program of document version 1 has left: one of its drills is written by that program.
-  app = await startApp({
-    prepare: async dataFolder => {
-      const server = await startServer({ dataFolder, port: 0 });
-      await server.close();
-      const db = openDatabase(dataFolder);
-      const store = documentStoreOn(db);
-      for (const table of ['updates', 'bases', 'versions'])
-        db.prepare(`DELETE FROM ${table} WHERE document = ?`).run(ID);
-      store.append(ID, 'drill', older);
-      db.close();
-    },
-  });
+// The demo as a folder that the program of document version 1 has left: one of its drills is written by that program.
+const app = appOfFile({
+  prepare: async dataFolder => {
+    const server = await startServer({ dataFolder, port: 0 });
+    await server.close();
+    const db = openDatabase(dataFolder);
+    const store = documentStoreOn(db);
+    for (const table of ['updates', 'bases', 'versions'])
+      db.prepare(`DELETE FROM ${table} WHERE document = ?`).run(ID);
+    store.append(ID, 'drill', older);
+    db.close();
+  },
 });
-afterAll(() => app.close());
 
 const kept = () => allOnDisc(app.dataFolder)[ID] as Record<string, unknown>;
 

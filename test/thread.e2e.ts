@@ -1,14 +1,10 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type RunningApp, startApp } from './browser.ts';
+import { expect, it } from 'vitest';
+import { appOfFile } from './app-of-file.ts';
 import { mouseHand } from './hand.ts';
 import { MOST_STEPS, walkBack, walkThere } from './thread-steps.ts';
 import { withPage } from './with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 it('leads by mouse from a film file to an ice card and a line in the ledger, and back to the clip', () =>
   withPage(app, 'thread', async page => {

@@ -2,7 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import type { RunningApp } from './browser.ts';
 
 /** Pictures for somebody to look at; outside the repository, so that a run leaves nothing behind in it. */
@@ -11,6 +11,8 @@ const SHOTS = process.env.ICEWRIGHT_SHOTS ?? join(tmpdir(), 'icewright-shots');
 export interface PageSet {
   readonly size?: { readonly width: number; readonly height: number };
   readonly touch?: boolean;
+  /** Keeps the whole app for a day without network. */
+  readonly keepsForOffline?: boolean;
   /** Errors in the console that belong to the test. */
   readonly saysToo?: RegExp;
 }
@@ -22,14 +24,7 @@ export async function withPage(
   work: (page: Page, context: BrowserContext) => Promise<void>,
   set: PageSet = {},
 ): Promise<void> {
-  const { page, context } = await app.newPage(set.size, set.touch);
-  page.setDefaultTimeout(20_000);
-  const wrong: string[] = [];
-  page.on('pageerror', error => wrong.push(error.message));
-  page.on('console', message => {
-    const isExpected = set.saysToo?.test(message.text()) === true;
-    if (message.type() === 'error' && !isExpected) wrong.push(message.text());
-  });
+  const { page, context, wrong } = await watchedPage(app, set);
   try {
     await work(page, context);
     expect(wrong).toEqual([]);
@@ -39,6 +34,35 @@ export async function withPage(
   } finally {
     await context.close();
   }
+}
+
+/**
+ * One page for all tests of a `describe`, each of which goes on where the one before ended: where coming there costs much.
+ * It is there from the first test on.
+ */
+export function onePage(app: RunningApp, name: string, set: PageSet = {}): () => Page {
+  let watched: Awaited<ReturnType<typeof watchedPage>>;
+  beforeAll(async () => {
+    watched = await watchedPage(app, set);
+  });
+  afterEach(async ({ task }) => {
+    if (task.result?.state === 'fail') await shot(watched.page, `failed ${name} ${task.name}`);
+    expect(watched.wrong).toEqual([]);
+  });
+  afterAll(() => watched.context.close());
+  return () => watched.page;
+}
+
+async function watchedPage(app: RunningApp, set: PageSet) {
+  const { page, context } = await app.newPage(set.size, set.touch, set.keepsForOffline);
+  page.setDefaultTimeout(20_000);
+  const wrong: string[] = [];
+  page.on('pageerror', error => wrong.push(error.message));
+  page.on('console', message => {
+    const isExpected = set.saysToo?.test(message.text()) === true;
+    if (message.type() === 'error' && !isExpected) wrong.push(message.text());
+  });
+  return { page, context, wrong };
 }
 
 /** A picture of the page as it is, where one is asked for (ICEWRIGHT_SHOTS) or something went wrong. */

@@ -4,7 +4,7 @@ import { type RunningApp, startApp } from '../../test/browser.ts';
 
 /** The workbench in a browser, for as long as `work` takes; `RunningApp` of the tests, so both see the same app. */
 export async function withApp<Result>(work: (app: RunningApp) => Promise<Result>): Promise<Result> {
-  const app = await startApp({ keepsForOffline: true });
+  const app = await startApp();
   try {
     return await work(app);
   } finally {
@@ -17,7 +17,7 @@ export async function withPage<Result>(
   app: RunningApp,
   work: (page: Page) => Promise<Result>,
 ): Promise<Result> {
-  const { page, context } = await app.newPage();
+  const { page, context } = await app.newPage(undefined, false, true);
   const wrong: string[] = [];
   page.on('pageerror', error => wrong.push(error.message));
   // The loader of the benches names functions by a helper that a page does not have.

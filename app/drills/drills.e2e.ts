@@ -1,13 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { seriousViolations } from '../../test/axe.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const spot = (page: Page, role: string) => page.getByRole('button', { name: new RegExp(`^${role}, one of`) });
 const rep = (page: Page) => page.getByText(/^In this rep/);

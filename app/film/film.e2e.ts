@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { seriousViolations } from '../../test/axe.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
 import {
   brokenPath,
   burnedCounter,
@@ -15,11 +15,7 @@ import {
   withFreshPage,
 } from '../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const withPage = (work: (page: Page) => Promise<void>) => withFreshPage(app, work);
 

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { seriousViolations } from '../../test/axe.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
 import {
   clickFilm,
   distance,
@@ -17,11 +17,7 @@ import {
 } from '../../test/film-page.ts';
 import { landmarkWords } from './landmark-words.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const withPage = (work: (page: Page) => Promise<void>) => withFreshPage(app, work);
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { findFfmpeg } from '../../server/films/find-ffmpeg.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
+import { appOfFile } from '../../test/app-of-file.ts';
 import {
   burnedCounter,
   choose,
@@ -14,11 +14,7 @@ import {
   withFreshPage,
 } from '../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 const withPage = (work: (page: Page) => Promise<void>) => withFreshPage(app, work);
 
 const kindPath = (name: string): string =>

@@ -1,12 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { seriousViolations } from '../../test/axe.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 describe('the ledger', () => {
   it('has a line for each habit: minutes practised, games, and a word for the change that can be asked why', async () => {

@@ -1,13 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { seriousViolations } from '../../test/axe.ts';
-import { type RunningApp, startApp } from '../../test/browser.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp({ keepsForOffline: true });
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 describe('the frame', () => {
   it('asks at the front door, shows the cautions, and opens the invented team', async () => {
@@ -131,34 +127,6 @@ describe('the frame', () => {
     await expect.poll(() => today(other.page).inputValue()).toBe('Sticks first.');
     await one.context.close();
     await other.context.close();
-  });
-
-  it('opens what was open when the network is gone, and keeps what is changed then', async () => {
-    const { page, context } = await app.newPage();
-    await page.goto(`${app.url}/practices/practice-2`);
-    const place = page.getByRole('textbox', { name: 'Place' });
-    await place.waitFor();
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    // The worker takes pages over from the next load on.
-    await page.reload();
-    await place.waitFor();
-    await context.setOffline(true);
-    await page.reload();
-    await place.waitFor();
-    await page.getByText(/^Offline/).waitFor();
-    await place.fill('Upper rink');
-    await page.getByText('Offline, kept on this machine').waitFor();
-    await page.reload();
-    await expect.poll(() => place.inputValue()).toBe('Upper rink');
-    await context.setOffline(false);
-    await page.getByText(/^Kept/).waitFor({ timeout: 20_000 });
-    const fresh = await app.newPage();
-    await fresh.page.goto(`${app.url}/practices/practice-2`);
-    await expect
-      .poll(() => fresh.page.getByRole('textbox', { name: 'Place' }).inputValue())
-      .toBe('Upper rink');
-    await fresh.context.close();
-    await context.close();
   });
 
   // Last: a browser that has not chosen opens the first own team there is.

@@ -3,16 +3,16 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import type { OnFrame } from './on-frame.ts';
+import type { Asked, OnFrame } from './on-frame.ts';
 
 /**
- * Every `step`th picture of a film, in the order of showing, by a Chromium without a window: the decoder and the film reader
+ * The pictures asked for, in the order of showing, by a Chromium without a window: the decoder and the film reader
  * that the workbench itself has. Pictures come back to this process over loopback, one at a time.
  */
 export const chromiumFrames = async (
   executablePath: string,
   film: string,
-  step: number,
+  { step, lastIndex }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const server = createServer(async (request, response) => {
@@ -42,7 +42,7 @@ export const chromiumFrames = async (
     const page = await browser.newPage();
     await page.goto(`http://localhost:${(server.address() as AddressInfo).port}/`);
     await page.setInputFiles('input', film);
-    const answer = await page.evaluate(`(${DECODE})(${step})`);
+    const answer = await page.evaluate(`(${DECODE})(${step}, ${lastIndex})`);
     if (typeof answer !== 'number') throw new Error(`Chromium could not read ${film}: ${String(answer)}`);
     return answer;
   } finally {
@@ -56,7 +56,7 @@ const READER = fileURLToPath(
 );
 
 /** Runs in the page. The first plane of a decoded picture is its grey; other kinds go through RGBA. */
-const DECODE = `async step => {
+const DECODE = `async (step, lastIndex) => {
   const { ALL_FORMATS, BlobSource, Input, VideoSampleSink } = await import('/reader.mjs');
   const input = new Input({ formats: ALL_FORMATS, source: new BlobSource(document.querySelector('input').files[0]) });
   const track = await input.getPrimaryVideoTrack();
@@ -96,6 +96,7 @@ const DECODE = `async step => {
   let count = 0;
   for await (const sample of new VideoSampleSink(track).samples()) {
     if (sample.timestamp + sample.duration <= 0 && sample.timestamp < 0) { sample.close(); continue; }
+    if (count > lastIndex) { sample.close(); break; }
     const index = count++;
     if (index % step !== 0) { sample.close(); continue; }
     const frame = sample.toVideoFrame();

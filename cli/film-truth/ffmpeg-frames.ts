@@ -1,13 +1,13 @@
 import { spawn, spawnSync } from 'node:child_process';
-import type { OnFrame } from './on-frame.ts';
+import type { Asked, OnFrame } from './on-frame.ts';
 
 export const hasFfmpeg = (): boolean => spawnSync('ffmpeg', ['-version']).status === 0;
 
-/** Every `step`th picture of a film, in the order of showing, by the machine's ffmpeg, which also turns it. */
+/** The pictures asked for, in the order of showing, by the machine's ffmpeg, which also turns it. */
 export const ffmpegFrames = async (
   film: string,
   { width, height }: { readonly width: number; readonly height: number },
-  step: number,
+  { step, lastIndex }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const asked = [
@@ -15,6 +15,7 @@ export const ffmpegFrames = async (
     'error',
     '-i',
     film,
+    ...(Number.isFinite(lastIndex) ? ['-frames:v', `${lastIndex + 1}`] : []),
     '-fps_mode',
     'passthrough',
     '-f',

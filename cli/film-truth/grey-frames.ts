@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { chromiumFrames } from './chromium-frames.ts';
 import { ffmpegFrames, hasFfmpeg } from './ffmpeg-frames.ts';
-import type { OnFrame } from './on-frame.ts';
+import type { Asked, OnFrame } from './on-frame.ts';
 
 export type Decoder = 'chromium' | 'ffmpeg';
 
@@ -11,17 +11,17 @@ export const decoderHere = (wanted: string | undefined): Decoder | undefined => 
   return wanted !== 'chromium' && hasFfmpeg() ? 'ffmpeg' : undefined;
 };
 
-/** Decodes a film picture by picture and hands on every `step`th; answers how many there were. Memory stays that of a few pictures. */
+/** Decodes a film picture by picture and hands on those asked for; answers how many there were up to the last of them. Memory stays that of a few pictures. */
 export const greyFrames = (
   decoder: Decoder,
   film: string,
   size: { readonly width: number; readonly height: number },
-  step: number,
+  asked: Asked,
   onFrame: OnFrame,
 ): Promise<number> =>
   decoder === 'chromium'
-    ? chromiumFrames(findChromium()!, film, step, onFrame)
-    : ffmpegFrames(film, size, step, onFrame);
+    ? chromiumFrames(findChromium()!, film, asked, onFrame)
+    : ffmpegFrames(film, size, asked, onFrame);
 
 const findChromium = (): string | undefined =>
   [

@@ -1,16 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfEachTest } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 import { dragFinger } from '../../../test/finger.ts';
 import { withPage } from '../../../test/with-page.ts';
 
-let app: RunningApp;
-// Each test has a team of its own: one that fails half way leaves nothing behind for the next.
-beforeEach(async () => {
-  app = await startApp();
-});
-afterEach(() => app.close());
+const app = appOfEachTest();
 
 const DRILL = '/drills/drill-middle-first';
 const things = (page: Page) => page.locator('.board [data-thing]');

@@ -1,13 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const thing = (page: Page, name: string) =>
   page.locator('.things').getByRole('button', { name, exact: true });

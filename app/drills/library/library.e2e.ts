@@ -1,12 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 describe('the library of drills', () => {
   it('is asked by a sentence and by words, and says what each drill needs and where it was used', async () => {

@@ -1,33 +1,20 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
-import { withPage } from '../../../test/with-page.ts';
+import { onePage, withPage } from '../../../test/with-page.ts';
 import { watchFrames } from './frame-watch.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 /** A busy machine may take long over a thousand reps; that is for the bench to say. */
 const LONG = { timeout: 90_000 };
 const figure = (page: Page) => page.locator('.many-rate > button');
-const opened = async (page: Page): Promise<void> => {
-  await page.goto(`${app.url}/drills/drill-middle-first`);
-  // They are played once somebody can see them: on a narrow page that is below the ice.
-  if ((page.viewportSize()?.width ?? 0) < 1100) {
-    await page.locator('.many').waitFor({ state: 'attached' });
-    await page.waitForTimeout(1000);
-    expect(await page.locator('.many .running-word').count()).toBe(0);
-  }
-  await page.locator('.many').scrollIntoViewIfNeeded();
-  await page.getByText(/^95 % interval/).waitFor(LONG);
-};
-/** What the habit wants comes first; here the next one in the menu is wanted. */
+const interval = (page: Page) => page.getByText(/^95 % interval/);
+/** Opens and closes what else can be wanted. */
+const pressWanted = (page: Page) => page.locator('.many-figure .slot').first().press('Enter');
 const wantLevel = async (page: Page): Promise<void> => {
-  await page.locator('.many-figure .slot').first().press('Enter');
+  await pressWanted(page);
   await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
   await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
   await page.locator('.many-rate:not(.stale)').waitFor(LONG);
@@ -41,119 +28,140 @@ const placeOf = async (page: Page, role: string): Promise<number> => {
   if (box === null) throw new Error(`${role} is not on the board`);
   return Math.round(box.x + box.width / 2);
 };
+/** With everything of the panel open: by WCAG, and nothing cut off. */
+const isReadableByEverybody = async (page: Page): Promise<void> => {
+  expect(await seriousViolations(page)).toEqual([]);
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(over).toBeLessThanOrEqual(0);
+};
+const openAll = async (page: Page): Promise<void> => {
+  await page.locator('.tune-curve').waitFor(LONG);
+  await figure(page).click();
+  await page.getByRole('button', { name: 'Passes and chases of these reps' }).click();
+};
 
+// A thousand reps take a processor for seconds, so what is seen of them is looked at on one page, step after step.
 describe('many reps of a drill', () => {
-  it('come by themselves with their interval, say why, and where on the ice', () =>
-    withPage(app, 'many-run', async page => {
-      await opened(page);
-      const rate = percentIn((await figure(page).textContent()) ?? '');
-      const said = (await page.getByText(/^95 % interval/).textContent()) ?? '';
-      const [low = Number.NaN, high = Number.NaN] = (/(\d+) to (\d+)/.exec(said)?.slice(1) ?? []).map(Number);
-      expect(low).toBeLessThanOrEqual(rate);
-      expect(high).toBeGreaterThanOrEqual(rate);
-      expect(high - low).toBeLessThan(12);
-      const shares = (await page.locator('.many-legend b').allInnerTexts()).map(Number);
-      expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(2);
-      await figure(page).click();
-      await page.getByText(/Seed 11/).waitFor();
-      await page.getByRole('img', { name: /^Where who decides .* was, 1000 reps/ }).waitFor();
-      expect(await page.locator('.many-drawing path').count()).toBeGreaterThan(5);
-    }));
+  const at = onePage(app, 'many-run');
 
-  it('are asked first whether the habit of the drill is held, called by its title, then what else can be wanted', () =>
-    withPage(app, 'many-run habit', async page => {
-      await opened(page);
-      await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
-      const held = await page.locator('.many-legend li').allInnerTexts();
-      expect(held.map(one => one.trim().replace(/\s+\d+$/, ''))).toEqual(['held', 'not held']);
-      await page.locator('.many-figure .slot').first().press('Enter');
-      const choices = await page.locator('.many').getByRole('option').allInnerTexts();
-      expect(choices.slice(0, 2)).toEqual([
-        'First forward back takes the middle is held',
-        'Gap at our blue line is held',
-      ]);
-      await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
-      await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
-    }));
+  it('come by themselves, are stopped by pressing the word, and go on when asked', {
+    timeout: 200_000,
+  }, async () => {
+    const page = at();
+    await page.goto(`${app.url}/drills/drill-middle-first`);
+    await page.getByRole('button', { name: /^Many-run.*press to stop/ }).click(LONG);
+    await page.getByRole('button', { name: 'Go on' }).click();
+  });
 
-  it('are stopped by pressing the word, and go on when asked', () =>
-    withPage(app, 'many-run stopped', async page => {
-      await page.goto(`${app.url}/drills/drill-middle-first`);
-      const word = page.getByRole('button', { name: /^Many-run.*press to stop/ });
-      await word.click(LONG);
-      await page.getByRole('button', { name: 'Go on' }).click();
-      await page.getByText(/^95 % interval/).waitFor(LONG);
-    }));
+  it('do not hold the page up while they are played (figures printed, none judged)', async () => {
+    const watched = await at().evaluateHandle(watchFrames);
+    await interval(at()).waitFor(LONG);
+    const seen = await watched.evaluate(one => one.stop());
+    expect(seen.frames).toBeGreaterThan(0);
+    console.log(
+      `${seen.seconds.toFixed(1)} s, ${(seen.frames / seen.seconds).toFixed(0)} frames a second, longest gap ${seen.longestGapMs.toFixed(0)} ms, tasks over 50 ms: ${seen.longTaskMs.map(ms => ms.toFixed(0)).join(', ') || 'none'}`,
+    );
+  });
 
-  it('another thing is wanted by the words of the sentence, by key', () =>
-    withPage(app, 'many-run wants', async page => {
-      await opened(page);
-      const before = (await figure(page).textContent()) ?? '';
-      await page.locator('.many-figure .slot').first().press('Enter');
-      await page.getByRole('option', { name: 'the pass from X2 arrives at X1' }).click();
-      await page.locator('.many-rate.stale').waitFor();
-      await page.locator('.many-rate:not(.stale)').waitFor(LONG);
-      await page.getByText('goes by', { exact: false }).first().waitFor();
-      expect(await figure(page).textContent()).not.toBe(before);
-    }));
+  it('have their interval, say why, and where on the ice', async () => {
+    const page = at();
+    const rate = percentIn((await figure(page).textContent()) ?? '');
+    const said = (await interval(page).textContent()) ?? '';
+    const [low = Number.NaN, high = Number.NaN] = (/(\d+) to (\d+)/.exec(said)?.slice(1) ?? []).map(Number);
+    expect(low).toBeLessThanOrEqual(rate);
+    expect(high).toBeGreaterThanOrEqual(rate);
+    expect(high - low).toBeLessThan(12);
+    const shares = (await page.locator('.many-legend b').allInnerTexts()).map(Number);
+    expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(2);
+    await figure(page).click();
+    await page.getByText(/Seed 11/).waitFor();
+    await page.getByRole('img', { name: /^Where who decides .* was, 1000 reps/ }).waitFor();
+    expect(await page.locator('.many-drawing path').count()).toBeGreaterThan(5);
+    await page.keyboard.press('Escape');
+  });
 
-  it('the page is not held up while they are played (figures printed, none judged)', () =>
-    withPage(app, 'many-run frames', async page => {
-      await page.goto(`${app.url}/drills/drill-middle-first`);
-      await page.getByRole('button', { name: /^Many-run.*press to stop/ }).waitFor(LONG);
-      const watched = await page.evaluateHandle(watchFrames);
-      await page.getByText(/^95 % interval/).waitFor(LONG);
-      const seen = await watched.evaluate(one => one.stop());
-      expect(seen.frames).toBeGreaterThan(0);
-      console.log(
-        `${seen.seconds.toFixed(1)} s, ${(seen.frames / seen.seconds).toFixed(0)} frames a second, longest gap ${seen.longestGapMs.toFixed(0)} ms, tasks over 50 ms: ${seen.longTaskMs.map(ms => ms.toFixed(0)).join(', ') || 'none'}`,
-      );
-    }));
+  it('are asked first whether the habit of the drill is held, called by its title, then what else can be wanted', async () => {
+    const page = at();
+    await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
+    const held = await page.locator('.many-legend li').allInnerTexts();
+    expect(held.map(one => one.trim().replace(/\s+\d+$/, ''))).toEqual(['held', 'not held']);
+    await pressWanted(page);
+    const choices = await page.locator('.many').getByRole('option').allInnerTexts();
+    expect(choices.slice(0, 2)).toEqual([
+      'First forward back takes the middle is held',
+      'Gap at our blue line is held',
+    ]);
+    await pressWanted(page);
+  });
+
+  it('another thing is wanted by the words of the sentence, by key', { timeout: 200_000 }, async () => {
+    const page = at();
+    const before = (await figure(page).textContent()) ?? '';
+    await pressWanted(page);
+    await page.getByRole('option', { name: 'the pass from X2 arrives at X1' }).click();
+    await page.locator('.many-rate.stale').waitFor();
+    await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+    await page.getByText('goes by', { exact: false }).first().waitFor();
+    expect(await figure(page).textContent()).not.toBe(before);
+  });
+
+  it('tuned, say where to start, move there, and it is undone; the wanted rate is pulled by key', {
+    timeout: 400_000,
+  }, async () => {
+    const page = at();
+    await wantLevel(page);
+    await page.getByRole('button', { name: 'Look for it' }).click();
+    await page.getByText(/^For 6 in 10 F3 starts at/).waitFor(LONG);
+    const before = await placeOf(page, 'F3');
+    await page.getByRole('button', { name: 'Move F3 there' }).click();
+    await expect.poll(async () => (await placeOf(page, 'F3')) !== before).toBe(true);
+    // The thousand reps agree with what was looked for, within both intervals.
+    await page.locator('.many-rate.stale').waitFor(LONG);
+    await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+    expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 60)).toBeLessThanOrEqual(10);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => placeOf(page, 'F3')).toBe(before);
+    const wanted = page.getByRole('slider', { name: 'Wanted rate' });
+    await wanted.press('ArrowUp');
+    await wanted.press('ArrowUp');
+    expect(await wanted.getAttribute('aria-valuetext')).toBe('7 in 10');
+    await page.getByText(/^For 7 in 10 F3 starts at/).waitFor(LONG);
+  });
+
+  it('are readable by everybody at 1440 × 900 and 1024 × 768, and nothing is cut off', {
+    timeout: 200_000,
+  }, async () => {
+    await openAll(at());
+    await isReadableByEverybody(at());
+    await at().setViewportSize({ width: 1024, height: 768 });
+    await isReadableByEverybody(at());
+  });
 });
 
-describe('a tuned drill', () => {
-  it('says where to start, moves there, and is undone; the wanted rate is pulled by key', () =>
-    withPage(app, 'tune', async page => {
-      await opened(page);
-      await wantLevel(page);
-      await page.getByRole('button', { name: 'Look for it' }).click();
-      await page.getByText(/^For 6 in 10 F3 starts at/).waitFor(LONG);
-      const before = await placeOf(page, 'F3');
-      await page.getByRole('button', { name: 'Move F3 there' }).click();
-      await expect.poll(async () => (await placeOf(page, 'F3')) !== before).toBe(true);
-      // The thousand reps agree with what was looked for, within both intervals.
-      await page.locator('.many-rate.stale').waitFor(LONG);
-      await page.locator('.many-rate:not(.stale)').waitFor(LONG);
-      expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 60)).toBeLessThanOrEqual(10);
-      await page.getByRole('button', { name: 'Undo' }).click();
-      await expect.poll(() => placeOf(page, 'F3')).toBe(before);
-      const wanted = page.getByRole('slider', { name: 'Wanted rate' });
-      await wanted.press('ArrowUp');
-      await wanted.press('ArrowUp');
-      expect(await wanted.getAttribute('aria-valuetext')).toBe('7 in 10');
-      await page.getByText(/^For 7 in 10 F3 starts at/).waitFor(LONG);
-    }));
-
-  for (const [width, height, touch] of [
-    [1440, 900, false],
-    [1024, 768, false],
-    [390, 844, true],
-  ] as const)
-    it(`is readable by everybody at ${width} × ${height}, and nothing is cut off`, () =>
+describe('many reps on a phone', () => {
+  it(
+    'are played once somebody can see them, are readable by everybody, and nothing is cut off',
+    {
+      timeout: 200_000,
+    },
+    () =>
       withPage(
         app,
-        `tune ${width}`,
+        'many-run 390',
         async page => {
-          await opened(page);
+          await page.goto(`${app.url}/drills/drill-middle-first`);
+          // On a narrow page they are below the ice.
+          await page.locator('.many').waitFor({ state: 'attached' });
+          await page.waitForTimeout(1000);
+          expect(await page.locator('.many .running-word').count()).toBe(0);
+          await page.locator('.many').scrollIntoViewIfNeeded();
+          await interval(page).waitFor(LONG);
           await wantLevel(page);
           await page.getByRole('button', { name: 'Look for it' }).click();
-          await page.locator('.tune-curve').waitFor(LONG);
-          await figure(page).click();
-          await page.getByRole('button', { name: 'Passes and chases of these reps' }).click();
-          expect(await seriousViolations(page)).toEqual([]);
-          const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-          expect(over).toBeLessThanOrEqual(0);
+          await openAll(page);
+          await isReadableByEverybody(page);
         },
-        { size: { width, height }, touch },
-      ));
+        { size: { width: 390, height: 844 }, touch: true },
+      ),
+  );
 });

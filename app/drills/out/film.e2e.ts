@@ -6,16 +6,12 @@ import { importDrills } from '@icewright/book';
 import { levelOf, playableOf, type Run, rinkOf, runDrill } from '@icewright/engine';
 import { rinkViewBox } from '@icewright/picture';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { withPage } from '../../../test/with-page.ts';
 import { frameCountOf } from './film-file.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 

@@ -1,17 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { importDrills } from '@icewright/book';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 import { pdfWords } from '../../../test/pdf-words.ts';
 import { shot, withPage } from '../../../test/with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp({ keepsForOffline: true });
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const tight = (words: string) => words.replace(/\s+/g, '');
@@ -257,7 +253,7 @@ describe('a link for a player', () => {
       await press(page, 'Make a link').press('Enter');
       const address = (await page.locator('.out-address').first().textContent()) ?? '';
       expect(address).toMatch(/\/handout\/[A-Za-z0-9_-]{22}$/);
-      const { page: player, context } = await app.newPage({ width: 390, height: 844 }, true);
+      const { page: player, context } = await app.newPage({ width: 390, height: 844 }, true, true);
       const asked: string[] = [];
       player.on('request', request => asked.push(new URL(request.url()).pathname));
       player.on('websocket', socket => asked.push(`socket ${socket.url()}`));

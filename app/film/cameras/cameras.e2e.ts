@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 import {
   burnedCounter,
   choose,
@@ -12,11 +12,7 @@ import {
   withFreshPage,
 } from '../../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 /** The recorder filmed one play with both; its whistle is at 11.904 s of A and at 10.104 s of C. */
 const WHISTLE_A_S = 11.904;

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 import {
   clickFilm,
   distance,
@@ -14,11 +14,7 @@ import {
   withFreshPage,
 } from '../../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const frames = truthOf('B.json');
 const truthAt = (frameIndex: number) => frames.find(one => one.i === frameIndex)!;

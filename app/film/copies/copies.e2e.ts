@@ -1,5 +1,5 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import {
   burnedCounter,
   filmPath,
@@ -9,11 +9,7 @@ import {
   withFreshPage,
 } from '../../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 it('shows a copy first round a moment, then the film’s own picture, and forgets the copy with the moment', {
   timeout: 120_000,

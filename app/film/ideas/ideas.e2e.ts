@@ -1,15 +1,11 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 
 /** Three ideas are some ten thousand reps: seconds on a quiet machine, a minute on a busy one. */
 const PATIENT_MS = 240_000;
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 describe('how do I practise that', () => {
   it(

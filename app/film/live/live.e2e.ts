@@ -1,14 +1,10 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { type RunningApp, startApp } from '../../../test/browser.ts';
 import { choose, filmPath, jumpTo, shownFrame, toFilm, withFreshPage } from '../../../test/film-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 it('a game is marked live by one key, and brought onto its film by one moment that both show', () =>
   withFreshPage(app, async page => {
