@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
@@ -11,10 +11,15 @@ const app = appOfFile();
 const LONG = { timeout: 90_000 };
 const figure = (page: Page) => page.locator('.many-rate > button');
 const interval = (page: Page) => page.getByText(/^95 % interval/);
-/** Opens and closes what else can be wanted. */
-const pressWanted = (page: Page) => page.locator('.many-figure .slot').first().press('Enter');
+/** What can be wanted, opened by key where it is not open yet. */
+const openWanted = async (page: Page): Promise<Locator> => {
+  const options = page.locator('.many').getByRole('option');
+  if ((await options.count()) === 0) await page.locator('.many-figure .slot').first().press('Enter');
+  await options.first().waitFor();
+  return options;
+};
 const wantLevel = async (page: Page): Promise<void> => {
-  await pressWanted(page);
+  await openWanted(page);
   await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
   await page.getByRole('img', { name: /^Where F3 got level with the puck, 1000 reps/ }).waitFor(LONG);
   await page.locator('.many-rate:not(.stale)').waitFor(LONG);
@@ -85,19 +90,17 @@ describe('many reps of a drill', () => {
     await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
     const held = await page.locator('.many-legend li').allInnerTexts();
     expect(held.map(one => one.trim().replace(/\s+\d+$/, ''))).toEqual(['held', 'not held']);
-    await pressWanted(page);
-    const choices = await page.locator('.many').getByRole('option').allInnerTexts();
+    const choices = await (await openWanted(page)).allInnerTexts();
     expect(choices.slice(0, 2)).toEqual([
       'First forward back takes the middle is held',
       'Gap at our blue line is held',
     ]);
-    await pressWanted(page);
   });
 
   it('another thing is wanted by the words of the sentence, by key', { timeout: 200_000 }, async () => {
     const page = at();
     const before = (await figure(page).textContent()) ?? '';
-    await pressWanted(page);
+    await openWanted(page);
     await page.getByRole('option', { name: 'the pass from X2 arrives at X1' }).click();
     await page.locator('.many-rate.stale').waitFor();
     await page.locator('.many-rate:not(.stale)').waitFor(LONG);
