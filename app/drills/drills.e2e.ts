@@ -76,22 +76,4 @@ describe('a drill on the ice', () => {
     await first.context.close();
     await second.context.close();
   });
-
-  for (const [width, height, touch] of [
-    [1440, 900, false],
-    [1024, 768, false],
-    [390, 844, true],
-  ] as const)
-    it(`is readable by everybody at ${width} × ${height}, and nothing is cut off`, async () => {
-      const { page, context } = await app.newPage({ width, height }, touch);
-      for (const path of ['/drills', '/drills/drill-start-with-the-pass']) {
-        await page.goto(`${app.url}${path}`);
-        await page.getByRole('heading', { level: 1 }).waitFor();
-        await page.waitForTimeout(400);
-        expect(await seriousViolations(page)).toEqual([]);
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(over).toBeLessThanOrEqual(0);
-      }
-      await context.close();
-    });
 });

@@ -80,23 +80,6 @@ describe('habits', () => {
     await context.close();
   });
 
-  it.each([
-    [1024, 768],
-    [390, 844],
-  ])('fit a screen %i wide', async (width, height) => {
-    const { page, context } = await app.newPage({ width, height }, width < 500);
-    for (const path of ['/habits', '/habits/firstBack']) {
-      await page.goto(`${app.url}${path}`);
-      await page
-        .getByText('First forward back takes the middle')
-        .or(page.locator('.four-counts'))
-        .first()
-        .waitFor();
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    }
-    await context.close();
-  });
-
   it('that are not there say so', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/habits/nothing-here`);

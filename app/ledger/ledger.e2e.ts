@@ -33,17 +33,6 @@ describe('the ledger', () => {
     await context.close();
   });
 
-  it.each([
-    [1024, 768],
-    [390, 844],
-  ])('fits a screen %i wide', async (width, height) => {
-    const { page, context } = await app.newPage({ width, height }, width < 500);
-    await page.goto(`${app.url}/ledger`);
-    await page.locator('.ledger-line').first().waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    await context.close();
-  });
-
   // Last: a browser that has not chosen opens the first own team there is.
   it('is empty with a way on, for a team that has marked and practised nothing', async () => {
     const { page, context } = await app.newPage();

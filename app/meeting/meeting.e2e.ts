@@ -1,16 +1,12 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type RunningApp, startApp } from '../../test/browser.ts';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../test/app-of-file.ts';
 import { burnedCounter, shownFrame, toFilm } from '../../test/film-page.ts';
 import { pdfWords } from '../../test/pdf-words.ts';
 import { withPage } from '../../test/with-page.ts';
 
-let app: RunningApp;
-beforeAll(async () => {
-  app = await startApp();
-});
-afterAll(() => app.close());
+const app = appOfFile();
 
 const lines = (page: Page) => page.locator('.item-says').allTextContents();
 

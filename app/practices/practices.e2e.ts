@@ -131,22 +131,16 @@ describe('a practice', () => {
     await context.close();
   });
 
-  it.each([
-    [1024, 768],
-    [390, 844],
-  ])('fits a screen %i wide, with room for a finger', async (width, height) => {
-    const { page, context } = await app.newPage({ width, height }, width < 500);
+  it('has room for a finger on a phone', async () => {
+    const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
     await page.goto(`${app.url}/practices/practice-3`);
     await head(page, 'Middle first').waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    if (width < 500) {
-      const small = await page
-        .locator('main button:visible, a.act:visible')
-        .evaluateAll(acts =>
-          acts.filter(act => act.getBoundingClientRect().height < 44).map(act => act.textContent),
-        );
-      expect(small).toEqual([]);
-    }
+    const small = await page
+      .locator('main button:visible, a.act:visible')
+      .evaluateAll(acts =>
+        acts.filter(act => act.getBoundingClientRect().height < 44).map(act => act.textContent),
+      );
+    expect(small).toEqual([]);
     await context.close();
   });
 });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
-import { seriousViolations } from '../../../test/axe.ts';
+import { LOOKS, readableAt } from '../../../test/axe.ts';
 
 const app = appOfFile();
 
@@ -84,13 +84,9 @@ describe('the findings of a drill', () => {
     await context.close();
   });
 
-  for (const [width, height, touch] of [
-    [1440, 900, false],
-    [1024, 768, false],
-    [390, 844, true],
-  ] as const)
-    it(`can be read and pressed by everybody at ${width} × ${height}`, async () => {
-      const { page, context } = await openDrill({ width, height }, touch);
+  for (const { widths, size, touch } of LOOKS)
+    it(`can be read and pressed by everybody at ${widths.join(' and ')} px`, async () => {
+      const { page, context } = await openDrill(size, touch);
       await list(page).scrollIntoViewIfNeeded();
       await doIt(page).first().waitFor();
       await list(page)
@@ -100,9 +96,7 @@ describe('the findings of a drill', () => {
       await list(page)
         .getByText(/into the rep, .* from the middle/)
         .waitFor();
-      expect(await seriousViolations(page)).toEqual([]);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-      expect(over).toBeLessThanOrEqual(0);
+      await readableAt(page, widths);
       if (touch) {
         for (const button of [
           doIt(page).first(),
