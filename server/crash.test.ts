@@ -3,26 +3,26 @@ import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { type Drill, emptyDrill, newDocument, readDocument, setAt } from '@icewright/book';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import * as Y from 'yjs';
 import { documentStoreOn } from './store/document-store.ts';
 import { openDatabase } from './store/open-database.ts';
+import { bundledServe } from './trial/bundled.ts';
 import { clientOf } from './trial/client.ts';
 
 const killCount = 25;
-const script = fileURLToPath(new URL('./trial/serve.ts', import.meta.url));
 const documentId = 'drill-on-the-edge';
 
 let folder: string;
-beforeAll(() => {
+let script: string;
+beforeAll(async () => {
+  script = await bundledServe();
   folder = mkdtempSync(join(tmpdir(), 'icewright-crash-'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const boot = () =>
-  spawn(process.execPath, ['--import', 'tsx', script, folder], { stdio: ['pipe', 'pipe', 'inherit'] });
+const boot = () => spawn(process.execPath, [script, folder], { stdio: ['pipe', 'pipe', 'inherit'] });
 
 async function start(child: ChildProcess): Promise<number> {
   let said = '';

@@ -36,11 +36,12 @@ const after = (list: CarryReport['drift'], seconds: number): Accuracy =>
 // Anchor: OpenCV's KLT from key frames with RANSAC gives 0.07–0.13 m and 0.11–0.27 m on it, chained frame to frame 0.9–1.2 m.
 describe('pins carried on films with truth', () => {
   it('drift by less than the bar in ten seconds of a panning, zooming broadcast picture', () => {
-    const report = reportOf('B.mp4', 'B.json', ['--until', '11.1']);
-    expect(report.frameCount).toBe(661);
+    const report = reportOf('B.mp4', 'B.json', ['--until', '12.1']);
+    expect(report.frameCount).toBe(721);
     expect(report.losses).toEqual([]);
+    // Three pairs of pictures ten seconds apart, carried both ways.
     const ten = after(report.drift, 10);
-    expect(ten.count).toBeGreaterThan(1000);
+    expect(ten.count).toBeGreaterThan(500);
     expect(ten.lost).toEqual({});
     expect(ten.medianM).toBeLessThanOrEqual(0.1);
     expect(ten.p95M).toBeLessThanOrEqual(0.27);
