@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../test/app-of-file.ts';
-import { seriousViolations } from '../../test/axe.ts';
 
 const app = appOfFile();
 
