@@ -31,6 +31,8 @@ import { useMarking } from './moments/use-marking.ts';
 import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
+import { ReelPanel } from './reel/reel-panel.tsx';
+import { countsWords, gameTitleWords } from './room-words.ts';
 import { useOpenFreeze } from './use-open-freeze.ts';
 import { usePlayerPart } from './use-player.ts';
 
@@ -270,6 +272,7 @@ export function FilmRoom({
                 setSecond(true);
               }}
               onShow={show}
+              reel={shown => <ReelPanel {...marks} team={team} shown={shown} />}
             />
           )}
           {parts}
@@ -286,12 +289,3 @@ export function FilmRoom({
 }
 
 const NONE: readonly ListedMoment[] = [];
-
-const countsWords = (team: Team, moments: readonly ListedMoment[], habit: string | undefined): string => {
-  const of = moments.filter(([, one]) => habit === undefined || one.habit === habit);
-  const count = (verdict: string) => of.filter(([, one]) => one.verdict === verdict).length;
-  const title = habit === undefined ? '' : `${team.habits[habit as Id<'habit'>]?.title ?? ''}: `;
-  return `${title}${count('done')} done, ${count('missed')} missed, ${count('cannotSee')} cannot see`;
-};
-
-const gameTitleWords = (game: Game): string => (game.opponent === '' ? 'a game' : game.opponent);

@@ -1,5 +1,5 @@
 import type { Team } from '@icewright/book';
-import { type ComponentProps, useMemo, useState } from 'react';
+import { type ComponentProps, type ReactNode, useMemo, useState } from 'react';
 import { PutInMeeting } from '../../meeting/put-in-meeting.tsx';
 import { Act } from '../../parts/act.tsx';
 import { AgreementView } from './agreement-view.tsx';
@@ -20,11 +20,13 @@ export function MomentsPanel(
     readonly onFilter: (filter: MomentFilter) => void;
     readonly onSecondLook?: () => void;
     readonly onShow?: (frameIndex: number) => void;
+    /** What makes a reel of the moments that are shown. */
+    readonly reel?: (shown: readonly ListedMoment[]) => ReactNode;
     /** The film that is open: without its frames nothing can come in or be tied to it. */
     readonly film?: Pick<TakeInto, 'film' | 'index'>;
   },
 ) {
-  const { filter, onFilter, onSecondLook, onShow, film, ...list } = props;
+  const { filter, onFilter, onSecondLook, onShow, film, reel, ...list } = props;
   const { game } = list;
   const { follows, opinions } = game;
   const shown = useMemo(() => filterMoments(list.moments, filter, follows), [list.moments, filter, follows]);
@@ -73,6 +75,7 @@ export function MomentsPanel(
               says={`Put all ${shown.length} shown in a meeting`}
               chosen={shown.map(([id]) => ({ kind: 'moment', id }))}
             />
+            {reel?.(shown)}
             {onSecondLook && <Act onPress={onSecondLook}>Give a second opinion</Act>}
             {onShow && hasOpinions && (
               <Act opens={isAgreementOpen} onPress={() => setAgreementOpen(!isAgreementOpen)}>

@@ -1,4 +1,11 @@
-import { CanvasSource, Mp4OutputFormat, Output, QUALITY_HIGH, StreamTarget, WebMOutputFormat } from 'mediabunny';
+import {
+  CanvasSource,
+  Mp4OutputFormat,
+  Output,
+  QUALITY_HIGH,
+  StreamTarget,
+  WebMOutputFormat,
+} from 'mediabunny';
 import { drawFrame } from '../draw-frame.ts';
 import { drawOverFilm, lettersReady, type OverFilm } from '../marks/draw-over-film.ts';
 import type { OpenFilm } from '../open-film.ts';
@@ -39,7 +46,8 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
   const { film, plan, kind, target, signal } = wish;
   const [widthPx, heightPx] = [even(film.widthPx), even(film.heightPx)];
   const codec = await reelCodec(kind, widthPx, heightPx);
-  if (codec === null) throw new Error(`this browser writes no ${kind === 'mp4' ? 'H.264' : 'WebM'} of this size`);
+  if (codec === null)
+    throw new Error(`this browser writes no ${kind === 'mp4' ? 'H.264' : 'WebM'} of this size`);
   await lettersReady();
   const canvas = document.createElement('canvas');
   canvas.width = widthPx;

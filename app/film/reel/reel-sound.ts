@@ -88,7 +88,11 @@ const writerFor = async (
   if (kind === 'mp4' && codec === 'aac' && silence && decoderConfig?.codec === 'mp4a.40.2') {
     const source = new EncodedAudioPacketSource('aac');
     const packets = new EncodedPacketSink(track);
-    return { source, how: 'copied', write: () => copied(source, packets, sounds, silence, packetS, decoderConfig) };
+    return {
+      source,
+      how: 'copied',
+      write: () => copied(source, packets, sounds, silence, packetS, decoderConfig),
+    };
   }
   if (!(await track.canDecode())) return undefined;
   const source = new AudioSampleSource({ codec: 'opus', quality: QUALITY_HIGH });

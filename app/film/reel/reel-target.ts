@@ -17,9 +17,9 @@ const TYPES = { mp4: 'video/mp4', webm: 'video/webm' } as const;
  * he chose none. Must be called from a press.
  */
 export const openReelTarget = async (fileName: string, kind: ReelKind): Promise<ReelTarget | undefined> => {
-  if (!window.showSaveFilePicker) return ownTarget(fileName);
+  if (!('showSaveFilePicker' in window)) return ownTarget(fileName);
   try {
-    const handle = await window.showSaveFilePicker({
+    const handle = await (window as unknown as FileSaving).showSaveFilePicker({
       suggestedName: fileName,
       types: [{ description: 'Film', accept: { [TYPES[kind]]: [`.${kind}`] } }],
     });
@@ -34,6 +34,14 @@ export const openReelTarget = async (fileName: string, kind: ReelKind): Promise<
     throw error;
   }
 };
+
+/** Not in the types of the page's library yet. */
+interface FileSaving {
+  showSaveFilePicker(options: {
+    suggestedName: string;
+    types: { description: string; accept: Record<string, string[]> }[];
+  }): Promise<FileSystemFileHandle>;
+}
 
 const ownTarget = async (fileName: string): Promise<ReelTarget> => {
   const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle(FOLDER, { create: true });

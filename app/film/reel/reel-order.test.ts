@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
+import { leftWords } from './reel-words.ts';
+
+const shown = ['a', 'b', 'c'];
+
+describe('the order of a reel', () => {
+  it('is as shown, until one is moved, and those at the ends stay', () => {
+    expect(chosenOf(shown, AS_SHOWN)).toEqual(shown);
+    const moved = movedBy(shown, AS_SHOWN, 'c', -1);
+    expect(orderOf(shown, moved)).toEqual(['a', 'c', 'b']);
+    expect(orderOf(shown, movedBy(shown, AS_SHOWN, 'a', -1))).toEqual(shown);
+    // One that is filtered away meanwhile is not missed, one that comes is at the end.
+    expect(orderOf(['b', 'c', 'd'], moved)).toEqual(['c', 'b', 'd']);
+  });
+
+  it('leaves out and takes back', () => {
+    const without = withOrWithout(AS_SHOWN, 'b');
+    expect(chosenOf(shown, without)).toEqual(['a', 'c']);
+    expect(chosenOf(shown, withOrWithout(without, 'b'))).toEqual(shown);
+  });
+});
+
+describe('what is said of the time and the size that are left', () => {
+  it('follows from what is done: the same speed, the same size for a second', () => {
+    // A quarter of a minute's reel in 10 s at 2 MB: thirty more seconds, eight megabytes in all.
+    expect(leftWords({ atS: 15, byteCount: 2_000_000 }, 60, 10)).toBe('about 30 s more, 8 MB in all');
+    expect(leftWords({ atS: 1, byteCount: 1000 }, 600, 1)).toBe('about 10 min more, 1 MB in all');
+    expect(leftWords({ atS: 0.1, byteCount: 10 }, 60, 0.4)).toBe('');
+  });
+});

@@ -1,0 +1,140 @@
+import { spawnSync } from 'node:child_process';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seriousViolations } from '../../../test/axe.ts';
+import { type RunningApp, startApp } from '../../../test/browser.ts';
+import { toFilm, withFreshPage } from '../../../test/film-page.ts';
+
+let app: RunningApp;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.close());
+
+/** The reel is read with a program that knows nothing of this one. */
+const hasTools = ['ffprobe', 'ffmpeg'].every(tool => spawnSync(tool, ['-version']).status === 0);
+
+const [AROUND_S, HOLD_S] = [0.5, 1];
+const LENGTH_S = 62 / 30 + HOLD_S;
+/** Of film A, 30 pictures a second: the frame of the first moment, which is frozen there, and of the second. */
+const [FIRST, SECOND] = [122, 201];
+
+describe.skipIf(!hasTools)('a reel, read with ffprobe and ffmpeg', () => {
+  it('shows exactly the pictures of its moments, stands as long as a freeze says, and takes the sound along', {
+    timeout: 120_000,
+  }, async () => {
+    await withFreshPage(app, async page => {
+      await toFilm(page, app.url);
+      // The browser keeps the file and hands it out: a dialog of the system cannot be pressed here.
+      await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+      await page.reload();
+      await page
+        .getByRole('link', { name: /Quillback Bay, at home/ })
+        .first()
+        .click();
+      await page.locator('.film-room').waitFor();
+      await cutMoments(page);
+      await page.getByRole('button', { name: 'Make a reel of those shown' }).click();
+      const panel = page.getByRole('region', { name: 'A reel' });
+      const boxes = panel.locator('li input');
+      await boxes.first().waitFor();
+      for (let i = 2; i < (await boxes.count()); i++) await boxes.nth(i).uncheck();
+      await panel.getByRole('button', { name: /^Later: .* 0:04\.0$/ }).click();
+      await panel.getByLabel('a title before each').uncheck();
+      expect(await panel.getByText(/long, with marks and stands/).textContent()).toMatch(/^0:03\.0 /);
+      expect(await seriousViolations(page)).toEqual([]);
+
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        panel
+          .getByRole('button', { name: /^(MP4|WebM)/ })
+          .first()
+          .click(),
+      ]);
+      const path = await download.path();
+      await panel.getByText(/^Made: Quillback Bay, at home, 2 moments/).waitFor();
+
+      const streams = probe(path);
+      expect(streams.video).toMatchObject({ width: 1280, height: 720 });
+      expect(['h264', 'vp9', 'vp8']).toContain(streams.video?.codec_name);
+      expect(['aac', 'opus']).toContain(streams.audio?.codec_name);
+      // The sound is as long as the pictures, up to a packet.
+      expect(Math.abs(Number(streams.audio?.duration) - LENGTH_S)).toBeLessThan(0.06);
+
+      const pictures = burnedIn(path);
+      const inOrder = pictures.filter((one, i) => i === 0 || one.frame !== pictures[i - 1]!.frame);
+      const range = (middle: number) => Array.from({ length: 31 }, (_, i) => middle - 15 + i);
+      expect(inOrder.map(one => one.frame)).toEqual([...range(SECOND), ...range(FIRST)]);
+      const standsAt = inOrder.findIndex(one => one.frame === FIRST);
+      const stoodS = inOrder[standsAt + 1]!.atS - inOrder[standsAt]!.atS;
+      expect(stoodS).toBeCloseTo(HOLD_S + 1 / 30, 2);
+      const movedS = inOrder[standsAt]!.atS - inOrder[standsAt - 1]!.atS;
+      expect(movedS).toBeCloseTo(1 / 30, 3);
+
+      // Called off, it leaves nothing and says so.
+      await panel.getByLabel('a title before each').check();
+      await panel
+        .getByRole('button', { name: /^(MP4|WebM)/ })
+        .first()
+        .click();
+      await panel.getByRole('button', { name: 'Cancel' }).click();
+      await panel.getByText('Called off. Nothing was kept.').waitFor();
+    });
+  });
+});
+
+/** The first two moments get short stretches, and the freeze of the first stands. */
+const cutMoments = async (page: Page): Promise<void> => {
+  for (const clock of ['0:04.0', '0:06.7']) {
+    await page.locator('.row-handle').filter({ hasText: clock }).first().click();
+    await page.getByLabel('Seconds before').fill(`${AROUND_S}`);
+    await page.getByLabel('Seconds after').fill(`${AROUND_S}`);
+    await page.keyboard.press('Tab');
+    if (clock === '0:04.0') {
+      await page.getByLabel('In playback it stands for').fill(`${HOLD_S}`);
+      await page.keyboard.press('Tab');
+    }
+  }
+};
+
+interface Stream {
+  readonly codec_type: string;
+  readonly codec_name: string;
+  readonly width?: number;
+  readonly height?: number;
+  readonly duration: string;
+}
+
+const probe = (path: string) => {
+  const { stdout } = spawnSync('ffprobe', ['-v', 'error', '-show_streams', '-of', 'json', path]);
+  const { streams } = JSON.parse(stdout.toString()) as { streams: Stream[] };
+  return {
+    video: streams.find(one => one.codec_type === 'video'),
+    audio: streams.find(one => one.codec_type === 'audio'),
+  };
+};
+
+/** The counter burned into each picture (16 blocks of 8 × 8 px, least bit first, white = 1), and its time in the reel. */
+const burnedIn = (path: string): { readonly frame: number; readonly atS: number }[] => {
+  const times = spawnSync('ffprobe', [
+    ...['-v', 'error', '-select_streams', 'v', '-show_entries', 'frame=pts_time', '-of', 'csv=p=0', path],
+  ]);
+  const raw = spawnSync(
+    'ffmpeg',
+    [
+      ...['-v', 'error', '-i', path, '-vf', 'crop=128:16:0:0', '-fps_mode', 'passthrough'],
+      ...['-f', 'rawvideo', '-pix_fmt', 'gray', '-'],
+    ],
+    { maxBuffer: 64 * 1024 * 1024 },
+  ).stdout;
+  return times.stdout
+    .toString()
+    .trim()
+    .split(/\s+/)
+    .map((time, i) => {
+      let frame = 0;
+      for (let bit = 0; bit < 16; bit++)
+        if (raw[i * 128 * 16 + 4 * 128 + 8 * bit + 4]! > 128) frame += 2 ** bit;
+      return { frame, atS: Number.parseFloat(time) };
+    });
+};
