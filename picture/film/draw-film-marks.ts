@@ -1,8 +1,8 @@
 import type { FilmPoint, IcePoint } from '@icewright/engine';
-import type { LetteringName } from '../lettering.ts';
 import type { MarkName } from '../marks.ts';
 import type { PathSink, Pen } from '../pen/pen.ts';
-import { type FilmMark, type FilmView, POLE_M, USUAL_SIZE_M } from './film-mark.ts';
+import { drawMarkWords } from './draw-mark-words.ts';
+import { type FilmMark, type FilmView, POLE_M, sizeOf } from './film-mark.ts';
 import { bandOf, barAt, hatchingOf, headOf, spotlightOnFilm, standingOnFilm } from './mark-shapes.ts';
 import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
@@ -16,7 +16,7 @@ export const drawFilmMarks = (pen: Pen, marks: readonly FilmMark[], view: FilmVi
     for (const kind of ORDER)
       for (const mark of marks)
         if (mark.kind === kind && mark.placesM.length > 0) DRAW[kind](pen, mark, view);
-    for (const mark of marks) if (mark.placesM.length > 0) wordsOf(pen, mark, view);
+    drawMarkWords(pen, marks, view);
   });
 
 const ORDER = ['zone', 'lane', 'ring', 'ghost', 'arrow', 'link', 'text'] as const;
@@ -115,52 +115,6 @@ const way = (pen: Pen, placesM: readonly IcePoint[], view: FilmView): void => {
 };
 /** The way to a ghost ends at its ring. */
 const WAY_SHORT_M = 0.9;
-
-const wordsOf = (pen: Pen, mark: FilmMark, view: FilmView): void => {
-  const said = [mark.figure, mark.words].filter(Boolean).length;
-  if (said === 0) return;
-  const at = wordPlaceOf(mark, view);
-  if (!at) return;
-  const line = 19 * view.unitPx;
-  let y =
-    at.yPx + (at.stands === 'below' ? line : (at.stands === 'in' ? 0.3 : -0.45) * line - (said - 1) * line);
-  const write = (lettering: LetteringName, words: string) => {
-    pen.text(lettering, words, at.xPx, y, { anchor: 'middle' });
-    y += line;
-  };
-  if (mark.figure) write('filmFigure', mark.figure);
-  if (mark.words !== '') write(mark.kind === 'ghost' ? 'filmGhostWords' : 'filmWords', mark.words);
-};
-
-const wordPlaceOf = (
-  mark: FilmMark,
-  view: FilmView,
-): (FilmPoint & { readonly stands: 'below' | 'in' | 'above' }) | undefined => {
-  const placesM = mark.placesM;
-  const last = placesM[placesM.length - 1]!;
-  const single = mark.kind === 'ring' || mark.kind === 'ghost' || mark.kind === 'spotlight';
-  if (single) {
-    const ring = areaOnFilm(view, ringOf(last, sizeOf(mark)));
-    if (ring.length === 0) return undefined;
-    const lowest = ring.reduce((a, b) => (b.yPx > a.yPx ? b : a));
-    const middle = ring.reduce((sum, one) => sum + one.xPx, 0) / ring.length;
-    return { xPx: middle, yPx: lowest.yPx, stands: 'below' };
-  }
-  const n = placesM.length;
-  const middleM =
-    mark.kind === 'text'
-      ? last
-      : {
-          xM: placesM.reduce((sum, one) => sum + one.xM, 0) / n,
-          yM: placesM.reduce((sum, one) => sum + one.yM, 0) / n,
-        };
-  const at = pointOnFilm(view, middleM);
-  if (!at) return undefined;
-  const upPx = mark.kind === 'text' ? heightOnFilm(view, last, POLE_M) : 0;
-  return { xPx: at.xPx, yPx: at.yPx - upPx, stands: mark.kind === 'zone' ? 'in' : 'above' };
-};
-
-const sizeOf = ({ kind, sizeM }: FilmMark): number => sizeM ?? USUAL_SIZE_M[kind] ?? 1;
 
 const ends = (placesM: readonly IcePoint[]): [IcePoint, IcePoint] => [
   placesM[0]!,

@@ -59,3 +59,6 @@ export const placesWanted = (kind: FilmMarkKind): { readonly least: number; read
         : kind === 'ghost'
           ? { least: 1, most: 2 }
           : { least: 1, most: 1 };
+
+export const sizeOf = ({ kind, sizeM }: Pick<FilmMark, 'kind' | 'sizeM'>): number =>
+  sizeM ?? USUAL_SIZE_M[kind] ?? 1;

@@ -1,5 +1,5 @@
 import type { FilmPoint } from '@icewright/engine';
-import { type FilmMark, type FilmView, POLE_M, USUAL_SIZE_M } from './film-mark.ts';
+import { type FilmMark, type FilmView, POLE_M, sizeOf } from './film-mark.ts';
 import { bandOf } from './mark-shapes.ts';
 import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
@@ -10,7 +10,7 @@ export const outlineOfMark = (
 ): { readonly isArea: boolean; readonly lines: readonly (readonly FilmPoint[])[] } => {
   const last = mark.placesM[mark.placesM.length - 1];
   if (!last) return { isArea: false, lines: [] };
-  const sizeM = mark.sizeM ?? USUAL_SIZE_M[mark.kind] ?? 1;
+  const sizeM = sizeOf(mark);
   if (mark.kind === 'zone') return areaOf(areaOnFilm(view, mark.placesM));
   if (mark.kind === 'lane') return areaOf(areaOnFilm(view, bandOf(mark.placesM, sizeM).area));
   if (mark.kind === 'link' || mark.kind === 'arrow')

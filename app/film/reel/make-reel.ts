@@ -12,7 +12,7 @@ import type { OpenFilm } from '../open-film.ts';
 import { drawCard } from './draw-card.ts';
 import { framesOf } from './frames-of.ts';
 import { even, type ReelKind, reelCodec } from './reel-kinds.ts';
-import { type ReelItem, type ReelPlan, type ReelStep, writesOf } from './reel-plan.ts';
+import { type ReelItem, type ReelPlan, type ReelStep, usualFrameS, writesOf } from './reel-plan.ts';
 import { soundWriterOf } from './reel-sound.ts';
 import type { ReelTarget } from './reel-target.ts';
 
@@ -52,6 +52,7 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
   const canvas = document.createElement('canvas');
   canvas.width = widthPx;
   canvas.height = heightPx;
+  const frameS = usualFrameS(film.index);
   let byteCount = 0;
   const pictures = new CanvasSource(canvas, {
     codec,
@@ -73,7 +74,7 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
     await output.start();
     for (const step of plan.steps) {
       await painter.paint(step);
-      for (const { atS, lengthS } of writesOf(step)) {
+      for (const { atS, lengthS } of writesOf(step, frameS)) {
         if (signal.aborted) {
           await output.cancel();
           return undefined;

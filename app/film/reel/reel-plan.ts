@@ -67,16 +67,25 @@ export const reelPlanOf = (
   return { steps, sounds, lengthS: atS };
 };
 
-/** When the pictures of a step are written: long ones again and again, since players do not like a picture that lasts for seconds. */
-export const writesOf = ({
-  atS,
-  lengthS,
-}: ReelStep): { readonly atS: number; readonly lengthS: number }[] => {
-  const count = lengthS <= LONGEST_S ? 1 : Math.ceil(lengthS / REPEAT_S);
+/**
+ * When the pictures of a step are written, at the film's own rate: one that stands is written again and again, since players and
+ * cutters of film expect the next picture after as long as the one before.
+ */
+export const writesOf = (
+  { atS, lengthS }: ReelStep,
+  frameS: number,
+): { readonly atS: number; readonly lengthS: number }[] => {
+  const count = Math.max(1, lengthS <= LONGER * frameS ? 1 : Math.round(lengthS / frameS));
   return Array.from({ length: count }, (_, i) => ({
     atS: atS + (i * lengthS) / count,
     lengthS: lengthS / count,
   }));
 };
-const LONGEST_S = 0.25;
-const REPEAT_S = 0.1;
+/** Films at a varying rate have pictures that last longer than most: those are not standing. */
+const LONGER = 3;
+
+/** How long most pictures of a film last: the middle one of all lengths. */
+export const usualFrameS = ({ timesS, endS }: FrameTimes): number => {
+  const lengths = Float64Array.from(timesS, (timeS, i) => (timesS[i + 1] ?? endS) - timeS).sort();
+  return lengths[lengths.length >> 1] || 1 / 30;
+};

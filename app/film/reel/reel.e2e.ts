@@ -14,7 +14,7 @@ afterAll(() => app.close());
 /** The reel is read with a program that knows nothing of this one. */
 const hasTools = ['ffprobe', 'ffmpeg'].every(tool => spawnSync(tool, ['-version']).status === 0);
 
-const [AROUND_S, HOLD_S] = [0.5, 1];
+const [AROUND_S, HOLD_S] = [0.5, 0.5];
 const LENGTH_S = 62 / 30 + HOLD_S;
 /** Of film A, 30 pictures a second: the frame of the first moment, which is frozen there, and of the second. */
 const [FIRST, SECOND] = [122, 201];
@@ -41,7 +41,7 @@ describe.skipIf(!hasTools)('a reel, read with ffprobe and ffmpeg', () => {
       for (let i = 2; i < (await boxes.count()); i++) await boxes.nth(i).uncheck();
       await panel.getByRole('button', { name: /^Later: .* 0:04\.0$/ }).click();
       await panel.getByLabel('a title before each').uncheck();
-      expect(await panel.getByText(/long, with marks and stands/).textContent()).toMatch(/^0:03\.0 /);
+      expect(await panel.getByText(/long, with marks and stands/).textContent()).toMatch(/^0:02\.5 /);
       expect(await seriousViolations(page)).toEqual([]);
 
       const [download] = await Promise.all([
