@@ -171,7 +171,7 @@ const periodOf = (line: readonly string[], how: EventReading): number | undefine
 };
 
 /** Made from what the line says (FNV-1a, two passes): the same line gives the same id on any machine. */
-const idOfLine = (line: readonly string[]): string => {
+export const idOfLine = (line: readonly string[]): string => {
   const text = line.map(cell => cell.trim()).join('\u001f');
   return `line-${fnv(text, 0x811c9dc5)}${fnv(text, 0x9dc5811c)}`;
 };

@@ -4,7 +4,8 @@ import type { Game, Moment } from '../documents/game.ts';
 import { sampleGame, sampleMoment, sampleTeam } from '../ydoc/sample-documents.ts';
 import { csvRowsOf } from './csv-rows.ts';
 import { readMomentsJson } from './moments-in.ts';
-import { momentsCsv, momentsJson, momentsVtt } from './moments-out.ts';
+import { momentsCsv, momentsJson } from './moments-out.ts';
+import { momentsVtt } from './moments-vtt.ts';
 import { cuesOfVtt } from './web-vtt.ts';
 
 const film = {
@@ -49,7 +50,10 @@ describe('moments as files', () => {
       { ...other, moments: taken!.moments as Game['moments'], follows: taken!.follows as Game['follows'] },
       habits,
     );
-    expect(again).toEqual({ kind: 'ok', taken: { moments: {}, follows: {}, opinions: {}, alreadyCount: 2 } });
+    expect(again).toEqual({
+      kind: 'ok',
+      taken: { moments: {}, follows: {}, opinions: {}, alreadyCount: 2, outsideCount: 0, unknown: [] },
+    });
   });
 
   it('JSON is refused with the place and the reason, and nothing comes in', () => {
@@ -59,8 +63,9 @@ describe('moments as files', () => {
     expect(readMomentsJson(out.replace('"missed"', '"nearly"'), full, habits)).toMatchObject({
       sentence: expect.stringMatching(/^At moments\.m\d\.verdict: .*nearly/),
     });
-    expect(readMomentsJson(out, game({}, 'other'), habits)).toMatchObject({
-      sentence: 'At moments.m1: its film is not in this game.',
+    expect(readMomentsJson(out, { ...game({}, 'other'), follows: {} }, habits)).toMatchObject({
+      sentence:
+        'These moments are of the film “a.mp4”, which this game does not have. Open that film in this game first, then take the moments.',
     });
     expect(readMomentsJson(out.replace('"version": 1', '"version": 2'), full, habits)).toMatchObject({
       sentence: expect.stringContaining('newer'),
@@ -82,7 +87,7 @@ describe('moments as files', () => {
     const cell = (row: readonly string[] | undefined, head: string) => row?.[heads!.indexOf(head)];
     expect(rows).toHaveLength(3);
     expect(cell(first, 'note')).toBe("'=1+1");
-    expect(cell(first, 'what_came')).toBe('regained +1.50');
+    expect(cell(first, 'what_came')).toBe('won back +1.5 s (frame 420)');
     expect(cell(second, 'note')).toBe('said "wide", then\nback');
     expect(cell(second, 'from_s')).toBe('10');
   });

@@ -1,26 +1,10 @@
 import * as z from 'zod/mini';
 import { idOf, listOf } from '../documents/fields.ts';
-import {
-  type Follow,
-  follow,
-  type Game,
-  type Moment,
-  moment,
-  type Opinion,
-  opinion,
-} from '../documents/game.ts';
+import { follow, type Game, type Moment, moment, opinion } from '../documents/game.ts';
 import { isPlain } from '../ydoc/plain.ts';
 import { type FileIssue, reasonOf, shownPath } from './file-issue.ts';
 import { momentsFormat } from './moments-out.ts';
-
-/** What a file adds to a game. Ids are kept, so the same file twice adds nothing. */
-export interface MomentsTaken {
-  readonly moments: Readonly<Record<string, Moment>>;
-  readonly follows: Readonly<Record<string, Follow>>;
-  readonly opinions: Readonly<Record<string, Opinion>>;
-  /** Moments of the file that the game has already; they are left as they are. */
-  readonly alreadyCount: number;
-}
+import type { MomentsTaken } from './moments-taken.ts';
 
 export type MomentsRead =
   | { readonly kind: 'ok'; readonly taken: MomentsTaken }
@@ -29,7 +13,7 @@ export type MomentsRead =
 const momentsFile = z.object({
   format: z.literal(momentsFormat),
   version: z.literal(1),
-  films: z.record(z.string(), z.object({ hash: z.string() })),
+  films: z.record(z.string(), z.object({ hash: z.string(), fileName: z.exactOptional(z.string()) })),
   moments: listOf(idOf<'moment'>(), moment),
   follows: listOf(idOf<'follow'>(), follow),
   opinions: listOf(idOf<'opinion'>(), opinion),
@@ -66,11 +50,18 @@ export function readMomentsJson(
   const fresh: Record<string, Moment> = {};
   let alreadyCount = 0;
   for (const [id, one] of Object.entries(moments)) {
+    // What the game has stays as it is: then it is all one where its film has gone, as a live clock goes.
+    if (game.moments[id as keyof Game['moments']] !== undefined) {
+      alreadyCount += 1;
+      continue;
+    }
     const film = here.get(films[one.film]?.hash ?? '');
-    if (film === undefined) return refused(`At moments.${id}: its film is not in this game.`);
-    if (habits[one.habit] === undefined) return refused(`At moments.${id}: its habit is not on this team.`);
-    if (game.moments[id as keyof Game['moments']] !== undefined) alreadyCount += 1;
-    else fresh[id] = { ...one, film: film as Moment['film'] };
+    if (film === undefined) return refused(strangeFilm(films[one.film]?.fileName));
+    if (habits[one.habit] === undefined)
+      return refused(
+        `The moment at ${one.filmTimeS.toFixed(1)} s has a habit that is not on this team. Take the team's habits in first.`,
+      );
+    fresh[id] = { ...one, film: film as Moment['film'] };
   }
   const known = new Set([...Object.keys(moments), ...Object.keys(game.moments)]);
   const newOf = <One extends { readonly moment: string }>(
@@ -87,8 +78,15 @@ export function readMomentsJson(
       follows: newOf(follows, game.follows),
       opinions: newOf(opinions, game.opinions),
       alreadyCount,
+      outsideCount: 0,
+      unknown: [],
     },
   };
 }
+
+const strangeFilm = (fileName = ''): string =>
+  fileName === ''
+    ? 'These moments were marked live, on a clock that this game does not have. Tie them to their film where they were marked, then take them out again.'
+    : `These moments are of the film “${fileName}”, which this game does not have. Open that film in this game first, then take the moments.`;
 
 const refused = (sentence: string): MomentsRead => ({ kind: 'refused', sentence });

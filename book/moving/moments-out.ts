@@ -1,19 +1,18 @@
 import type { Follow, Game, Moment } from '../documents/game.ts';
-import type { Team } from '../documents/team.ts';
+import { figure, type MomentTeam, SEEN, STEP_SAID, skaterNamed, unitNamed } from './moment-words.ts';
 import { stableJson } from './stable-json.ts';
-import { vttOf } from './web-vtt.ts';
 
 /** What leaves: these moments of a game, with the team's words for them. */
 export interface MomentsToExport {
   readonly game: Game;
-  readonly team: Pick<Team, 'habits' | 'skaters' | 'units'>;
+  readonly team: MomentTeam;
   /** In order of the film; several parts of a game may be among them. */
   readonly ids: readonly string[];
 }
 
 export const momentsFormat = 'icewright-moments';
 
-const COLUMNS = [
+export const MOMENT_COLUMNS = [
   'film',
   'time_s',
   'frame',
@@ -33,62 +32,52 @@ const COLUMNS = [
   'x_m',
   'y_m',
   'what_came',
+  'marked_at',
+  'id',
 ] as const;
 
-/** CSV (RFC 4180): a line a moment. Seconds of the film, metres from centre ice; what came as "lost +1.20; regained +3.40". */
+export type MomentColumn = (typeof MOMENT_COLUMNS)[number];
+
+/**
+ * CSV (RFC 4180): a line a moment. Seconds of the film to the millisecond, beside the frame, which is exact; metres from
+ * centre ice to the centimetre; what came as "lost +1.2 s (frame 186); won back +3.4 s (frame 252)".
+ */
 export function momentsCsv({ game, team, ids }: MomentsToExport): string {
   const came = followsOf(game);
   const lines = ids.map(id => {
     const one = momentOf(game, id);
-    const cells: Record<(typeof COLUMNS)[number], string | number | undefined> = {
-      film: filmName(game, one),
-      time_s: one.filmTimeS,
-      frame: one.frameIndex,
-      from_s: one.fromS,
-      to_s: one.toS,
+    const cells: Record<MomentColumn, string | undefined> = {
+      film: game.films[one.film]?.fileName,
+      time_s: figure(one.filmTimeS, 3),
+      frame: String(one.frameIndex),
+      from_s: one.fromS === undefined ? undefined : figure(one.fromS, 3),
+      to_s: one.toS === undefined ? undefined : figure(one.toS, 3),
       habit: team.habits[one.habit]?.title,
       seen: SEEN[one.verdict],
-      skater: skaterName(team, one),
-      cost_goals: one.costGoals,
+      skater: skaterNamed(team, one),
+      cost_goals: figure(one.costGoals, 3),
       note: one.note,
       by: one.by,
-      period: one.period,
+      period: one.period?.toString(),
       strength: one.strength,
-      score_us: one.score?.us,
-      score_them: one.score?.them,
-      unit: one.unit && team.units[one.unit]?.title,
-      x_m: one.atM?.xM,
-      y_m: one.atM?.yM,
-      what_came: (came.get(id) ?? [])
-        .map(
-          ({ step, filmTimeS }) =>
-            `${step} ${filmTimeS < one.filmTimeS ? '' : '+'}${(filmTimeS - one.filmTimeS).toFixed(2)}`,
-        )
-        .join('; '),
+      score_us: one.score?.us.toString(),
+      score_them: one.score?.them.toString(),
+      unit: unitNamed(team, one),
+      x_m: one.atM && figure(one.atM.xM, 2),
+      y_m: one.atM && figure(one.atM.yM, 2),
+      what_came: (came.get(id) ?? []).map(step => cameCell(one, step)).join('; '),
+      marked_at: one.taggedAt,
+      id,
     };
-    return COLUMNS.map(column => csvCell(cells[column])).join(',');
+    return MOMENT_COLUMNS.map(column => csvCell(column, cells[column])).join(',');
   });
-  return `${[COLUMNS.join(','), ...lines].join('\r\n')}\r\n`;
+  return `${[MOMENT_COLUMNS.join(','), ...lines].join('\r\n')}\r\n`;
 }
 
-/** WebVTT of the moments, each over its stretch, or over a second where none is kept. One film: times are its own. */
-export const momentsVtt = ({ game, team, ids }: MomentsToExport): string =>
-  vttOf(
-    ids
-      .map(id => momentOf(game, id))
-      .map(one => ({
-        fromS: one.fromS ?? one.filmTimeS,
-        toS: one.toS ?? one.filmTimeS + 1,
-        words: [
-          `${team.habits[one.habit]?.title ?? 'habit'}: ${SEEN[one.verdict]}`,
-          skaterName(team, one),
-          one.note,
-        ]
-          .filter(Boolean)
-          .join('. '),
-      }))
-      .sort((a, b) => a.fromS - b.fromS),
-  );
+const cameCell = (one: Moment, { step, filmTimeS, frameIndex }: Follow): string => {
+  const sinceS = figure(filmTimeS - one.filmTimeS, 3);
+  return `${STEP_SAID[step]} ${sinceS.startsWith('-') ? '' : '+'}${sinceS} s (frame ${frameIndex})`;
+};
 
 /** The moments themselves, with what came of them and second opinions; comes in again without doubling anything. */
 export function momentsJson({ game, ids }: MomentsToExport): string {
@@ -108,36 +97,30 @@ export function momentsJson({ game, ids }: MomentsToExport): string {
 /** A freeze stays in its game: a moment elsewhere must not point at one that is not there. */
 const withoutFreeze = ({ freeze: _, ...moment }: Moment): Moment => moment;
 
-const SEEN: Readonly<Record<Moment['verdict'], string>> = {
-  done: 'done',
-  missed: 'missed',
-  cannotSee: 'cannot see',
-};
-
-function momentOf(game: Game, id: string): Moment {
+export function momentOf(game: Game, id: string): Moment {
   const one = game.moments[id as keyof Game['moments']];
   if (one === undefined) throw new RangeError(`the game has no moment "${id}"`);
   return one;
 }
 
-function followsOf(game: Game): ReadonlyMap<string, readonly Follow[]> {
+export function followsOf(game: Game): ReadonlyMap<string, readonly Follow[]> {
   const byMoment = new Map<string, Follow[]>();
   const all = Object.values(game.follows).sort((a, b) => a.filmTimeS - b.filmTimeS);
   for (const one of all) byMoment.set(one.moment, [...(byMoment.get(one.moment) ?? []), one]);
   return byMoment;
 }
 
-const filmName = (game: Game, one: Moment): string | undefined => game.films[one.film]?.fileName;
-
-const skaterName = (team: Pick<Team, 'skaters'>, one: Moment): string => {
-  const skater = one.skater && team.skaters[one.skater];
-  return skater ? `${skater.number} ${skater.name}` : '';
-};
-
-/** A cell that a spreadsheet would take for a formula gets an apostrophe, so that opening the file runs nothing. */
-const csvCell = (value: string | number | undefined): string => {
-  if (value === undefined) return '';
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+/** Figures stand as they are; words that a spreadsheet would take for a formula get an apostrophe, so that opening the file runs nothing. */
+const csvCell = (column: MomentColumn, value = ''): string => {
+  const safe = !FIGURES.has(column) && FORMULA.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
+
+/** Apostrophes before it too: what was written with one must not lose it on the way back. */
+const FORMULA = /^'*[=+\-@\t\r]/;
+
+/** A cell's words as they were before an apostrophe was set before them. */
+export const unguarded = (cell: string): string =>
+  cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell;
+
+const FIGURES: ReadonlySet<MomentColumn> = new Set(['time_s', 'from_s', 'to_s', 'x_m', 'y_m']);

@@ -19,8 +19,8 @@ one line
 and another
 `;
     expect(cuesOfVtt(text)).toEqual([
-      { fromS: 11, toS: 13, words: 'We are in New ice & here' },
-      { fromS: 3613.5, toS: 3616.25, words: 'one line and another' },
+      { name: '1', fromS: 11, toS: 13, words: 'We are in New ice & here' },
+      { fromS: 3613.5, toS: 3616.25, words: 'one line\nand another' },
     ]);
   });
 

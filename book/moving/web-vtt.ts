@@ -1,13 +1,16 @@
 /** A stretch of film with words, as WebVTT has it. Seconds of the film. */
 export interface VttCue {
+  /** The line before its times, which no player shows. */
+  readonly name?: string;
   readonly fromS: number;
   readonly toS: number;
+  /** May be of several lines. */
   readonly words: string;
 }
 
 /** WebVTT text (W3C, WebVTT: The Web Video Text Tracks Format) of stretches in order of time; any player shows it. */
 export const vttOf = (cues: readonly VttCue[]): string =>
-  `WEBVTT\n${cues.map(({ fromS, toS, words }) => `\n${stamp(fromS)} --> ${stamp(Math.max(toS, fromS + 0.001))}\n${escaped(words)}\n`).join('')}`;
+  `WEBVTT\n${cues.map(({ name, fromS, toS, words }) => `\n${nameLine(name)}${stamp(fromS)} --> ${stamp(Math.max(toS, fromS + 0.001))}\n${escaped(words)}\n`).join('')}`;
 
 /**
  * The cues of a WebVTT text, in its order. Settings, regions, styles and notes are read over; tags in the words are taken
@@ -20,6 +23,7 @@ export function cuesOfVtt(text: string): readonly VttCue[] | { readonly sentence
   const cues: VttCue[] = [];
   for (let at = 1; at < lines.length; at += 1) {
     if (!lines[at]!.includes('-->')) continue;
+    const name = at === 1 ? '' : lines[at - 1]!.trim();
     const times = TIMES.exec(lines[at]!);
     const fromS = times && secondsOf(times[1]!);
     const toS = times && secondsOf(times[2]!);
@@ -30,7 +34,7 @@ export function cuesOfVtt(text: string): readonly VttCue[] | { readonly sentence
       at += 1;
       words.push(lines[at]!);
     }
-    cues.push({ fromS, toS, words: plainWords(words.join(' ')) });
+    cues.push({ ...(name === '' ? {} : { name }), fromS, toS, words: plainWords(words.join('\n')) });
   }
   return cues;
 }
@@ -49,8 +53,19 @@ const stamp = (timeS: number): string => {
   return `${pad(Math.floor(ms / 3_600_000))}:${pad(Math.floor(ms / 60_000) % 60)}:${pad(Math.floor(ms / 1000) % 60)}.${pad(ms % 1000, 3)}`;
 };
 
+const nameLine = (name = ''): string => (name === '' || /-->|[\r\n]/.test(name) ? '' : `${name}\n`);
+
+/** A line that is empty would end the cue. */
 const escaped = (words: string): string =>
-  words.replace(/\s+/g, ' ').trim().replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+  words
+    .split('\n')
+    .map(line => line.replace(/\s+/g, ' ').trim())
+    .filter(Boolean)
+    .map(escapedLine)
+    .join('\n');
+
+const escapedLine = (words: string): string =>
+  words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 const plainWords = (words: string): string =>
   words
@@ -59,4 +74,7 @@ const plainWords = (words: string): string =>
     .replaceAll('&gt;', '>')
     .replaceAll('&nbsp;', ' ')
     .replaceAll('&amp;', '&')
-    .trim();
+    .split('\n')
+    .map(line => line.trim())
+    .filter(Boolean)
+    .join('\n');

@@ -1,14 +1,9 @@
-import type { Follow } from '@icewright/book';
+import { type Follow, STEP_SAID } from '@icewright/book';
 
 /** What can come of a moment, in the order in which it usually does, with its key while a moment is chosen. */
-export const FOLLOW_STEPS: readonly { readonly step: Follow['step']; readonly said: string }[] = [
-  { step: 'lost', said: 'lost' },
-  { step: 'hunted', said: 'hunted' },
-  { step: 'regained', said: 'won back' },
-  { step: 'transition', said: 'transition' },
-  { step: 'chanceForUs', said: 'chance for us' },
-  { step: 'chanceForThem', said: 'chance for them' },
-  { step: 'whistle', said: 'whistle' },
-];
+export const FOLLOW_STEPS = (Object.keys(STEP_SAID) as Follow['step'][]).map(step => ({
+  step,
+  said: STEP_SAID[step],
+}));
 
-export const followSaid = (step: Follow['step']): string => FOLLOW_STEPS.find(one => one.step === step)!.said;
+export const followSaid = (step: Follow['step']): string => STEP_SAID[step];

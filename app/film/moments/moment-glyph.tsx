@@ -1,4 +1,4 @@
-import type { Moment } from '@icewright/book';
+import { type Moment, SEEN } from '@icewright/book';
 
 /** The mark of a moment: up is done, down is missed, a ring could not be seen. */
 export function MomentGlyph({ verdict }: { readonly verdict: Moment['verdict'] }) {
@@ -12,5 +12,4 @@ export function MomentGlyph({ verdict }: { readonly verdict: Moment['verdict'] }
   );
 }
 
-export const verdictSaid = (verdict: Moment['verdict']): string =>
-  verdict === 'cannotSee' ? 'cannot see' : verdict;
+export const verdictSaid = (verdict: Moment['verdict']): string => SEEN[verdict];

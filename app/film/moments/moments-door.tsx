@@ -1,32 +1,27 @@
 import {
-  cuesOfVtt,
   type EventTable,
-  eventTableOf,
   type Game,
-  inOrder,
-  type Moment,
   momentsCsv,
   momentsJson,
   momentsVtt,
-  readMomentsJson,
-  type Team,
   type VttCue,
 } from '@icewright/book';
 import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { countSaid } from '../../parts/figures.ts';
 import { FileAct } from '../../parts/file-act.tsx';
-import { named } from '../../parts/named.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { Slip } from '../../parts/slip.tsx';
+import { CuesDoor } from './cues-door.tsx';
 import type { ListedMoment } from './filter-moments.ts';
-import { verdictSaid } from './moment-glyph.tsx';
+import { readMomentsFile, signed } from './read-moments-file.ts';
 import { TableDoor } from './table-door.tsx';
 import { type TakeInto, type Took, takeCues, takeFile } from './take-moments.ts';
 
-type Chosen =
+type Chosen = { readonly by: string } & (
   | { readonly kind: 'table'; readonly table: EventTable }
-  | { readonly kind: 'cues'; readonly cues: readonly VttCue[] };
+  | { readonly kind: 'cues'; readonly cues: readonly VttCue[] }
+);
 
 /** The door for moments: out as a table, as cues of the film or for another Icewright; in from the same. */
 export function MomentsDoor({
@@ -52,20 +47,10 @@ export function MomentsDoor({
   const take = async (file: File) => {
     setSaid(undefined);
     setChosen(undefined);
-    const text = await file.text();
-    if (/\.vtt$/i.test(file.name)) {
-      const cues = cuesOfVtt(text);
-      if ('sentence' in cues) return refuse(`${file.name}: ${cues.sentence}`);
-      return setChosen({ kind: 'cues', cues });
-    }
-    if (/\.json$/i.test(file.name)) {
-      const read = readMomentsJson(text, game, team.habits);
-      if (read.kind === 'refused') return refuse(`${file.name}: ${read.sentence}`);
-      return took(takeFile(into, read.taken));
-    }
-    const table = eventTableOf(text);
-    if ('sentence' in table) return refuse(`${file.name}: ${table.sentence}`);
-    setChosen({ kind: 'table', table });
+    const read = readMomentsFile(file.name, await file.text(), into);
+    if (read.kind === 'refused') return refuse(`${file.name}: ${read.sentence}`);
+    if (read.kind === 'moments') return took(takeFile(into, read.taken));
+    setChosen({ ...read, by: signed(file.name) });
   };
   const out = { game, team, ids: shown.map(([id]) => id) };
   const save = (words: string, type: string, ending: string) =>
@@ -90,14 +75,16 @@ export function MomentsDoor({
             onFile={file => void take(file)}
           />{' '}
           <span className="q3">
-            A table of events (CSV), WebVTT, or JSON from here. What is here already stays as it is.
+            What went out here comes in again as it was; a table of events from elsewhere (CSV) and WebVTT are
+            asked about. What is here already stays as it is.
           </span>
         </span>
         {chosen?.kind === 'cues' && (
           <CuesDoor
             cues={chosen.cues}
             team={team}
-            onTake={meaning => took(takeCues(into, chosen.cues, meaning))}
+            onTake={meaning => took(takeCues(into, chosen.cues, meaning, chosen.by))}
+            onLeave={() => setChosen(undefined)}
           />
         )}
         {said && (
@@ -107,77 +94,26 @@ export function MomentsDoor({
         )}
       </Slip>
       {chosen?.kind === 'table' && (
-        <TableDoor table={chosen.table} into={into} hereS={hereS} onTook={took} onRefuse={refuse} />
+        <TableDoor
+          table={chosen.table}
+          by={chosen.by}
+          into={into}
+          hereS={hereS}
+          onTook={took}
+          onRefuse={refuse}
+          onLeave={() => setChosen(undefined)}
+        />
       )}
     </div>
   );
 }
 
-function CuesDoor({
-  cues,
-  team,
-  onTake,
-}: {
-  readonly cues: readonly VttCue[];
-  readonly team: Team;
-  readonly onTake: (meaning: Pick<Moment, 'habit' | 'verdict'>) => void;
-}) {
-  const habits = inOrder(team.habits);
-  const [habit, setHabit] = useState(habits[0]?.[0]);
-  const [verdict, setVerdict] = useState<Moment['verdict']>('done');
-  return (
-    <span className="slip-acts">
-      <MeaningFields team={team} habit={habit} verdict={verdict} onHabit={setHabit} onVerdict={setVerdict} />{' '}
-      <Act
-        onPress={() => habit && onTake({ habit, verdict })}
-        notNow={habit === undefined ? 'there is no habit yet: write one first, under Habits' : undefined}
-      >
-        Take {countSaid(cues.length, 'cue')}
-      </Act>
-    </span>
-  );
-}
-
-function MeaningFields(props: {
-  readonly team: Team;
-  readonly habit: Moment['habit'] | undefined;
-  readonly verdict: Moment['verdict'];
-  readonly onHabit: (habit: Moment['habit']) => void;
-  readonly onVerdict: (verdict: Moment['verdict']) => void;
-}) {
-  return (
-    <>
-      <select
-        aria-label="Habit of all of them"
-        value={props.habit ?? ''}
-        onChange={event => props.onHabit(event.target.value as Moment['habit'])}
-      >
-        {inOrder(props.team.habits).map(([id, one]) => (
-          <option key={id} value={id}>
-            {named(one.title, 'habit')}
-          </option>
-        ))}
-      </select>{' '}
-      <select
-        aria-label="What was seen in all of them"
-        value={props.verdict}
-        onChange={event => props.onVerdict(event.target.value as Moment['verdict'])}
-      >
-        {(['done', 'missed', 'cannotSee'] as const).map(one => (
-          <option key={one} value={one}>
-            {verdictSaid(one)}
-          </option>
-        ))}
-      </select>
-    </>
-  );
-}
-
-const tookWords = ({ newCount, alreadyCount, outsideCount }: Took): string =>
+const tookWords = ({ newCount, alreadyCount, outsideCount, unknown }: Took): string =>
   [
     `${countSaid(newCount, 'moment')} came in.`,
     alreadyCount > 0 && `${alreadyCount} were here already and stay as they are.`,
     outsideCount > 0 && `${outsideCount} lie after the end of the film and are left out.`,
+    unknown.length > 0 && `Not on this team, and left unsaid: ${unknown.join(', ')}.`,
     newCount > 0 && 'Undo takes them back.',
   ]
     .filter(Boolean)

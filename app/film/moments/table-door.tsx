@@ -22,16 +22,21 @@ const MOST_LINES = 200;
 /** How a table of events is read: which column is what, what its words mean here, and how its clock meets the film. */
 export function TableDoor({
   table,
+  by,
   into,
   hereS,
   onTook,
   onRefuse,
+  onLeave,
 }: {
   readonly table: EventTable;
+  /** Signs the moments: a table's own file. */
+  readonly by: string;
   readonly into: TakeInto;
   readonly hereS: () => number;
   readonly onTook: (took: Took) => void;
   readonly onRefuse: (sentence: string) => void;
+  readonly onLeave: () => void;
 }) {
   const { game, team } = into;
   const [how, setHow] = useState(() => readingFor(table, game, team));
@@ -46,7 +51,7 @@ export function TableDoor({
     const read = readEventTable(table, how, ties);
     if (read.kind === 'refused') return onRefuse(read.sentence);
     rememberReading(table, how);
-    onTook(takeTable(into, read.moments));
+    onTook(takeTable(into, read.moments, by));
   };
   const column = (label: string, field: 'time' | 'what' | 'period' | 'skater' | 'note' | 'x' | 'y') => (
     <label>
@@ -65,6 +70,12 @@ export function TableDoor({
       </select>
     </label>
   );
+  const waits =
+    Object.keys(how.means).length === 0
+      ? 'say first what one of its words means'
+      : ties.length === 0
+        ? 'say first which line happens at the picture shown'
+        : undefined;
   const sheet = rinkOfSheet(sheetOfGame(game, team)).boards;
   const lineWords = (i: number) =>
     `${i + 2}: ${[table.lines[i]?.[how.period ?? -1], table.lines[i]?.[how.time], table.lines[i]?.[how.what]].filter(Boolean).join(' ')}`;
@@ -163,18 +174,20 @@ export function TableDoor({
           A clock that stands at whistles is right up to the next one: say one line after each.
         </span>
       </p>
-      <Act
-        onPress={take}
-        notNow={
-          Object.keys(how.means).length === 0
-            ? 'say first what one of its words means'
-            : ties.length === 0
-              ? 'say first which line happens at the picture shown'
-              : undefined
-        }
-      >
-        Take the moments
-      </Act>
+      <p className="table-acts">
+        <Act onPress={take} notNow={waits}>
+          Take the moments
+        </Act>{' '}
+        <Act bare onPress={onLeave}>
+          Cancel
+        </Act>
+        {waits && (
+          <span className="q2" aria-hidden="true">
+            {' '}
+            {waits}
+          </span>
+        )}
+      </p>
     </div>
   );
 }

@@ -1,8 +1,7 @@
-import type { Game, Moment, MomentsTaken, TableMoment, Team, VttCue } from '@icewright/book';
+import type { FilmFrames, Game, Moment, MomentsTaken, TableMoment, Team, VttCue } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { edit, endStep } from '../../shell/book.ts';
-import { type FrameIndex, frameAtTime } from '../frame-index.ts';
-import { kept } from './who-marks.ts';
+import { type FrameIndex, frameAtTime, frameBeginningAt, timeOfFrame } from '../frame-index.ts';
 
 /** Where moments from a file go: a part of a game, with its frames. */
 export interface TakeInto {
@@ -18,6 +17,22 @@ export interface Took {
   readonly alreadyCount: number;
   /** After the end of the film. */
   readonly outsideCount: number;
+  /** Skaters and units of the file that this team does not have. */
+  readonly unknown: readonly string[];
+}
+
+/** The frames of the open film, for times that a file rounded. A long film's index may still grow: its end is known. */
+export function framesOf({ game, film, index }: TakeInto): FilmFrames {
+  const part = game.films[film];
+  return {
+    frameCount: Math.max(index.frameCount, part?.frameCount ?? 0),
+    endS: Math.max(index.endS, part?.durationS ?? 0),
+    timeOf: frameIndex => timeOfFrame(index, frameIndex),
+    frameAt: timeS => {
+      const beginning = frameBeginningAt(index, timeS);
+      return beginning < 0 ? frameAtTime(index, timeS) : beginning;
+    },
+  };
 }
 
 /** Writes what a file of moments adds, as one step of undo. */
@@ -32,18 +47,19 @@ export function takeFile({ gameId }: TakeInto, taken: MomentsTaken): Took {
   return {
     newCount: Object.keys(taken.moments).length,
     alreadyCount: taken.alreadyCount,
-    outsideCount: 0,
+    outsideCount: taken.outsideCount,
+    unknown: taken.unknown,
   };
 }
 
 /** Writes the lines of a table that are not here yet; those that are stay as somebody may have changed them. */
-export function takeTable(into: TakeInto, moments: readonly TableMoment[]): Took {
+export function takeTable(into: TakeInto, moments: readonly TableMoment[], by: string): Took {
   const byNumber = new Map(Object.entries(into.team.skaters).map(([id, { number }]) => [number, id]));
   return take(
     into,
     moments.map(({ id, skaterNumber, filmTimeS, ...one }) => {
       const skater = skaterNumber === undefined ? undefined : byNumber.get(skaterNumber);
-      return [id, filmTimeS, { ...one, ...(skater ? { skater: skater as Id<'skater'> } : {}) }];
+      return [id, filmTimeS, { ...one, by, ...(skater ? { skater: skater as Id<'skater'> } : {}) }];
     }),
   );
 }
@@ -53,18 +69,19 @@ export function takeCues(
   into: TakeInto,
   cues: readonly VttCue[],
   meaning: Pick<Moment, 'habit' | 'verdict'>,
+  by: string,
 ): Took {
   return take(
     into,
     cues.map(({ fromS, toS, words }) => [
       `cue-${Math.round(fromS * 1000)}-${Math.round(toS * 1000)}`,
       fromS,
-      { ...meaning, note: words.slice(0, 400), fromS, toS },
+      { ...meaning, note: words.replaceAll('\n', ' ').slice(0, 400), by, fromS, toS },
     ]),
   );
 }
 
-type Said = Pick<Moment, 'habit' | 'verdict' | 'note'> & Partial<Moment>;
+type Said = Pick<Moment, 'habit' | 'verdict' | 'note' | 'by'> & Partial<Moment>;
 
 function take(
   { gameId, game, team, film, index }: TakeInto,
@@ -82,7 +99,6 @@ function take(
         filmTimeS,
         frameIndex: frameAtTime(index, filmTimeS),
         costGoals: said.verdict === 'missed' ? (team.habits[said.habit]?.costGoals ?? 0) : 0,
-        by: kept(),
         taggedAt: new Date().toISOString(),
         ...said,
       } satisfies Moment);
@@ -93,5 +109,6 @@ function take(
     newCount: fresh.size,
     alreadyCount: inside.filter(([id]) => isHere(id)).length,
     outsideCount: made.length - inside.length,
+    unknown: [],
   };
 }
