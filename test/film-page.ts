@@ -56,15 +56,20 @@ export const choose = async (page: Page, act: string, path: string): Promise<voi
 export const openFilmFile = async (page: Page, url: string, path: string): Promise<void> => {
   await toFilm(page, url);
   await choose(page, 'Open a film', path);
+  // The invented team's own films are among them: those are in a game already.
+  const another = page.getByRole('button', { name: 'Make another game all the same' });
+  await another.or(pictureOf(page, 0)).first().waitFor({ timeout: 30_000 });
+  if (await another.isVisible()) await another.click();
   await shownFrame(page, 0);
 };
 
 /** Waits until the canvas holds this very frame. */
 export const shownFrame = async (page: Page, frameIndex: number): Promise<void> => {
-  await page
-    .locator(`canvas[data-testid="picture"][data-frame="${frameIndex}"]`)
-    .waitFor({ timeout: 30_000 });
+  await pictureOf(page, frameIndex).waitFor({ timeout: 30_000 });
 };
+
+const pictureOf = (page: Page, frameIndex: number) =>
+  page.locator(`canvas[data-testid="picture"][data-frame="${frameIndex}"]`);
 
 export const jumpTo = async (page: Page, typed: string): Promise<void> => {
   const field = page.getByLabel('Jump to a time or a frame');

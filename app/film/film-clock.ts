@@ -1,7 +1,11 @@
-/** 4:05.30 or 1:02:03.40, to the hundredth, never rounded up into the next frame. */
+/**
+ * 4:05.30 or 1:02:03.40, rounded to so many decimals: an event at 5 s never stands at 4.99. Whole seconds are those that have
+ * passed, as on any clock that runs.
+ */
 export const clockText = (timeS: number, decimals = 2): string => {
   const factor = 10 ** decimals;
-  const whole = Math.floor(Math.max(0, timeS) * factor + 1e-6);
+  const slack = decimals === 0 ? 1e-6 : 0.5 + 1e-6;
+  const whole = Math.floor(Math.max(0, timeS) * factor + slack);
   const fraction = whole % factor;
   const seconds = Math.floor(whole / factor);
   const hours = Math.floor(seconds / 3600);

@@ -26,6 +26,7 @@ import { FilmParts } from './film-parts.tsx';
 import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
+import { useLeaveEmpty } from './leave-empty.ts';
 import { isLive, startLive } from './live/live-part.ts';
 import { LiveRoom } from './live/live-room.tsx';
 import { MomentsAlone } from './moments/moments-alone.tsx';
@@ -76,6 +77,7 @@ function OpenGame({
   const live = part !== undefined && isLive(part);
   const { state, again } = useFilm(live ? undefined : part);
   const player = usePlayer(state.kind === 'open' ? state.film : undefined);
+  useLeaveEmpty(gameId, game, asked.has('new'));
   const [tie, setTie] = useState<TieDraft>();
   const [goal, setGoal] = useState<{ readonly film: Id<'film'>; readonly frameIndex: number }>();
   // The frame is gone to once the other film is open.
@@ -89,28 +91,29 @@ function OpenGame({
     setGoal(frameIndex === undefined ? undefined : { film, frameIndex });
     setPart(film);
   };
-  const add = async (chosen: Promise<FilmFile | undefined>) => {
+  const add = async (chosen: Promise<FilmFile | undefined>, as?: 'part' | 'camera') => {
     setRefusal(undefined);
     const film = await chosen;
-    if (film) await take(takeFilm(film));
+    if (film) await take(takeFilm(film), as);
   };
-  const take = async (taking: Promise<TakenFilm>) => {
+  const take = async (taking: Promise<TakenFilm>, as?: 'part' | 'camera') => {
     setRefusal(undefined);
     setBusy(true);
     const taken = await taking;
     setBusy(false);
     if (taken.kind === 'refused') return setRefusal(taken);
-    setPart(addPart(gameId, taken.part, game.films));
+    setPart(addPart(gameId, taken.part, game.films, as));
     if (taken.part.hash === part?.hash) again();
   };
   const parts = partId && (
     <FilmParts
+      gameId={gameId}
       game={game}
       partId={partId}
       lies={state.kind === 'open' ? state.lies : undefined}
       busy={busy}
       onPart={setPart}
-      onAdd={() => void add(pickFilm())}
+      onAdd={as => void add(pickFilm(), as)}
     />
   );
   const head = (acts?: React.ReactNode) => (

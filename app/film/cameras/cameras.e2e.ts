@@ -38,6 +38,13 @@ it('ties two cameras by one event, and each shows what the other saw', { timeout
     await jumpTo(page, WHISTLE_C);
     await page.getByRole('button', { name: 'Tie to whole game by an event' }).click();
     await page.getByRole('heading', { name: 'The same event' }).waitFor();
+    // The frame that is looked for stands beside.
+    await page.getByText(/^part 2, frame \d+$/).waitFor();
+    const lookedFor = Number(
+      (await page.locator('.tie-picture figcaption').textContent())!.split(' ').at(-1),
+    );
+    await page.locator(`canvas.other-picture[data-frame="${lookedFor}"]`).waitFor();
+    expect(await otherCounter(page)).toBe(lookedFor);
     const whistleA = Math.floor(WHISTLE_A_S * A_PER_S);
     await jumpTo(page, `${whistleA}`);
     await shownFrame(page, whistleA);
@@ -52,11 +59,23 @@ it('ties two cameras by one event, and each shows what the other saw', { timeout
       const expected = await counterOfC(timeS);
       await expect.poll(async () => Math.abs((await otherCounter(page)) - expected)).toBeLessThanOrEqual(1);
     }
+    await page.keyboard.press('Space');
+    await page.locator('.other-waits').waitFor();
+    await page.keyboard.press('Space');
+    await page.locator('.other-waits').waitFor({ state: 'detached' });
+    await jumpTo(page, '420');
+    await shownFrame(page, 420);
     expect(await seriousViolations(page)).toEqual([]);
     const other = Number(await page.locator('canvas.other-picture').getAttribute('data-frame'));
     await page.getByRole('button', { name: 'Go on in part 2' }).click();
     await shownFrame(page, other);
     expect(await burnedCounter(page)).toBe(other);
+    await page.getByRole('button', { name: 'Rename part 2' }).click();
+    await page.getByLabel('Name of this film').fill('Whole game');
+    await page.getByText('another film of this game is called so').first().waitFor();
+    await page.getByLabel('Name of this film').fill('bench side');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'bench side', pressed: true }).waitFor();
     await page.getByRole('button', { name: 'Untie' }).click();
     await page.getByRole('button', { name: 'Tie to whole game by an event' }).waitFor();
   });

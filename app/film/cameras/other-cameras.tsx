@@ -4,7 +4,9 @@ import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { edit, endStep } from '../../shell/book.ts';
 import { clockText } from '../film-clock.ts';
+import { isLive } from '../live/live-part.ts';
 import type { Player } from '../player.ts';
+import { CameraFrame, useOtherFilm } from './camera-frame.tsx';
 import { OtherPicture } from './other-picture.tsx';
 import { clockBetween, type EventFrame, eventFrameOf } from './tied-clock.ts';
 import './other-cameras.css';
@@ -37,7 +39,11 @@ export function OtherCameras({
   /** To a film of the game, and a frame of it. */
   readonly onGo: (film: FilmId, frameIndex?: number) => void;
 }) {
-  const others = inOrder(game.films).filter(([id]) => id !== partId) as [FilmId, FilmPart][];
+  // What was marked live has no pictures: its clock is tied where its moments are.
+  const others = inOrder(game.films).filter(([id, part]) => id !== partId && !isLive(part)) as [
+    FilmId,
+    FilmPart,
+  ][];
   if (others.length === 0) return null;
   const here = () => eventFrameOf(player.film.index, player.now().frameIndex);
   if (draft && draft.with === partId) {
@@ -49,6 +55,7 @@ export function OtherCameras({
           It is at {clockText(draft.event.filmTimeS)} of {first?.label}, frame {draft.event.frameIndex}. Stop
           where this film shows the very same.
         </p>
+        {first && <TiePicture part={first} frameIndex={draft.event.frameIndex} />}
         <p className="other-acts">
           <Act
             lead
@@ -94,6 +101,21 @@ export function OtherCameras({
         ))}
       </ul>
     </section>
+  );
+}
+
+/** What the other film shows at the event, to look for the same. */
+function TiePicture({ part, frameIndex }: { readonly part: FilmPart; readonly frameIndex: number }) {
+  const other = useOtherFilm(part);
+  return (
+    <figure className="tie-picture">
+      <CameraFrame other={other} frameIndex={frameIndex} />
+      <figcaption className="q3">
+        {other.isGone
+          ? `${part.fileName} is not at hand, so its picture cannot be shown.`
+          : `${part.label}, frame ${frameIndex}`}
+      </figcaption>
+    </figure>
   );
 }
 

@@ -81,8 +81,11 @@ describe('moments', () => {
       await page.getByRole('button', { name: 'done, missed or not seen' }).click();
       await page.locator('.moment-filter').getByRole('option', { name: 'done', exact: true }).click();
       await page.getByRole('button', { name: 'Change all 2 shown' }).click();
+      // As it is, until something is said.
+      const change = page.getByRole('button', { name: 'Change 2 moments' });
+      expect(await change.getAttribute('aria-disabled')).toBe('true');
       await page.getByLabel('to', { exact: true }).selectOption({ label: 'Blue' });
-      await page.getByRole('button', { name: 'Change 2 moments' }).click();
+      await change.click();
       await page.getByText('2 moments changed.').waitFor();
       await expect.poll(async () => (await rows(page).allInnerTexts()).join()).toMatch(/Blue[\s\S]*Blue/);
       await page.getByRole('button', { name: 'Undo', exact: true }).click();
@@ -125,6 +128,7 @@ describe('moments from files and into files', () => {
       await page.getByRole('button', { name: 'Moments in and out' }).click();
       await page.getByLabel('A file of moments').setInputFiles(table);
       const take = page.getByRole('button', { name: 'Take the moments' });
+      await page.getByText('say first what one of its words means', { exact: true }).waitFor();
       await page
         .getByLabel('What puck won means')
         .selectOption({ label: 'The nearest hunts the lost puck: done' });
@@ -134,6 +138,7 @@ describe('moments from files and into files', () => {
       await page.getByRole('button', { name: 'happens at the picture shown', exact: true }).click();
       await take.click();
       await page.getByText('2 moments came in.').waitFor();
+      await expect.poll(async () => (await rows(page).allInnerTexts()).join('\n')).toContain('events.csv');
       // The draw is tied to 5.0 s; 8 and 13 s later the others.
       await expect
         .poll(async () => (await rows(page).allInnerTexts()).join('\n'))
@@ -147,7 +152,28 @@ describe('moments from files and into files', () => {
         page.waitForEvent('download'),
         page.getByRole('button', { name: 'Words for a player (WebVTT)' }).click(),
       ]);
-      expect(readFileSync((await file.path())!, 'utf8')).toMatch(/^WEBVTT\n\n00:00:13\.000 --> /);
+      expect(readFileSync((await file.path())!, 'utf8')).toMatch(
+        /^WEBVTT\n\nmoment \S+, frame 390 alone\n00:00:13\.000 --> 00:00:14\.000\nThe nearest hunts the lost puck: done\n14 Nakatani · period 1\n/,
+      );
+      const [own] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'A table (CSV)' }).click(),
+      ]);
+      // Our own files say all of themselves: nothing is asked, and nothing doubled.
+      const takeAgain = async (name: string, path: string, said: string) => {
+        const [mimeType, buffer] = ['text/plain', readFileSync(path)];
+        await page.getByLabel('A file of moments').setInputFiles({ name, mimeType, buffer });
+        await page.getByText(said).waitFor();
+      };
+      const ownPath = (await own.path())!;
+      await takeAgain('own.csv', ownPath, '0 moments came in. 2 were here already and stay as they are.');
+      await page.getByRole('button', { name: 'Change all 2 shown' }).click();
+      await page.getByRole('button', { name: 'Take 2 moments out' }).click();
+      await takeAgain('own.csv', ownPath, '2 moments came in.');
+      await takeAgain('own.vtt', (await file.path())!, '0 moments came in. 2 were here already');
+      await expect
+        .poll(async () => (await rows(page).allInnerTexts()).join('\n'))
+        .toMatch(/0:13\.0[\s\S]*14 Nakatani[\s\S]*period 1[\s\S]*events\.csv[\s\S]*0:18\.0/);
       await page
         .getByLabel('A file of moments')
         .setInputFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{') });
