@@ -51,7 +51,7 @@ export const manyRun = (playable: Playable, options: ManyRunOptions): ManyTally 
       ...(memory && { memory }),
       ...(until && { until }),
       // Nothing that is counted is read from the tracks' findings.
-      trackFindings: false,
+      isShown: false,
       strideHz,
     });
     addRep(book, run, counterOrderOf(seed, rep), rep);

@@ -1,4 +1,5 @@
 import type { BankShot } from './bank-shot.ts';
+import type { BankStraights, Straight } from './bank-straights.ts';
 import type { Receiver } from './pass-parts.ts';
 
 /** At most this many times at which puck and blade are level along the puck's last straight: see `Meeting`. */
@@ -34,26 +35,52 @@ export class Meeting {
   private acrossMps = 0;
   private swingAlong = 0;
   private swingAcross = 0;
+  private readonly shot: BankShot;
+  private readonly maxTimeS: number;
   private readonly driveX: number;
   private readonly driveY: number;
   private readonly tauS: number;
 
   constructor(
-    private readonly shot: BankShot,
+    private readonly straights: BankStraights,
     private readonly receiver: Receiver,
-    private readonly maxTimeS: number,
   ) {
+    this.shot = straights.shot;
+    this.maxTimeS = straights.maxTimeS;
     const drive = receiver.drive;
     this.driveX = drive ? drive.topSpeedMps * Math.cos(drive.driveRad) : receiver.velocityMps.xMps;
     this.driveY = drive ? drive.topSpeedMps * Math.sin(drive.driveRad) : receiver.velocityMps.yMps;
     this.tauS = drive ? drive.tauS : 1;
   }
 
+  /** Finds the slots for a straight that was followed before. */
+  findOn(straight: Straight): void {
+    const { shot } = this;
+    if (this.receiver.drive) {
+      // Where the next boards are is asked too: that takes the whole trace.
+      this.straights.trace(straight.arcM);
+      this.find();
+      return;
+    }
+    shot.xM = straight.xM;
+    shot.yM = straight.yM;
+    shot.outX = straight.outX;
+    shot.outY = straight.outY;
+    shot.speedMps = straight.speedMps;
+    shot.timeS = straight.timeS;
+    this.findUntil(straight.stopS);
+  }
+
   /** Finds the slots for where the shot's trace stands now. */
   find(): void {
+    const { shot } = this;
+    this.findUntil(shot.slide.stopTime(shot.speedMps));
+  }
+
+  private findUntil(stopS: number): void {
     const { shot, has } = this;
     has[0] = has[1] = has[2] = false;
-    this.capS = Math.min(this.maxTimeS - shot.timeS, shot.slide.stopTime(shot.speedMps));
+    this.capS = Math.min(this.maxTimeS - shot.timeS, stopS);
     this.project();
     const driven = this.receiver.drive !== undefined && (this.swingAlong !== 0 || this.swingAcross !== 0);
     if (driven) this.findDriven();

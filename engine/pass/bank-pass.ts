@@ -5,6 +5,7 @@ import type { IcePoint } from '../units/points.ts';
 import { type BankLooks, cellsNear, looksAlong, type NearLaunch, SMALLEST_CELL_M } from './bank-looks.ts';
 import { Meeting, SLOTS } from './bank-meeting.ts';
 import { BankShot } from './bank-shot.ts';
+import { BankStraights, type Cell, movedM, type Straight, turnCosOf, turnsTooFar } from './bank-straights.ts';
 import { receiverBladeAt, receiverVelocityAt } from './blade.ts';
 import type { BankBounce, BankPass, Receiver } from './pass-parts.ts';
 import { dipBottom, rootBetween } from './search-along.ts';
@@ -20,25 +21,15 @@ export type BankSearch = (receiver: Receiver, near?: NearLaunch) => readonly Ban
 
 const LONGEST_PASS_S = 6;
 
-/** One look at the boards: the slots there, and which way the puck leaves. */
+/** One look at the boards: the slots there. */
 interface Look {
-  readonly arcM: number;
-  readonly valid: boolean;
-  readonly outX: number;
-  readonly outY: number;
-  readonly lastX: number;
-  readonly lastY: number;
+  readonly at: Straight;
   readonly capS: number;
-  readonly speedMps: number;
   readonly has: readonly boolean[];
   readonly afterS: readonly number[];
   readonly missM: readonly number[];
 }
 
-/** A cell turns the puck's way out by less than this. */
-const CELL_TURN_COS = Math.cos(0.3);
-/** How far the place of the last bounce may move within a cell when there are two. */
-const CELL_LAST_BOUNCE_M = 2;
 const MISS_TOLERANCE_M = 1e-6;
 
 /**
@@ -74,51 +65,44 @@ export const bankSearch = (
   if (!(launchSpeedMps > 0)) return () => [];
   const shot = new BankShot(boards, model, passerM, launchSpeedMps);
   const looks = looksAlong(shot);
-  const bounceCount = options.bounceCount ?? 1;
-  const maxTimeS = options.maxTimeS ?? LONGEST_PASS_S;
+  const straights = new BankStraights(
+    shot,
+    looks,
+    options.bounceCount ?? 1,
+    options.maxTimeS ?? LONGEST_PASS_S,
+  );
   return (receiver, near) =>
-    passesAlong(shot, near ? cellsNear(looks, near) : looks, receiver, launchSpeedMps, bounceCount, maxTimeS);
+    passesAlong(straights, near ? cellsNear(looks, near) : looks, receiver, launchSpeedMps);
 };
 
 const passesAlong = (
-  shot: BankShot,
+  straights: BankStraights,
   { arcsM, isSkipped }: BankLooks,
   receiver: Receiver,
   launchSpeedMps: number,
-  bounceCount: 1 | 2,
-  maxTimeS: number,
 ): readonly BankPass[] => {
-  const meeting = new Meeting(shot, receiver, maxTimeS);
+  const { shot, bounceCount } = straights;
+  const meeting = new Meeting(straights, receiver);
   const receiverMps = Math.max(
     Math.hypot(receiver.velocityMps.xMps, receiver.velocityMps.yMps),
     receiver.drive?.topSpeedMps ?? 0,
   );
   const found: BankPass[] = [];
 
-  const trace = (arcM: number): boolean => {
-    if (!shot.first(arcM)) return false;
-    for (let bounce = 1; bounce < bounceCount; bounce++) if (!shot.next()) return false;
-    return shot.timeS < maxTimeS;
-  };
-  const look = (arcM: number): Look => {
-    const valid = trace(arcM);
-    if (valid) meeting.find();
+  const look = (at: Straight): Look => {
+    if (!at.valid) return { at, capS: 0, has: NO_SLOTS, afterS: NO_TIMES, missM: NO_TIMES };
+    meeting.findOn(at);
+    const { has, afterS, missM } = meeting;
     return {
-      arcM,
-      valid,
-      outX: shot.outX,
-      outY: shot.outY,
-      lastX: shot.xM,
-      lastY: shot.yM,
+      at,
       capS: meeting.capS,
-      speedMps: shot.speedMps,
-      has: valid ? [meeting.has[0]!, meeting.has[1]!, meeting.has[2]!] : NO_SLOTS,
-      afterS: valid ? [meeting.afterS[0]!, meeting.afterS[1]!, meeting.afterS[2]!] : NO_TIMES,
-      missM: valid ? [meeting.missM[0]!, meeting.missM[1]!, meeting.missM[2]!] : NO_TIMES,
+      has: [has[0]!, has[1]!, has[2]!],
+      afterS: [afterS[0]!, afterS[1]!, afterS[2]!],
+      missM: [missM[0]!, missM[1]!, missM[2]!],
     };
   };
   const missAt = (arcM: number, slot: number): number => {
-    if (!trace(arcM)) return Number.NaN;
+    if (!straights.trace(arcM)) return Number.NaN;
     meeting.find();
     return meeting.has[slot] ? meeting.missM[slot]! : Number.NaN;
   };
@@ -138,13 +122,13 @@ const passesAlong = (
     const sign = middle.missM[slot]! >= 0 ? 1 : -1;
     const bottomM = dipBottom(
       arc => sign * missAt(arc, slot),
-      [left.arcM, middle.arcM, right.arcM],
+      [left.at.arcM, middle.at.arcM, right.at.arcM],
       [sign * left.missM[slot]!, sign * middle.missM[slot]!, sign * right.missM[slot]!],
     );
     if (bottomM === undefined) return;
     const miss = missAt(bottomM, slot);
-    refine(left.arcM, bottomM, left.missM[slot]!, miss, slot);
-    refine(bottomM, right.arcM, miss, right.missM[slot]!, slot);
+    refine(left.at.arcM, bottomM, left.missM[slot]!, miss, slot);
+    refine(bottomM, right.at.arcM, miss, right.missM[slot]!, slot);
   };
 
   let before: Look | undefined;
@@ -165,20 +149,20 @@ const passesAlong = (
         if (!(last.has[slot] && next.has[slot])) continue;
         const from = last.missM[slot]!;
         const to = next.missM[slot]!;
-        if (from >= 0 !== to >= 0) refine(last.arcM, next.arcM, from, to, slot);
+        if (from >= 0 !== to >= 0) refine(last.at.arcM, next.at.arcM, from, to, slot);
       }
       if (before) checkDips(before, last, next);
     }
     before = last;
     last = next;
   };
-  /** Hands on the looks from the one after `from` up to `to`, halving where too much happens in between. */
-  const walk = (from: Look, to: Look): void => {
-    const widthM = to.arcM - from.arcM;
-    if (widthM > SMALLEST_CELL_M && needsHalving(from, to, widthM, bounceCount, receiverMps)) {
-      const middle = look((from.arcM + to.arcM) / 2);
-      walk(from, middle);
-      walk(middle, to);
+  /** Hands on the looks of a cell from the one after its first up to its last, halving where too much happens in between. */
+  const walk = (cell: Cell, from: Look, to: Look): void => {
+    if (turnsTooFar(cell, bounceCount) || slotsComeOrGo(cell, from, to, receiverMps)) {
+      const [before, after] = straights.halvesOf(cell);
+      const middle = look(before.to);
+      walk(before, from, middle);
+      walk(after, middle, to);
     } else take(to);
   };
 
@@ -188,12 +172,13 @@ const passesAlong = (
       from = before = last = undefined;
       continue;
     }
+    const cell = straights.cellBefore(index);
     if (!from) {
-      from = look(arcsM[index - 1]!);
+      from = look(cell.from);
       take(from);
     }
-    const to = look(arcsM[index]!);
-    walk(from, to);
+    const to = look(cell.to);
+    walk(cell, from, to);
     from = to;
   }
   return found.sort((one, other) => one.launchRad - other.launchRad);
@@ -202,21 +187,9 @@ const passesAlong = (
 const NO_SLOTS = [false, false, false];
 const NO_TIMES = [0, 0, 0];
 
-const needsHalving = (
-  from: Look,
-  to: Look,
-  widthM: number,
-  bounceCount: number,
-  receiverMps: number,
-): boolean => {
-  if (from.valid !== to.valid) return true;
-  if (!from.valid) return false;
-  const turnCos = from.outX * to.outX + from.outY * to.outY;
-  const movedM = Math.abs(from.lastX - to.lastX) + Math.abs(from.lastY - to.lastY);
-  if (widthM > SMALLEST_CELL_M * 10) {
-    if (turnCos < CELL_TURN_COS) return true;
-    if (bounceCount > 1 && movedM > CELL_LAST_BOUNCE_M) return true;
-  }
+/** Whether a slot appears or vanishes within a cell, where a pass may be. */
+const slotsComeOrGo = (cell: Cell, from: Look, to: Look, receiverMps: number): boolean => {
+  if (!cell.from.valid || cell.widthM <= SMALLEST_CELL_M) return false;
   for (let slot = 0; slot < SLOTS; slot++) {
     if (from.has[slot] === to.has[slot]) continue;
     const there = from.has[slot] ? from : to;
@@ -225,7 +198,9 @@ const needsHalving = (
     if (!(afterS > 0 && afterS < Math.max(there.capS, other.capS) * 1.05 + 0.05)) continue;
     // How far the puck's way shifts within the cell, and how much the meeting time can then run off where two slots
     // join (gap ≥ half its curvature × time², curvature at least the ice's slowing): a larger miss stays a miss.
-    const shiftM = Math.sqrt(Math.max(0, 2 - 2 * turnCos)) * there.speedMps * afterS + 2 * movedM;
+    const shiftM =
+      Math.sqrt(Math.max(0, 2 - 2 * turnCosOf(cell.from, cell.to))) * there.at.speedMps * afterS +
+      2 * movedM(cell.from, cell.to);
     const missMayMoveM = shiftM + receiverMps * Math.sqrt(shiftM * JOIN_S2_PER_M);
     if (Math.abs(there.missM[slot]!) < 2 * missMayMoveM) return true;
   }

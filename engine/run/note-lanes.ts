@@ -31,21 +31,7 @@ export const noteLanes = (
   for (const by of opponents) {
     const cut = findCutOff(by, flight.path, untilS, lowAgainS);
     if (!cut) continue;
-    const margin = laneMargins(flight.path, untilS, [laneOpponentOf(by)])[0]!;
-    const row = run.playable.level.rows.reactionS;
-    run.findings.push({
-      kind: 'laneShut',
-      weight: 'look',
-      timeS: flight.releasedS + cut.afterS,
-      atM: margin.atM,
-      spots: [by.spot.id, passer.spot.id],
-      act: act.id,
-      value: Math.min(0, margin.marginS),
-      threshold: 0,
-      unit: 's',
-      status: row.status,
-      source: row.source,
-    });
+    if (run.isShown) noteShutLane(run, passer, act, flight, by, cut.afterS);
     if (cut.afterS >= firstS) continue;
     firstS = cut.afterS;
     flight.cutBy = by;
@@ -54,6 +40,33 @@ export const noteLanes = (
     flight.cutY = cut.pushY;
   }
   if (flight.cutBy) sendToCutOff(run, flight.cutBy, flight.cutX, flight.cutY);
+};
+
+/** The margin is the least over the whole way, looked for as long as all else of a rep takes: only where somebody reads it. */
+const noteShutLane = (
+  run: RunState,
+  passer: Actor,
+  act: PlayableAct,
+  { path, releasedS, meetS }: Flight,
+  by: Actor,
+  afterS: number,
+): void => {
+  const untilS = Math.min(meetS - releasedS, path.endTimeS);
+  const margin = laneMargins(path, untilS, [laneOpponentOf(by)])[0]!;
+  const row = run.playable.level.rows.reactionS;
+  run.findings.push({
+    kind: 'laneShut',
+    weight: 'look',
+    timeS: releasedS + afterS,
+    atM: margin.atM,
+    spots: [by.spot.id, passer.spot.id],
+    act: act.id,
+    value: Math.min(0, margin.marginS),
+    threshold: 0,
+    unit: 's',
+    status: row.status,
+    source: row.source,
+  });
 };
 
 const laneOpponentOf = (actor: Actor): LaneOpponent => ({

@@ -45,10 +45,10 @@ export interface RunOptions {
   /** The rep is broken off after the step in which this becomes true of what has happened: for who asks one thing only. */
   readonly until?: (events: readonly RunEvent[]) => boolean;
   /**
-   * False leaves out the findings that are read from the finished tracks (`findingsOfTracks`), for who asks for events alone. What is noted
-   * while the rep is played stays, and tracks and events are the same.
+   * False for who looks at events and numbers alone: leaves out the findings that are read from the finished tracks (`findingsOfTracks`), and
+   * those of shut lanes. What else is noted while the rep is played stays, and tracks and events are the same.
    */
-  readonly trackFindings?: boolean;
+  readonly isShown?: boolean;
   /**
    * Strides a second, a divisor of 120; 120 when left out. Fewer for who plays many reps: what happens inside a stride is still found where it
    * happens, but who reacts from afar decides less often. There are 120 samples a second all the same.
@@ -91,8 +91,7 @@ export const runDrill = (playable: Playable, options: RunOptions = {}): Run => {
   for (const puck of run.pucks) noteMissed(run, puck);
   const { tracks, pucks } = tracksOf(recorder, run.actors, run.pucks);
   const noted = [...run.findings, ...leftoverFindings(run)];
-  const findings =
-    options.trackFindings === false ? noted : [...noted, ...findingsOfTracks(run, tracks, pucks, noted)];
+  const findings = !run.isShown ? noted : [...noted, ...findingsOfTracks(run, tracks, pucks, noted)];
   return {
     stepHz: STEP_HZ,
     sampleCount: recorder.count,
@@ -151,6 +150,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     nearWatches: nearWatchesOf(playable, actors),
     lackedPuck: [],
     strideHz,
+    isShown: options.isShown ?? true,
     recorder: recorderOf(actors.length, options.memory),
     nowS: 0,
     knownS: Number.NaN,

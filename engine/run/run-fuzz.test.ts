@@ -235,8 +235,8 @@ describe('any drill', () => {
       const playable = playableFrom(plan, levelId, choice);
       for (let rep = 0; rep < 3; rep++) {
         const draw = humanDraw(playable, 3, rep);
-        const short = runDrill(playable, { ...draw, trackFindings: false, strideHz: STEP_HZ });
-        const long = runDrill(playable, { ...draw, trackFindings: false, strideHz: MANY_STRIDE_HZ });
+        const short = runDrill(playable, { ...draw, isShown: false, strideHz: STEP_HZ });
+        const long = runDrill(playable, { ...draw, isShown: false, strideHz: MANY_STRIDE_HZ });
         for (const outcome of outcomesOf(plan)) {
           const a = judgeRep(outcome, short, playable);
           const b = judgeRep(outcome, long, playable);

@@ -12,13 +12,13 @@ describe('a run without the findings of its tracks', () => {
     for (const one of [plan, drillOf()]) {
       const playable = playableFrom(one);
       const whole = runDrill(playable);
-      const short = runDrill(playable, { trackFindings: false });
+      const short = runDrill(playable, { isShown: false });
       expect({ ...short, findings: [] }).toEqual({ ...whole, findings: [] });
       for (const finding of short.findings) expect(whole.findings).toContainEqual(finding);
     }
     const kinds = runDrill(playableFrom(plan)).findings.map(({ kind }) => kind);
     expect(kinds).toContain('pathsCrossTooFast');
-    expect(runDrill(playableFrom(plan), { trackFindings: false }).findings).toEqual([]);
+    expect(runDrill(playableFrom(plan), { isShown: false }).findings).toEqual([]);
   });
 });
 

@@ -56,6 +56,8 @@ export interface RunState {
   readonly lackedPuck: { readonly actor: Actor; readonly act: PlayableAct; readonly timeS: number }[];
   /** Strides a second: the run is stepped from one to the next. */
   readonly strideHz: number;
+  /** Somebody reads all findings of the rep. */
+  readonly isShown: boolean;
   readonly recorder: Recorder;
   nowS: number;
   /** Next time at which something is known to happen; NaN when that must be looked for again. */
