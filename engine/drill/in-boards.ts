@@ -36,13 +36,8 @@ export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: nu
  */
 export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDecelMps2: number }): void => {
   const { stopDecelMps2 } = power;
-  const { lengthM, widthM, cornerRadiusM } = boards;
-  const qx = Math.abs(body.xM) - lengthM / 2 + cornerRadiusM;
-  const qy = Math.abs(body.yM) - widthM / 2 + cornerRadiusM;
   const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;
-  // No nearer to the boards than to their corner cut off: most are so far from them that this is all there is to ask.
-  const surelyM = cornerRadiusM - Math.max(qx, qy, qx + qy) - BOARDS_ROOM_M.value;
-  if (2 * stopDecelMps2 * surelyM >= speed2) return;
+  if (!mayMindBoards(boards, body.xM, body.yM, speed2, power)) return;
   const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
   if (2 * stopDecelMps2 * roomM >= speed2) return;
   const outX = outwardX(boards, body.xM, body.yM);
@@ -54,6 +49,22 @@ export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDec
     body.yMps -= (intoMps - mayMps) * outY;
   }
   if (roomM < 0) pushInside(boards, body);
+};
+
+/**
+ * Whether `mindBoards` may have anything to say to somebody at (x, y) with the square `speed2` of a speed (metres, m²/s²). No place is nearer to
+ * the boards than to their corners cut off: most are so far from those that this is all there is to ask.
+ */
+export const mayMindBoards = (
+  { lengthM, widthM, cornerRadiusM }: Boards,
+  xM: number,
+  yM: number,
+  speed2: number,
+  { stopDecelMps2 }: { readonly stopDecelMps2: number },
+): boolean => {
+  const qx = Math.abs(xM) - lengthM / 2 + cornerRadiusM;
+  const qy = Math.abs(yM) - widthM / 2 + cornerRadiusM;
+  return 2 * stopDecelMps2 * (cornerRadiusM - Math.max(qx, qy, qx + qy) - BOARDS_ROOM_M.value) < speed2;
 };
 
 /** Moves a point nearer to the boards than a skater can be to where one can. */

@@ -111,7 +111,9 @@ const allPerS = (run: RunState, puck: PuckPlay): number => {
   let most = 0;
   for (const by of run.actors) {
     if (!contests(by, owner)) continue;
-    const perS = (isContaining(run, by, owner) ? CONTAIN_RATIO.value : 1) * perSOf(run, puck, owner, by);
+    const freePerS = perSOf(run, puck, owner, by);
+    if (freePerS === 0) continue;
+    const perS = (isContaining(run, by, owner) ? CONTAIN_RATIO.value : 1) * freePerS;
     sum += perS;
     if (perS <= most) continue;
     most = perS;

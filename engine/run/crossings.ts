@@ -7,7 +7,7 @@ import { takeFree, takesFree } from './free-puck.ts';
 import { comesNear, isNear, type NearWatch } from './near-watch.ts';
 import { receive } from './play-flight.ts';
 import { type PuckPlay, tryPuck } from './puck-play.ts';
-import type { RunState } from './run-state.ts';
+import { type RunState, setZone } from './run-state.ts';
 import { SAME_PLACE_M, tryStep } from './try-step.ts';
 
 /** The first thing that happens inside a stretch without a known time: a line crossed, a chase at its end, a late pass in reach. */
@@ -57,7 +57,7 @@ export const takeCrossing = (run: RunState, crossing: Crossing): void => {
   } else if (what.kind === 'spotLine' && actor) {
     const line = run.lineIds[Math.min(actor.zone, what.zone)]!;
     const spot = actor.spot.id;
-    actor.zone = what.zone;
+    setZone(run, actor, what.zone);
     run.events.push({ kind: 'spotCrosses', timeS: run.nowS, atM: placeOf(actor), spot, line });
     fireCue(run, { on: 'spotCrosses', spot, line, timeS: run.nowS });
   } else if (what.near) {
@@ -88,16 +88,21 @@ const NOTHING: readonly Watch[] = [];
 
 /** What has happened at the end of the step tried. Makes no garbage while nothing has. */
 const happeningNow = (run: RunState): readonly Watch[] => {
-  const { lineXM, actors, numbers } = run;
+  const { lineXM, actors, numbers, zoneFromM, zoneToM } = run;
   let found: Watch[] | undefined;
   for (let a = 0; a < actors.length; a++) {
     const actor = actors[a]!;
-    const zone = zoneBeside(lineXM, actor.zone, numbers[actor.nextAt]!);
-    if (zone !== actor.zone) (found ??= []).push({ kind: 'spotLine', actor, puck: null, zone });
-    if ((actor.motion === 'chase' || (actor.motion === 'steal' && !actor.hasCaughtUp)) && isCaught(actor)) {
+    const xM = numbers[actor.nextAt]!;
+    if (xM > zoneToM[a]! || xM <= zoneFromM[a]!) {
+      const zone = zoneBeside(lineXM, actor.zone, xM);
+      (found ??= []).push({ kind: 'spotLine', actor, puck: null, zone });
+    }
+    const { motion } = actor;
+    if (motion === 'route' || motion === 'gap') continue;
+    if ((motion === 'chase' || (motion === 'steal' && !actor.hasCaughtUp)) && isCaught(actor)) {
       (found ??= []).push({ kind: 'caught', actor, puck: null, zone: 0 });
     }
-    if (actor.motion === 'face' && facesIt(actor)) {
+    if (motion === 'face' && facesIt(actor)) {
       (found ??= []).push({ kind: 'faces', actor, puck: null, zone: 0 });
     }
   }

@@ -25,7 +25,7 @@ import { recordSample } from './record-sample.ts';
 import { type RunMemory, recorderOf, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run, RunEvent } from './run-result.ts';
-import { actorNamed, type RunState, zoneOf } from './run-state.ts';
+import { actorNamed, type RunState, setZone, zoneOf } from './run-state.ts';
 
 export interface RunOptions {
   /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
@@ -136,6 +136,8 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lineIds,
     lineXM: lineIds.map(id => rink.lines[id].centreXM),
     actors,
+    zoneFromM: new Float64Array(actors.length),
+    zoneToM: new Float64Array(actors.length),
     numbers,
     now: numbers.subarray(0, numbers.length / 2),
     pucks: playable.pucks.map(start => puckAtStart(playable, start)),
@@ -160,7 +162,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
   });
   setGuards(run);
   for (const actor of actors) {
-    actor.zone = zoneOf(run.lineXM, actor.xM);
+    setZone(run, actor, zoneOf(run.lineXM, actor.xM));
     actor.dueS = dueOf(run, actor).dueS;
   }
   for (const puck of run.pucks) puck.zone = zoneOf(run.lineXM, puck.xM);

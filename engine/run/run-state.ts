@@ -34,6 +34,9 @@ export interface RunState {
   readonly lineIds: readonly LineId[];
   readonly lineXM: readonly number[];
   readonly actors: readonly Actor[];
+  /** Between which x each of them is while in the zone where it is: at or below the first, or above the second, it has left it. */
+  readonly zoneFromM: Float64Array;
+  readonly zoneToM: Float64Array;
   /** What changes of them at every step; see `actor-numbers.ts`. */
   readonly numbers: Float64Array;
   /** The first half of it. */
@@ -74,4 +77,11 @@ export const zoneOf = (lineXM: readonly number[], xM: number): number => {
   let zone = 0;
   while (zone < lineXM.length && lineXM[zone]! < xM) zone++;
   return zone;
+};
+
+/** Only this changes the zone of a skater: the places at which it is left go with it. */
+export const setZone = ({ zoneFromM, zoneToM, lineXM }: RunState, actor: Actor, zone: number): void => {
+  actor.zone = zone;
+  zoneFromM[actor.index] = zone > 0 ? lineXM[zone - 1]! : Number.NEGATIVE_INFINITY;
+  zoneToM[actor.index] = zone < lineXM.length ? lineXM[zone]! : Number.POSITIVE_INFINITY;
 };

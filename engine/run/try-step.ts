@@ -1,12 +1,11 @@
-import { mindBoards } from '../drill/in-boards.ts';
+import { mayMindBoards, mindBoards } from '../drill/in-boards.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import { placeOnRoute } from '../motion/planned-route.ts';
-import { moveUnderPush } from '../motion/reactive-step.ts';
 import { indexAhead } from '../motion/route-ahead.ts';
 import type { Stretch } from '../motion/stretch.ts';
 import type { Boards } from '../rink/boards.ts';
 import { type Actor, FACING_FROM_MPS2, isFacingFrom } from './actor.ts';
-import { copyBody, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
+import { FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { RunState } from './run-state.ts';
 
 /**
@@ -51,20 +50,56 @@ const tried = movingBodyAt(0, 0);
 
 /** Sets the numbers of `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
 export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
-  const { numbers, at, nextAt, push } = actor;
-  if (actor.motion === 'route' && actor.route) placeOnRoute(actor.route, stretch, tried);
-  else {
-    copyBody(numbers, at, tried);
-    if (tried.xMps !== 0 || tried.yMps !== 0 || push.x !== 0 || push.y !== 0) {
-      moveUnderPush(tried, actor, stretch);
-      mindBoards(boards, tried, actor.model);
+  const { numbers, nextAt } = actor;
+  if (actor.motion === 'route' && actor.route) {
+    placeOnRoute(actor.route, stretch, tried);
+    numbers[nextAt] = tried.xM;
+    numbers[nextAt + Y] = tried.yM;
+    numbers[nextAt + X_MPS] = tried.xMps;
+    numbers[nextAt + Y_MPS] = tried.yMps;
+  } else pushOn(actor, stretch, boards);
+  turnFacing(actor, stretch);
+};
+
+/**
+ * Moves who is not on a route, in the block of numbers: `moveUnderPush`, written out so that no number leaves it, and the boards minded where
+ * they may be near.
+ */
+const pushOn = (
+  { numbers, at, nextAt, push, power, model, stepKeeps }: Actor,
+  over: Stretch,
+  boards: Boards,
+): void => {
+  let xM = numbers[at]!;
+  let yM = numbers[at + Y]!;
+  let xMps = numbers[at + X_MPS]!;
+  let yMps = numbers[at + Y_MPS]!;
+  if (xMps !== 0 || yMps !== 0 || push.x !== 0 || push.y !== 0) {
+    const { lengthS } = over;
+    const keeps = lengthS === over.wholeS ? stepKeeps : Math.exp(-lengthS / power.tauS);
+    const drawnS = power.tauS * (1 - keeps);
+    const wantX = power.topSpeedMps * push.x;
+    const wantY = power.topSpeedMps * push.y;
+    xM += wantX * lengthS + (xMps - wantX) * drawnS;
+    yM += wantY * lengthS + (yMps - wantY) * drawnS;
+    xMps = keeps * xMps + (1 - keeps) * wantX;
+    yMps = keeps * yMps + (1 - keeps) * wantY;
+    if (mayMindBoards(boards, xM, yM, xMps * xMps + yMps * yMps, model)) {
+      tried.xM = xM;
+      tried.yM = yM;
+      tried.xMps = xMps;
+      tried.yMps = yMps;
+      mindBoards(boards, tried, model);
+      xM = tried.xM;
+      yM = tried.yM;
+      xMps = tried.xMps;
+      yMps = tried.yMps;
     }
   }
-  numbers[nextAt] = tried.xM;
-  numbers[nextAt + Y] = tried.yM;
-  numbers[nextAt + X_MPS] = tried.xMps;
-  numbers[nextAt + Y_MPS] = tried.yMps;
-  turnFacing(actor, stretch);
+  numbers[nextAt] = xM;
+  numbers[nextAt + Y] = yM;
+  numbers[nextAt + X_MPS] = xMps;
+  numbers[nextAt + Y_MPS] = yMps;
 };
 
 /** Makes the step that was tried the present. */
