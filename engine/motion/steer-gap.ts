@@ -38,6 +38,7 @@ export const steerGap = (
   carrier: Carrier,
   nowS: number,
   dares: boolean,
+  mayTurn: boolean,
 ): boolean => {
   const { goal, netM, gapM } = keeper;
   const netX = netM.xM - whom.xM;
@@ -57,7 +58,7 @@ export const steerGap = (
   keepInside(boards, goal);
   faceTo(keeper, self, whom);
   const expected = expectedRatio(whom, carrier);
-  const isFreeToTurn = nowS >= keeper.stance.changesUntilS && hasTimeToTurn(keeper, self, whom);
+  const isFreeToTurn = mayTurn && nowS >= keeper.stance.changesUntilS && hasTimeToTurn(keeper, self, whom);
   const begins = isFreeToTurn && changesStance(keeper, self, expected, nowS);
   if (nowS < keeper.stance.changesUntilS) glideThroughChange(keeper, self, keeper.stepS);
   else pushToGoal(keeper, self, expected, keeper, dares);

@@ -81,6 +81,11 @@ export class Actor extends BodyInBlock {
   alongRatio = Number.NaN;
   /** What a `face` turns to; it may move. */
   look: { readonly xM: number; readonly yM: number } | null = null;
+  /** The velocity that is to be added to keep off other bodies, m/s. */
+  /** Somebody may be in the way before the next look. */
+  mayMeet = true;
+  roomX = Number.NaN;
+  roomY = Number.NaN;
   /** How quickly the body turns now, rad/s. */
   turnRadps = TURN_RATE_RADPS.value;
   /** Act under way, −1 when none; and the next one in the list. */
@@ -105,7 +110,7 @@ export class Actor extends BodyInBlock {
   /** Number of rink lines with smaller x. */
   zone = 0;
 
-  /** `netM`: the net this side defends, metres. */
+  /** `netM`: the net this side defends, metres. `stepS`: a whole step of the run. `lookS`: from one look to the next, seconds. */
   constructor(
     numbers: Float64Array,
     readonly index: number,
@@ -113,6 +118,7 @@ export class Actor extends BodyInBlock {
     readonly model: SkaterModel,
     readonly netM: IcePoint,
     readonly stepS: number,
+    readonly lookS: number,
   ) {
     super(numbers, index * ACTOR_NUMBERS);
     this.nextAt = numbers.length / 2 + this.at;

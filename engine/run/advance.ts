@@ -10,7 +10,7 @@ import { takePuck, tryPuck } from './puck-play.ts';
 import { isSampleDue, recordSample, recordWithin } from './record-sample.ts';
 import type { RunState } from './run-state.ts';
 import { steer } from './steer.ts';
-import { strideEndS } from './stride.ts';
+import { decidesAtEveryStep, isLook, strideEndS } from './stride.ts';
 import { takeAll, tryAll } from './try-step.ts';
 
 /**
@@ -19,12 +19,16 @@ import { takeAll, tryAll } from './try-step.ts';
  */
 export const advanceTo = (run: RunState, stride: number): void => {
   const untilS = stride / run.strideHz;
+  if (isLook(run, stride)) run.isAnew = true;
   if (knownTimeOf(run) <= run.nowS) playAllDue(run);
   let cuts = 0;
   while (run.nowS < untilS) {
     const knownS = knownTimeOf(run);
     const toS = Math.min(strideEndS(run, untilS), knownS);
-    for (const actor of run.actors) if (actor.motion !== 'route') steer(run, actor);
+    for (const actor of run.actors) {
+      if (actor.motion !== 'route' && (run.isAnew || decidesAtEveryStep(run, actor))) steer(run, actor);
+    }
+    run.isAnew = false;
     moveOnTrial(run, toS, toS === untilS ? stride : WITHIN_STRIDE);
     const crossing = cuts < MOST_CUTS ? crossingIn(run, toS) : undefined;
     if (crossing) {
@@ -60,6 +64,7 @@ const knownTimeOf = (run: RunState): number => {
 const playAllDue = (run: RunState): void => {
   playDue(run);
   run.knownS = Number.NaN;
+  run.isAnew = true;
 };
 
 /** Plays all that is due now: ends of acts, the puck's meetings, then starts, passes and shots last. */

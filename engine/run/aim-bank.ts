@@ -66,8 +66,8 @@ const settle = (run: RunState, foreseen: Foreseen, search: BankSearch, first: Ba
   return null;
 };
 
-/** A later tangent mostly moves a pass by less than this; when it does not, all directions are looked at. */
-const NEAR_RAD = 0.3;
+/** A later tangent mostly moves a pass by less than the first; when it does not, farther directions are looked at. */
+const NEAR_RADS = [0.3, 0.9] as const;
 
 /** The pass to this receiver that leaves nearest to a direction; null when there is none. */
 const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): BankPass | null => {
@@ -77,8 +77,12 @@ const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): B
       (best, one) => (!best || apartRad(one) < apartRad(best) ? one : best),
       null,
     );
-  const near = nearestOf(search(receiver, { launchRad, withinRad: NEAR_RAD }));
-  return near && apartRad(near) <= NEAR_RAD ? near : nearestOf(search(receiver));
+  for (const withinRad of NEAR_RADS) {
+    const near = nearestOf(search(receiver, { launchRad, withinRad }));
+    // One farther off than that was only met beside: there may be nearer ones on the other side.
+    if (near && apartRad(near) <= withinRad) return near;
+  }
+  return nearestOf(search(receiver));
 };
 
 /** A receiver at steady velocity whose blade is where the foreseen one is at `meetS`. */

@@ -6,6 +6,7 @@ import type { Actor } from './actor.ts';
 import { GOALIE_PUSH_S, GOALIE_REACTS_S, GOALIE_SLIDE_MPS } from './goalie-rows.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
+import { stridesPerLook } from './stride.ts';
 
 /** A goalie stands no further before the net than this to be its goalie, metres: out at the top of the crease and a little more. */
 const BEFORE_NET_M = 3.5;
@@ -22,8 +23,8 @@ export const goalieModelOf = (model: SkaterModel): SkaterModel => ({
 
 /** Sets the goalies who have nothing else to do before their nets: as far out as they were put, with their eyes on the puck. */
 export const setGuards = ({ rink, actors, pucks, strideHz }: RunState): void => {
-  // A look at every stride, as many as go into a reaction.
-  const lookCount = Math.round(GOALIE_REACTS_S.value * strideHz);
+  // As many looks as go into a reaction.
+  const lookCount = Math.round((GOALIE_REACTS_S.value * strideHz) / stridesPerLook(strideHz));
   for (const actor of actors) {
     const net = guardedNet(rink, actor);
     if (!net) continue;
@@ -59,8 +60,8 @@ export const steerGuard = (run: RunState, actor: Actor): void => {
   if (puck) actor.look = puck;
   const xM = seenM[2 * guard.oldest]!;
   const yM = seenM[2 * guard.oldest + 1]!;
-  // Half a step of a shown run less than a stride: no look is missed by rounding, and none is had twice.
-  if (puck && run.nowS - guard.lookedAtS >= actor.stepS - STEP_S / 2) {
+  // Half a step of a shown run less than from one look to the next: no look is missed by rounding, and none is had twice.
+  if (puck && run.nowS - guard.lookedAtS >= actor.lookS - STEP_S / 2) {
     seenM[2 * guard.oldest] = puck.xM;
     seenM[2 * guard.oldest + 1] = puck.yM;
     guard.oldest = (guard.oldest + 1) % (seenM.length / 2);

@@ -7,6 +7,11 @@ import type { RunState } from './run-state.ts';
 
 const FAR_M2 = 10 ** 2;
 const APART_M2 = KEEP_APART_M.value ** 2;
+/**
+ * Who passes with so much room passes with enough until the next look too: two who turn and brake as hard as the levels can change their straight
+ * ways by less than this meanwhile.
+ */
+const SURE_M2 = (KEEP_APART_M.value + 0.5) ** 2;
 const SAME_PLACE_M = 1e-6;
 
 /**
@@ -16,9 +21,16 @@ const SAME_PLACE_M = 1e-6;
  * beaten to the side, not skated through. Scripted skaters turn aside for nobody. `self`: the skater's own body. Metres, seconds;
  * changes `actor.push`.
  */
-export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers }: RunState): void => {
-  const { push, at, whom } = actor;
+export const keepApart = (actor: Actor, self: Readonly<Body>, run: RunState): void => {
+  roomFor(actor, self, run);
+  makeRoom(actor);
+};
+
+/** Sets what the push of a steered skater lacks for that room. */
+export const roomFor = (actor: Actor, self: Readonly<Body>, { actors, numbers }: RunState): void => {
+  const { at, whom } = actor;
   const chasedAt = actor.motion === 'chase' && whom ? whom.at : at;
+  let mayMeet = false;
   let addX = 0;
   let addY = 0;
   for (let other = 0; other < actors.length * ACTOR_NUMBERS; other += ACTOR_NUMBERS) {
@@ -32,7 +44,9 @@ export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers 
     const toward = -(x * xMps + y * yMps);
     const speed2 = xMps * xMps + yMps * yMps;
     const across = x * yMps - y * xMps;
-    // Goes away, or passes on its straight way with room enough: most do, and need no division.
+    // Goes away, or passes on its straight way with room enough, and more than enough until the next look: most do, and need no division.
+    if (apart2 >= SURE_M2 && (toward <= 0 || across * across >= SURE_M2 * speed2)) continue;
+    mayMeet = true;
     if (apart2 >= APART_M2 && (toward <= 0 || across * across >= APART_M2 * speed2)) continue;
     const nearestS = speed2 > 0 ? toward / speed2 : 0;
     const inS = Math.min(KEEP_APART_S.value, Math.max(0, nearestS));
@@ -52,9 +66,16 @@ export const keepApart = (actor: Actor, self: Readonly<Body>, { actors, numbers 
     addX += (wantMps * missX) / missM;
     addY += (wantMps * missY) / missM;
   }
-  if (addX === 0 && addY === 0) return;
-  const reachMps = (1 - actor.responseKeeps) * actor.power.topSpeedMps;
-  push.x += addX / reachMps;
-  push.y += addY / reachMps;
+  actor.mayMeet = mayMeet;
+  actor.roomX = addX;
+  actor.roomY = addY;
+};
+
+/** Adds to the push what `roomFor` found. */
+export const makeRoom = ({ push, power, roomX, roomY, responseKeeps }: Actor): void => {
+  if (roomX === 0 && roomY === 0) return;
+  const reachMps = (1 - responseKeeps) * power.topSpeedMps;
+  push.x += roomX / reachMps;
+  push.y += roomY / reachMps;
   limitPush(push);
 };

@@ -4,7 +4,7 @@ import { steerGap } from '../motion/steer-gap.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { FORCE_GAP_M } from './contest-rows.ts';
 import { hasHelp } from './help.ts';
-import { keepApart } from './keep-apart.ts';
+import { keepApart, makeRoom, roomFor } from './keep-apart.ts';
 import type { RunState } from './run-state.ts';
 
 /** Begins a gap. Who comes skating forward with his back to whom he is to keep off has turned round already. */
@@ -41,7 +41,10 @@ export const steerKeeper = (run: RunState, keeper: Actor, whom: Actor): void => 
     : TURN_RATE_RADPS.value;
   keeper.isBackward = !stance.isTurned && xMps * stance.towardX + yMps * stance.towardY < 0;
   if (isChanging) keepAside(keeper, run);
-  else keepApart(keeper, run.self, run);
+  else {
+    if (run.isAnew || keeper.mayMeet) roomFor(keeper, run.self, run);
+    makeRoom(keeper);
+  }
   limitToStance(keeper.push, keeper);
 };
 
@@ -63,13 +66,13 @@ const steersTo = (run: RunState, keeper: Actor, whom: Actor): boolean => {
   const dares = keeper.isBackedUp;
   if (!puck || !hasHelp(run, keeper, whom)) {
     keeper.gapM = keeper.actGapM;
-    return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares);
+    return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares, run.isAnew);
   }
   // The puck, going with who has it.
   other.xM = puck.xM;
   other.yM = puck.yM;
   keeper.gapM = Math.min(FORCE_GAP_M.value, keeper.actGapM);
-  return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares);
+  return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares, run.isAnew);
 };
 
 /** Whether a mate is to take the puck from the same carrier, now or later: the keeper knows who comes back. */

@@ -26,6 +26,7 @@ import { type RunMemory, recorderOf, tracksOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run, RunEvent } from './run-result.ts';
 import { actorNamed, type RunState, setZone, zoneOf } from './run-state.ts';
+import { stridesPerLook } from './stride.ts';
 
 export interface RunOptions {
   /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
@@ -127,7 +128,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
     const model = options.models?.[spot.id] ?? level.model;
     const own = guardedNet(rink, { spot }) ? goalieModelOf(model) : model;
-    return new Actor(numbers, index, spot, own, net.atM, 1 / strideHz);
+    return new Actor(numbers, index, spot, own, net.atM, 1 / strideHz, stridesPerLook(strideHz) / strideHz);
   });
   const run: RunState = {
     playable,
@@ -155,6 +156,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     isShown: options.isShown ?? true,
     recorder: recorderOf(actors.length, options.memory),
     nowS: 0,
+    isAnew: true,
     knownS: Number.NaN,
   };
   playable.pucks.forEach(({ ownerSpot }, i) => {

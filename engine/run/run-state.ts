@@ -63,6 +63,8 @@ export interface RunState {
   readonly isShown: boolean;
   readonly recorder: Recorder;
   nowS: number;
+  /** Everybody who reacts decides anew before the next step: it is time for a look, or something has happened. */
+  isAnew: boolean;
   /** Next time at which something is known to happen; NaN when that must be looked for again. */
   knownS: number;
 }
