@@ -137,8 +137,17 @@ function Person({
         strokeDasharray={placed.side === 'us' ? undefined : `${5 * unit} ${2.5 * unit}`}
       />
       <circle className="pm-dot" cx={x} cy={y} r={2 * unit} />
+      {word && <Hair word={word} x={x} y={y} unit={unit} />}
       <Cased word={word} tone={person.unplaced ? 'warm' : isChosen ? 'cool' : 'ink'} bold />
     </g>
+  );
+}
+
+/** From a name that had to stand aside to the feet it belongs to. */
+function Hair({ word, x, y, unit }: { word: Word; x: number; y: number; unit: number }) {
+  if (Math.abs(word.x - x) < word.size) return null;
+  return (
+    <path className="pm-hair" d={`M${word.x} ${word.y + 0.2 * word.size}L${x} ${y}`} strokeWidth={unit} />
   );
 }
 

@@ -5,7 +5,7 @@ import type { FreezeView, PersonView, PinView } from './freeze-view.ts';
 import { measureOf } from './measure-of.ts';
 import { legsOf, optionKey } from './options-of.ts';
 import { laneWords } from './options-table.tsx';
-import { type Word, type WordPlace, wordPlaces } from './word-places.ts';
+import { type Body, type Word, type WordPlace, wordPlaces } from './word-places.ts';
 
 /** Everything that is written over the frozen picture, by the key of what it belongs to, where nothing covers another. */
 export type PictureWords = ReadonlyMap<string, Word & WordPlace>;
@@ -32,23 +32,37 @@ export const pictureWordsOf = (
   ];
   const feet = view.people.map(({ placed }) => ({ x: placed.feet.xPx, y: placed.feet.yPx, r: 9 * unit }));
   const { puck } = view.freeze;
-  const places = wordPlaces(words, [
-    ...feet,
-    ...(puck ? [{ x: puck.at.xPx, y: puck.at.yPx, r: 8 * unit }] : []),
-  ]);
+  const places = wordPlaces(
+    words,
+    [...feet, ...(puck ? [{ x: puck.at.xPx, y: puck.at.yPx, r: 8 * unit }] : [])],
+    view.people.map(person => bodyOf(view, person, unit)),
+  );
   return new Map(words.map(word => [word.key, { ...word, ...places.get(word.key) }]));
 };
 
 const nameOfPerson = (view: FreezeView, { id, placed, atM, unplaced }: PersonView, unit: number): Word => {
-  const headPx = view.fit && atM ? metreAcross(view, atM) * PERSON_M : 40 * unit;
+  const size = 14 * unit;
+  const { xPx: x, yPx: y } = placed.feet;
   return {
     key: nameKey(id),
     text: `${placed.role}${unplaced ? '?' : ''}`,
-    x: placed.feet.xPx,
-    y: placed.feet.yPx - headPx - 4 * unit,
-    size: 14 * unit,
+    x,
+    y: y - headOf(view, atM, unit) - 4 * unit,
+    size,
+    // In a crowd the place above a head lies on whoever stands behind: then under the own feet.
+    else: { x, y: y + 12 * unit + size },
   };
 };
+
+const bodyOf = (view: FreezeView, person: PersonView, unit: number): Body => {
+  const { xPx, yPx } = person.placed.feet;
+  const headPx = headOf(view, person.atM, unit);
+  const half = headPx * HALF_BODY;
+  return { key: nameKey(person.id), left: xPx - half, right: xPx + half, top: yPx - headPx, bottom: yPx };
+};
+
+const headOf = (view: FreezeView, atM: PersonView['atM'], unit: number): number =>
+  view.fit && atM ? metreAcross(view, atM) * PERSON_M : 40 * unit;
 
 const numberOfPin = ({ id, number, at }: PinView, unit: number): Word => ({
   key: pinKey(id),
@@ -108,3 +122,5 @@ const metreAcross = (view: FreezeView, at: IcePoint): number => {
 
 /** A skater on skates, for where the role stands above the head. Only lettering hangs on it. */
 const PERSON_M = 1.9;
+/** Half of a skater's width for his height, seen from the stand. */
+const HALF_BODY = 0.22;

@@ -22,6 +22,13 @@ describe('words that do not cover each other', () => {
     expect(Math.abs(places.get('measure')!.y - 12)).toBeGreaterThan(4);
   });
 
+  it('puts a name under the feet when above the head it would lie on somebody else', () => {
+    const name = { ...word('front', 0, 0), else: { x: 0, y: 40 } };
+    const behind = { key: 'behind', left: -5, right: 5, top: -20, bottom: 3 };
+    expect(wordPlaces([name], [], [{ ...behind, key: 'front' }]).get('front')).toEqual({ x: 0, y: 0 });
+    expect(wordPlaces([name], [], [behind]).get('front')).toEqual({ x: 0, y: 40 });
+  });
+
   it('up to five short words in one heap come apart, whatever the heap', () => {
     fc.assert(
       fc.property(

@@ -5,6 +5,18 @@ export interface Word {
   readonly x: number;
   readonly y: number;
   readonly size: number;
+  /** Where it stands next best, when its own place is taken. */
+  readonly else?: WordPlace;
+}
+
+/** Somebody who is seen: a name over him is read as his, so only his own may stand there. */
+export interface Body {
+  /** The word that is his. */
+  readonly key: string;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
 export interface Disc {
@@ -20,11 +32,13 @@ export interface WordPlace {
 
 /**
  * Where words stand so that none covers another or a disc: each keeps its own place when that is free, else takes the
- * nearest free one around it, else the one that covers least. Earlier words go before later ones.
+ * nearest free one around it, else the one that covers least; a name never lies on somebody else as long as there is room. Earlier
+ * words go before later ones.
  */
 export const wordPlaces = (
   words: readonly Word[],
   discs: readonly Disc[],
+  bodies: readonly Body[] = [],
 ): ReadonlyMap<string, WordPlace> => {
   const places = new Map<string, WordPlace>();
   const taken: Box[] = discs.map(({ x, y, r }) => ({ left: x - r, right: x + r, top: y - r, bottom: y + r }));
@@ -33,7 +47,9 @@ export const wordPlaces = (
     let least = Number.POSITIVE_INFINITY;
     for (const place of placesAround(word)) {
       const box = boxOf(word, place);
-      const covered = taken.reduce((sum, other) => sum + overlap(box, other), 0);
+      const covered =
+        taken.reduce((sum, other) => sum + overlap(box, other), 0) +
+        bodies.reduce((sum, body) => sum + (body.key === word.key ? 0 : overlap(box, body)), 0);
       if (covered < least - 1e-9) {
         least = covered;
         best = { x: place.x, y: place.y };
@@ -70,9 +86,10 @@ const overlap = (a: Box, b: Box): number =>
 const WAYS = 12;
 const RINGS = 5;
 
-/** Its own place, then rings around it, nearest first, above and below before the sides. */
-function* placesAround({ x, y, size }: Word): Generator<WordPlace> {
+/** Its own place, the next best, then rings around the first, nearest first, above and below before the sides. */
+function* placesAround({ x, y, size, else: second }: Word): Generator<WordPlace> {
   yield { x, y };
+  if (second) yield second;
   for (let ring = 1; ring <= RINGS; ring++) {
     for (let way = 0; way < WAYS; way++) {
       const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAYS);
