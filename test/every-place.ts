@@ -58,7 +58,8 @@ export const lookAtEveryPlace = ({ width, height, touch }: PageSize): void => {
           const wrong: string[] = [];
           for (const each of width === 1440 ? PAGES : DIFFERENT) {
             const [path, there] = each;
-            await page.goto(`${app.url}${path}`);
+            if (DIFFERENT.includes(each)) await page.goto(`${app.url}${path}`);
+            else expect(await leadsTo(page, path), path).toBe(true);
             await page.locator(there).first().waitFor();
             const found = [
               ...(await wrongTheme(page, path)),
@@ -76,6 +77,15 @@ export const lookAtEveryPlace = ({ width, height, touch }: PageSize): void => {
     );
   });
 };
+
+/** To another page without loading the app anew, as a press on a link leads there: nothing of the one before is left. */
+const leadsTo = (page: Page, path: string): Promise<boolean> =>
+  page.evaluate(async to => {
+    const before = document.querySelector('#work h1');
+    history.pushState(null, '', to);
+    await new Promise(resolve => setTimeout(resolve, 0));
+    return before !== null && !before.isConnected;
+  }, path);
 
 const wrongTheme = async (page: Page, path: string): Promise<string[]> => {
   const theme = await page.evaluate(() => document.documentElement.dataset.theme);
