@@ -5,12 +5,14 @@ import {
   iceFromFilm,
   keptFitOf,
   landmarksOf,
+  noneBecause,
   type PinFit,
   type PinnedFrame,
   type Rink,
   SURELY_SDS,
 } from '@icewright/engine';
 import { namedPinsOf, ownFitOf } from '../fit-of-freeze.ts';
+import type { FollowedStretch } from './kept-stretches.ts';
 import type { CarryState } from './use-carry.ts';
 
 /** The pins of a film's freezes as one text, which changes only when they do: moving a skater carries nothing anew. */
@@ -41,10 +43,47 @@ export const carryOf = (state: CarryState, said: string, rink: Rink): Carry | un
   return carryPins(state.stretch, state.lens, pinned);
 };
 
+/** The same over several stretches: of the newest that reaches a frame. Each is worked out when it is first needed. */
+export const carryOfAll = (
+  stretches: readonly FollowedStretch[],
+  said: string,
+  rink: Rink,
+): Pick<Carry, 'at'> & { readonly fitAt: (frameIndex: number) => PinFit | undefined } => {
+  const carries = stretches.map(({ stretch, lens }) => {
+    const frames = new Set(stretch.frames.map(({ frameIndex }) => frameIndex));
+    let carry: Carry | undefined;
+    return (frameIndex: number) => {
+      if (!frames.has(frameIndex)) return undefined;
+      carry ??= carryOf({ kind: 'followed', stretch, lens }, said, rink);
+      return carry?.at(frameIndex);
+    };
+  });
+  const known = new Map<number, ReturnType<Carry['at']>>();
+  const at = (frameIndex: number): ReturnType<Carry['at']> => {
+    const before = known.get(frameIndex);
+    if (before) return before;
+    let best: ReturnType<Carry['at']> = noneBecause('notTracked');
+    for (const one of carries) {
+      const found = one(frameIndex);
+      if (found) best = found;
+      if (best.kind === 'carried') break;
+    }
+    known.set(frameIndex, best);
+    return best;
+  };
+  return {
+    at,
+    fitAt: frameIndex => {
+      const there = at(frameIndex);
+      return there.kind === 'carried' ? there.fit : undefined;
+    },
+  };
+};
+
 type PinnedFreeze = Pick<Freeze, 'frameIndex' | 'clickSdPx' | 'pins'>;
 
 /** The tie of a frame, to be kept with a freeze of it; undefined where nothing is carried there. */
-export const tieAt = (carry: Carry | undefined, frameIndex: number): Freeze['carried'] => {
+export const tieAt = (carry: Pick<Carry, 'at'> | undefined, frameIndex: number): Freeze['carried'] => {
   const at = carry?.at(frameIndex);
   if (at?.kind !== 'carried') return undefined;
   const { scaling, coefficients, covariance, ...rest } = keptFitOf(at.fit);

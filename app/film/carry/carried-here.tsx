@@ -10,19 +10,22 @@ import { LOST_WORDS } from './lost-words.ts';
 /** Of the frame that is shown and not frozen: how well carried pins hold it, and the way to its figures. */
 export function CarriedHere({
   player,
-  carry,
+  carriedAt,
+  saysWhere,
   lengths,
   onFreeze,
 }: {
   readonly player: Player;
-  readonly carry: Carry;
+  readonly carriedAt: Carry['at'];
+  /** Also says of a frame that nothing reaches it. */
+  readonly saysWhere: boolean;
   readonly lengths: Lengths;
   readonly onFreeze: () => void;
 }) {
   // While it plays nothing is worked out: a figure that changes 60 times a second cannot be read.
   const frameIndex = usePlayerPart(player, state => (state.playing ? -1 : state.frameIndex));
-  const at = useMemo(() => (frameIndex < 0 ? undefined : carry.at(frameIndex)), [carry, frameIndex]);
-  if (!at) return null;
+  const at = useMemo(() => (frameIndex < 0 ? undefined : carriedAt(frameIndex)), [carriedAt, frameIndex]);
+  if (!at || (at.kind === 'none' && !saysWhere)) return null;
   if (at.kind === 'none') {
     return (
       <p className="note" data-testid="carried-here">

@@ -19,6 +19,30 @@ const app = appOfFile();
 const frames = truthOf('B.json');
 const truthAt = (frameIndex: number) => frames.find(one => one.i === frameIndex)!;
 
+/** A marking that is seen in both pictures, with nobody near it. */
+const clearIn = (...which: number[]): string =>
+  Object.keys(truthAt(which[0]!).landmarks).find(id =>
+    which.every(frameIndex => {
+      const { landmarks, landmarksCovered, skaters } = truthAt(frameIndex);
+      const at = landmarks[id];
+      return (
+        at !== undefined &&
+        !landmarksCovered.includes(id) &&
+        skaters.every(one => distance(one.foot, at) > 60)
+      );
+    }),
+  )!;
+
+/** The middle of the ring as it is seen. */
+const ringAt = async (page: Page): Promise<[number, number]> => {
+  const grip = page.locator('.mark-grip').first();
+  await grip.waitFor();
+  return grip.evaluate(one => {
+    const box = (one as SVGGraphicsElement).getBBox();
+    return [box.x + box.width / 2, box.y + box.height / 2];
+  });
+};
+
 const pinTwelve = async (page: Page, frameIndex: number): Promise<void> => {
   const { landmarks, landmarksCovered } = truthAt(frameIndex);
   const offered = await page
@@ -55,8 +79,16 @@ it('carries the pins of one frame through a pan, places skaters there, and keeps
     expect(await stretch.textContent()).toMatch(/± \d+\.\d\d\sm at .*± \d+\.\d\d\sm at/);
     expect(await seriousViolations(page)).toEqual([]);
 
+    // A ring laid on a marking of the ice goes with it through the pan.
+    const landmark = clearIn(240, 360);
+    await page.keyboard.press('Shift+m');
+    await page.getByRole('button', { name: 'Ring', exact: true }).click();
+    await clickFilm(page, truthAt(240).landmarks[landmark]!);
+    await page.locator('.mark-grip').waitFor();
     await jumpTo(page, '360');
     await shownFrame(page, 360);
+    expect(distance(await ringAt(page), truthAt(360).landmarks[landmark]!)).toBeLessThan(6);
+    await page.keyboard.press('Shift+m');
     const here = page.getByTestId('carried-here');
     await expect.poll(() => here.textContent()).toMatch(/Carried from frame 240, ± \d+\.\d\d\sm/);
     await here.getByRole('button', { name: 'Freeze it' }).click();
@@ -77,6 +109,11 @@ it('carries the pins of one frame through a pan, places skaters there, and keeps
     await page.locator('.film-room').waitFor();
     await page.getByRole('button', { name: /^0:06\.0/ }).click();
     await expect.poll(() => page.locator('.map-person').count()).toBeGreaterThan(1);
+    // So is the way of the camera: the ring still lies on its marking in a picture without pins.
+    await jumpTo(page, '300');
+    await shownFrame(page, 300);
+    await page.keyboard.press('Shift+m');
+    expect(distance(await ringAt(page), truthAt(300).landmarks[landmark]!)).toBeLessThan(6);
   });
 });
 

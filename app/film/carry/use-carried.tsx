@@ -3,10 +3,11 @@ import type { PinFit, Rink } from '@icewright/engine';
 import { type ReactNode, useMemo } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import type { Player } from '../player.ts';
-import { carryOf, pinsSaid, tieAt } from './carried-frames.ts';
+import { carryOf, carryOfAll, pinsSaid, tieAt } from './carried-frames.ts';
 import { CarriedHere } from './carried-here.tsx';
 import { CarrySection } from './carry-section.tsx';
 import { useFollowing } from './use-carry.ts';
+import { useStretches } from './use-stretches.ts';
 
 /** What the film room needs of pins that are carried to other frames. */
 export interface Carried {
@@ -28,22 +29,23 @@ export const useCarried = (
   lengths: Lengths,
 ): Carried => {
   const following = useFollowing(player.film);
+  const stretches = useStretches(game.films[film as keyof Game['films']]?.hash ?? '', following.state);
   const pins = pinsSaid(game, film);
   const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
-  const fitAt = useMemo(() => {
-    const fits = new Map<number, PinFit | undefined>();
-    return (frameIndex: number) => {
-      if (!carry || fits.has(frameIndex)) return fits.get(frameIndex);
-      const at = carry.at(frameIndex);
-      fits.set(frameIndex, at.kind === 'carried' ? at.fit : undefined);
-      return fits.get(frameIndex);
-    };
-  }, [carry]);
+  const all = useMemo(() => carryOfAll(stretches, pins, rink), [stretches, pins, rink]);
   return {
-    fitAt,
-    tieHere: () => tieAt(carry, player.now().frameIndex),
+    fitAt: all.fitAt,
+    tieHere: () => tieAt(all, player.now().frameIndex),
     here: onFreeze =>
-      carry && <CarriedHere player={player} carry={carry} lengths={lengths} onFreeze={onFreeze} />,
+      (carry || stretches.length > 0) && (
+        <CarriedHere
+          player={player}
+          carriedAt={all.at}
+          saysWhere={carry !== undefined}
+          lengths={lengths}
+          onFreeze={onFreeze}
+        />
+      ),
     others: frameIndex => (
       <CarrySection
         film={player.film}
