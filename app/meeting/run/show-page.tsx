@@ -66,7 +66,7 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
       ) : (
         <Stage
           player={player}
-          filmKey={showing.picture?.hash ?? ''}
+          picture={showing.picture}
           line={showing.line}
           isBlack={showing.isBlack || showing.isOver}
           says={showing.isOver ? '' : showing.line}

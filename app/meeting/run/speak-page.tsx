@@ -81,7 +81,7 @@ export function SpeakPage(props: {
         <div className={isAlone ? 'show' : 'speak-picture'}>
           <Stage
             player={speaker.player}
-            filmKey={speaker.showing.picture?.hash ?? ''}
+            picture={speaker.showing.picture}
             line={speaker.showing.line}
             isBlack={run.isBlack || (isAlone && run.phase === 'over')}
             says={noPictureSaid(speaker, team)}

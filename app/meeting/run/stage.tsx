@@ -1,17 +1,18 @@
 import { Picture } from '../../film/picture.tsx';
 import type { Player } from '../../film/player.ts';
+import { MarksOver } from './marks-over.tsx';
+import type { Showing } from './run-channel.ts';
 
 /** The picture alone with black around it, and the line that is said. */
 export function Stage({
   player,
-  filmKey,
+  picture,
   line,
   isBlack,
   says,
 }: {
   readonly player: Player | undefined;
-  /** Another film is another picture. */
-  readonly filmKey: string;
+  readonly picture: Showing['picture'];
   readonly line: string;
   readonly isBlack: boolean;
   /** Stands where there is no picture. */
@@ -20,8 +21,16 @@ export function Stage({
   return (
     <div className={isBlack ? 'stage is-black' : 'stage'} data-testid="stage">
       <div className="stage-picture">
-        {player ? (
-          <Picture key={filmKey} player={player} says="What the team sees" />
+        {player && picture ? (
+          <Picture
+            // Another film is another picture.
+            key={picture.hash}
+            player={player}
+            says="What the team sees"
+            over={unit => (
+              <MarksOver gameId={picture.gameId} film={picture.filmId} player={player} filmPerScreen={unit} />
+            )}
+          />
         ) : (
           <p className="w stage-says">{says}</p>
         )}
