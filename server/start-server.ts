@@ -16,6 +16,7 @@ import { listen, sayRefusal } from './http/listening.ts';
 import manifest from './package.json' with { type: 'json' };
 import { Refusal } from './refusal.ts';
 import { documentStoreOn } from './store/document-store.ts';
+import { handoutPageStoreOn } from './store/handout-page-store.ts';
 import { handoutStoreOn } from './store/handout-store.ts';
 import { openDatabase } from './store/open-database.ts';
 import { syncLineOn } from './sync/sync-line.ts';
@@ -61,7 +62,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const converter = filmConverterFor(films);
   const line = syncLineOn(store);
   const handouts = handoutStoreOn(db);
-  const handoutDoor = handoutDoorOf({ appFolder, line, handouts });
+  const pages = handoutPageStoreOn(db);
+  const handoutDoor = handoutDoorOf({ appFolder, line, handouts, pages });
   let handoutBase: string | null = null;
   let handoutServer: HandoutServer | null = null;
   const api = apiOf({
@@ -70,6 +72,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     converter,
     line,
     handouts,
+    pages,
     handoutBase: () => handoutBase,
     dataFolder,
     version: manifest.version,

@@ -14,6 +14,7 @@ import { RunningHead } from '../shell/running-head.tsx';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { AddItems } from './add-items.tsx';
 import { BudgetBar } from './budget-bar.tsx';
+import { HandOutPanel } from './handout/hand-out-panel.tsx';
 import { ItemFields } from './item-fields.tsx';
 import { ItemList } from './item-list.tsx';
 import { ItemPicture } from './item-picture.tsx';
@@ -34,6 +35,7 @@ export function MeetingPage(props: {
   const editing = edit(meetingId);
   const [selected, setSelected] = useState<string>();
   const [isAdding, setAdding] = useState(false);
+  const [isHandingOut, setHandingOut] = useState(false);
   const times = useMemo(() => meetingTimesOf(meeting, items), [meeting, items]);
   const { films, again } = useFilms(hashesOf(items));
   const isNarrow = useIsNarrow(1100);
@@ -154,6 +156,20 @@ export function MeetingPage(props: {
         <aside className="margin">
           {!isNarrow && beside}
           <MeetingFields meeting={meeting} editing={editing} />
+          {items.length > 0 && (
+            <section className="sec">
+              <h2>
+                Hand out <span className="q3">to one player, his own</span>
+              </h2>
+              {isHandingOut ? (
+                <HandOutPanel team={team} meetingId={meetingId} items={items} films={films} />
+              ) : (
+                <Act opens={false} onPress={() => setHandingOut(true)}>
+                  Hand out to a player
+                </Act>
+              )}
+            </section>
+          )}
         </aside>
       </main>
     </>

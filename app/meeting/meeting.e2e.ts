@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { ALL_FORMATS, BufferSource, Input } from 'mediabunny';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../test/app-of-file.ts';
@@ -75,5 +76,44 @@ it(
       await shownFrame(team, 530);
       await team.close();
       await page.getByText('No other window is open.').waitFor();
+    }),
+);
+
+it(
+  'a player gets his own moments by a link: their words without the others, and their seconds of film',
+  {
+    timeout: 90_000,
+  },
+  () =>
+    withPage(app, 'meeting handout', async page => {
+      await page.goto(`${app.url}/film/meeting/meeting-together`);
+      await page.locator('.item-head').nth(2).click();
+      await page.getByLabel('What is said').fill('Eyes up, as Thornquist does');
+      await page.getByRole('button', { name: 'Hand out to a player' }).click();
+      await page.getByLabel('For', { exact: true }).selectOption({ label: '14 Nakatani' });
+      await page.getByLabel('Drill', { exact: true }).selectOption({ label: 'Middle first' });
+      await page.getByRole('button', { name: 'Make a link' }).click();
+      const link = page.locator('.out-address');
+      await link.waitFor({ timeout: 60_000 });
+      const address = (await link.textContent())!;
+      const html = await (await fetch(address)).text();
+      for (const said of ['14 Nakatani', 'Eyes up, as number 21 does', 'looks at the goalie', 'Middle first'])
+        expect(html).toContain(said);
+      for (const other of ['Thornquist', 'Halvorsby', 'Gone with the first pass', 'Where two stayed home'])
+        expect(html).not.toContain(other);
+      const films = [...html.matchAll(/src="data:video\/\w+;base64,([^"]+)"/g)].map(([, bytes]) => bytes!);
+      expect(films).toHaveLength(1);
+      const input = new Input({
+        formats: ALL_FORMATS,
+        source: new BufferSource(Buffer.from(films[0]!, 'base64')),
+      });
+      const track = (await input.getPrimaryVideoTrack())!;
+      const { packetCount } = await track.computePacketStats();
+      // Frames 530 to 949 of the film, both counted, and no sound.
+      expect(packetCount).toBe(420);
+      expect(await input.getPrimaryAudioTrack()).toBeNull();
+      await page.getByRole('button', { name: 'Take back' }).click();
+      await expect.poll(() => link.count()).toBe(0);
+      expect(await (await fetch(address)).text()).not.toContain('Nakatani');
     }),
 );

@@ -8,11 +8,17 @@ export type Chosen =
   | { readonly kind: 'moment'; readonly id: string }
   | { readonly kind: 'freeze'; readonly id: string };
 
+interface OfGame {
+  readonly gameId: string;
+  readonly game: Game;
+  readonly team: Team;
+}
+
 /** Puts them at the end of the meeting, as one step of undo; gives the id of the first. */
 export function addItems(
   meetingId: string,
   meeting: Meeting,
-  of: { readonly gameId: string; readonly game: Game; readonly team: Team },
+  of: OfGame,
   chosen: readonly Chosen[],
 ): string | undefined {
   let rank = rankAtEnd(meeting.items);
@@ -33,9 +39,9 @@ export function addItems(
   return first;
 }
 
-/** The film stands at the moment's own picture until somebody presses: that is where the talk is. */
-function itemOf(
-  { gameId, game, team }: Parameters<typeof addItems>[2],
+/** A fresh item. The film stands at the moment's own picture until somebody presses: that is where the talk is. */
+export function itemOf(
+  { gameId, game, team }: OfGame,
   chosen: Chosen,
   rank: number,
 ): MeetingItem | undefined {

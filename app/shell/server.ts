@@ -53,14 +53,24 @@ export async function findTeamFile(
 export const takeInTeam = (text: string) =>
   ask<{ readonly id: string }>('/api/teams/file', { method: 'POST', body: text });
 
-/** A link by which a player sees one drill. */
-export interface HandoutLink {
+/** A link for a player. */
+export interface OpenLink {
   readonly token: string;
-  readonly teamName: string;
   readonly madeAt: number;
   readonly endsAt: number;
   readonly revokedAt: number | null;
   readonly isOpen: boolean;
+}
+
+/** A link by which a player sees one drill. */
+export interface HandoutLink extends OpenLink {
+  readonly teamName: string;
+}
+
+/** A link by which a player sees a page that was made for him from a meeting. */
+export interface PageLink extends OpenLink {
+  readonly said: string;
+  readonly byteCount: number;
 }
 
 export interface HandoutLinks {
@@ -76,6 +86,25 @@ export const makeHandout = (drillId: string, wish: { readonly days: number; read
 
 export const endHandout = (drillId: string, token: string) =>
   ask<null>(`/api/drills/${drillId}/handouts/${token}`, { method: 'DELETE' });
+
+export const findPages = (meetingId: string) =>
+  ask<{ readonly base: string | null; readonly links: readonly PageLink[] }>(
+    `/api/meetings/${meetingId}/handouts`,
+  );
+
+export const makePage = (
+  meetingId: string,
+  page: Blob,
+  wish: { readonly days: number; readonly said: string },
+) =>
+  ask<PageLink>(
+    `/api/meetings/${meetingId}/handouts?days=${wish.days}&for=${encodeURIComponent(wish.said)}`,
+    { method: 'POST', body: page },
+    'text/html',
+  );
+
+export const endPage = (meetingId: string, token: string) =>
+  ask<null>(`/api/meetings/${meetingId}/handouts/${token}`, { method: 'DELETE' });
 
 /** What the fields of a drill file mean, for those who write one elsewhere. */
 export const drillSchemaAddress = '/api/drill-file.schema.json';
@@ -108,11 +137,15 @@ export async function isFilmThere(hash: string): Promise<boolean> {
   }
 }
 
-async function ask<T>(address: string, init?: RequestInit): Promise<Answer<T>> {
+async function ask<T>(
+  address: string,
+  init?: RequestInit,
+  bodyKind = 'application/json',
+): Promise<Answer<T>> {
   try {
     const answer = await fetch(address, {
       ...init,
-      headers: { accept: 'application/json', ...(init?.body ? { 'content-type': 'application/json' } : {}) },
+      headers: { accept: 'application/json', ...(init?.body ? { 'content-type': bodyKind } : {}) },
     });
     if (!answer.ok) return refusal(await saidBy(answer));
     // 204 has nothing to read.

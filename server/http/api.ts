@@ -16,9 +16,11 @@ import type { FilmConverter } from '../films/convert-film.ts';
 import type { FilmFolder } from '../films/film-folder.ts';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
+import type { HandoutPageStore } from '../store/handout-page-store.ts';
 import type { HandoutStore } from '../store/handout-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
 import { conversionsApiOf } from './conversions-api.ts';
+import { handoutPagesApiOf } from './handout-pages-api.ts';
 import { handoutsApiOf } from './handouts-api.ts';
 import { jsonOf, textOf } from './json-body.ts';
 import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
@@ -30,6 +32,7 @@ export interface Kept {
   readonly converter: FilmConverter;
   readonly line: SyncLine;
   readonly handouts: HandoutStore;
+  readonly pages: HandoutPageStore;
   /** What a link for a player begins with, where they are open to the network. */
   readonly handoutBase: () => string | null;
   readonly dataFolder: string;
@@ -88,6 +91,7 @@ export function apiOf(kept: Kept): Hono {
   api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));
   api.route('/drills', handoutsApiOf(kept));
+  api.route('/meetings', handoutPagesApiOf(kept));
   api.route('/conversions', conversionsApiOf(kept.converter));
   api.get('/films', async context =>
     context.json(

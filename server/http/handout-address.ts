@@ -1,5 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { Refusal } from '../refusal.ts';
+import type { HandoutPageStore } from '../store/handout-page-store.ts';
 import type { HandoutStore } from '../store/handout-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
 import { sendAppFile } from './app-files.ts';
@@ -16,13 +17,14 @@ const ASKED = { most: 60, perMs: 60_000 };
 const MISSED = { most: 10, perMs: 60_000 };
 
 /**
- * `/handout/<token>`, the page of a player, and `/handout/<token>/drill.json`, what it shows. Read only, one drill, no
+ * `/handout/<token>`, the page of a player, whole where one was made for him, and `/handout/<token>/drill.json`, what it shows. Read only, one drill, no
  * word of what else lies here. A link that is not open says the same whatever the reason.
  */
 export function handoutDoorOf(of: {
   readonly appFolder: string;
   readonly line: SyncLine;
   readonly handouts: HandoutStore;
+  readonly pages: HandoutPageStore;
   readonly clock?: () => number;
 }): HandoutDoor {
   const asked = rateLimitOf(ASKED, of.clock);
@@ -38,6 +40,11 @@ export function handoutDoorOf(of: {
       response.setHeader('X-Robots-Tag', 'noindex, nofollow');
       response.setHeader('Cache-Control', 'no-store');
       if (rest === undefined) {
+        const page = findPage(request, token);
+        if (page !== null) {
+          sendPage(request, response, page);
+          return true;
+        }
         sendAppFile(of.appFolder, request, response, '/handout.html');
         return true;
       }
@@ -53,6 +60,11 @@ export function handoutDoorOf(of: {
     },
   };
 
+  /** A page that was made for one player. Asked too often, nothing is looked for: the answer is that of an unknown link. */
+  function findPage(request: IncomingMessage, token: string): Uint8Array | null {
+    return asked.allows(request.socket.remoteAddress ?? '') ? of.pages.findOpen(token) : null;
+  }
+
   function open(request: IncomingMessage, token: string) {
     const caller = request.socket.remoteAddress ?? '';
     if (!asked.allows(caller)) throw tooOften;
@@ -62,6 +74,19 @@ export function handoutDoorOf(of: {
     return value;
   }
 }
+
+function sendPage(request: IncomingMessage, response: ServerResponse, page: Uint8Array): void {
+  response.writeHead(200, {
+    'Content-Type': 'text/html; charset=utf-8',
+    'Content-Length': page.byteLength,
+    'Content-Security-Policy': PAGE_POLICY,
+  });
+  response.end(request.method === 'HEAD' ? undefined : page);
+}
+
+/** Words, drawings and film that are in the page itself; no script runs and nothing else is loaded. */
+const PAGE_POLICY =
+  "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:; media-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; sandbox";
 
 const SHUT =
   'This link shows nothing: it has ended, was taken back, or was never made. Ask your coach for a new one.';

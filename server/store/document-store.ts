@@ -136,7 +136,7 @@ export function documentStoreOn(db: Db, clock: () => number = Date.now) {
     /** Erases documents for good; a device that still has one cannot bring it back. */
     erase: db.transaction((ids: readonly string[]) => {
       for (const id of ids) {
-        for (const table of ['updates', 'bases', 'versions', 'handouts']) {
+        for (const table of ['updates', 'bases', 'versions', 'handouts', 'handout_pages']) {
           db.prepare(`DELETE FROM ${table} WHERE document = ?`).run(id);
         }
         db.prepare('DELETE FROM documents WHERE id = ?').run(id);

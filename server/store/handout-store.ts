@@ -36,7 +36,7 @@ export function handoutStoreOn(db: Db, clock: () => number = Date.now) {
   );
   return {
     make(document: string, teamName: string, days: number): Handout {
-      const token = randomBytes(TOKEN_BYTES).toString('base64url');
+      const token = newToken();
       const now = clock();
       add.run(token, document, teamName, now, now + days * dayMs);
       return byToken.get(token)!;
@@ -53,6 +53,8 @@ export function handoutStoreOn(db: Db, clock: () => number = Date.now) {
     isOpen: (handout: Handout): boolean => isOpen(handout, clock()),
   };
 }
+
+export const newToken = (): string => randomBytes(TOKEN_BYTES).toString('base64url');
 
 export const isToken = (text: string): boolean => /^[A-Za-z0-9_-]{22}$/.test(text);
 

@@ -62,4 +62,9 @@ const steps = [
      ends_at INTEGER NOT NULL, revoked_at INTEGER
    ) STRICT;
    CREATE INDEX handouts_of_document ON handouts (document);`,
+  `CREATE TABLE handout_pages (
+     token TEXT PRIMARY KEY, document TEXT NOT NULL, said TEXT NOT NULL, made_at INTEGER NOT NULL,
+     ends_at INTEGER NOT NULL, revoked_at INTEGER, bytes BLOB NOT NULL
+   ) STRICT;
+   CREATE INDEX handout_pages_of_document ON handout_pages (document);`,
 ];
