@@ -159,7 +159,7 @@ export function MeetingPage(props: {
           {items.length > 0 && (
             <section className="sec">
               <h2>
-                Hand out <span className="q3">to one player, his own</span>
+                Hand out <span className="q3">to one player, own moments alone</span>
               </h2>
               {isHandingOut ? (
                 <HandOutPanel team={team} meetingId={meetingId} items={items} films={films} />

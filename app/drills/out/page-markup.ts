@@ -34,6 +34,6 @@ ul{margin:0;padding-left:20px}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:2px 16px;margin:24px 0 0}
 dt{color:#444}dd{margin:0}
 .moment{border-top:1px solid #bbb;padding:16px 0}
-.moment h2{font:400 24px/1.2 Newsreader,Georgia,serif;margin:0}
+.moment>h2:first-child{font:400 24px/1.2 Newsreader,Georgia,serif;margin:0}
 video{width:100%;max-height:80vh;background:#000;display:block;margin:8px 0}
 .small{max-width:520px}`;

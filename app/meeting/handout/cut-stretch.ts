@@ -1,5 +1,5 @@
 import { findFilmKinds } from '../../drills/out/film-file.ts';
-import { middleOfFrame, timeOfFrame } from '../../film/frame-index.ts';
+import { middleOfFrame } from '../../film/frame-index.ts';
 import type { OpenFilm } from '../../film/open-film.ts';
 import { itemFramesOf } from '../item-frames.ts';
 import type { HisItem } from './his-items.ts';
@@ -38,10 +38,8 @@ export async function cutStretch(
       input,
       output,
       tracks: 'primary',
-      trim: {
-        start: timeOfFrame(film.index, first),
-        end: 2 * middleOfFrame(film.index, last) - timeOfFrame(film.index, last),
-      },
+      // In the middle of either picture: its very edge may be counted to its neighbour.
+      trim: { start: middleOfFrame(film.index, first), end: middleOfFrame(film.index, last) },
       copy: false,
       video: {
         ...(film.widthPx > WIDTH_PX ? { width: WIDTH_PX } : {}),

@@ -29,10 +29,7 @@ export function HandOutPanel(props: {
   const skaterId = who.some(([id]) => id === chosen) ? chosen : who[0]?.[0];
   if (skaterId === undefined)
     return (
-      <p className="q2">
-        No moment of these games is marked with a skater. Say in the film room who it was, and he can be given
-        his own.
-      </p>
+      <p className="q2">No moment of these games is marked with a skater: say in the film room who it was.</p>
     );
   return (
     <div className="hand-out">
@@ -72,7 +69,8 @@ function ForOne({
   const make = () => making.make({ team, skaterId, items: his, films, drill, withFilm, withNames });
   const isBusy = making.share !== null ? 'one is being made' : undefined;
   const isDrillOpening = drillId !== '' && drill === undefined ? 'the drill is being opened' : undefined;
-  const notNow = his.length === 0 ? 'no moment of this meeting is his' : (isDrillOpening ?? isBusy);
+  const notNow =
+    his.length === 0 ? 'no moment of this meeting is marked with this skater' : (isDrillOpening ?? isBusy);
   return (
     <>
       <div className="pair">
@@ -80,8 +78,8 @@ function ForOne({
           label="What"
           value={which}
           choices={[
-            { value: 'meeting', said: `his of this meeting, ${ofMeeting.length}` },
-            { value: 'all', said: `all his of these games, ${all.length}` },
+            { value: 'meeting', said: `those of this meeting, ${ofMeeting.length}` },
+            { value: 'all', said: `all of these games, ${all.length}` },
           ]}
           onChange={setWhich}
         />

@@ -56,7 +56,7 @@ export async function playerPage(wish: PlayerPageWish): Promise<string> {
 
 /** Said on the page itself: it travels further than whoever made it. */
 export const PRIVACY =
-  'For you alone. Others can be seen in the film, some of them minors: do not pass it on and do not put it anywhere.';
+  'For you alone. Others can be seen in the film, perhaps minors: do not pass it on and do not put it anywhere.';
 
 function momentMarkup(
   { team, skaterId }: PlayerPageWish,
