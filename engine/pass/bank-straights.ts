@@ -25,6 +25,9 @@ export interface Cell {
   halves: readonly [Cell, Cell] | null;
 }
 
+/** Smaller cells are each receiver's own, and there would be no end of them: metres of the boards. */
+const KEPT_CELL_M = 0.1;
+
 /** The straights along the boards, each followed once however many receivers are looked at. */
 export class BankStraights {
   private readonly first: (Straight | undefined)[] = [];
@@ -55,11 +58,11 @@ export class BankStraights {
   }
 
   halvesOf(cell: Cell): readonly [Cell, Cell] {
-    if (!cell.halves) {
-      const middle = this.follow((cell.from.arcM + cell.to.arcM) / 2);
-      cell.halves = [cellOf(cell.from, middle), cellOf(middle, cell.to)];
-    }
-    return cell.halves;
+    if (cell.halves) return cell.halves;
+    const middle = this.follow((cell.from.arcM + cell.to.arcM) / 2);
+    const halves = [cellOf(cell.from, middle), cellOf(middle, cell.to)] as const;
+    if (cell.widthM > KEPT_CELL_M) cell.halves = halves;
+    return halves;
   }
 
   private follow(arcM: number): Straight {

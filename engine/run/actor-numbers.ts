@@ -58,3 +58,11 @@ export const copyBody = (numbers: Float64Array, at: number, body: Body): void =>
   body.xMps = numbers[at + X_MPS]!;
   body.yMps = numbers[at + Y_MPS]!;
 };
+
+/** Copies a body back into the block from `at` on. */
+export const writeBody = (numbers: Float64Array, at: number, body: Readonly<Body>): void => {
+  numbers[at] = body.xM;
+  numbers[at + Y] = body.yM;
+  numbers[at + X_MPS] = body.xMps;
+  numbers[at + Y_MPS] = body.yMps;
+};

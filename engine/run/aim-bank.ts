@@ -7,7 +7,7 @@ import type { IcePoint } from '../units/points.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { bladeAt, type Foreseen } from './foresee.ts';
-import { keptOrFound } from './kept-banks.ts';
+import { keptOrBegun, keptOrFound } from './kept-banks.ts';
 import type { PassAim, PassDeed } from './pass-aim.ts';
 import type { RunState } from './run-state.ts';
 
@@ -35,7 +35,9 @@ export const aimBank = (
   const asked = { boards, act, fromM, nowS: run.nowS, foreseen };
   for (const bounceCount of [1, 2] as const) {
     const passes = keptOrFound(asked, bounceCount, () => {
-      const search = bankSearch(boards, run.puckModel, fromM, speedMps, { bounceCount });
+      const search = keptOrBegun(asked, bounceCount, () =>
+        bankSearch(boards, run.puckModel, fromM, speedMps, { bounceCount }),
+      );
       return search(tangentAt(run, foreseen, guessS(run, fromM, foreseen, speedMps)))
         .filter(pass => !pass.followsBoards)
         .flatMap(pass => settle(run, foreseen, search, pass) ?? [])

@@ -1,3 +1,4 @@
+import type { BankSearch } from '../pass/bank-pass.ts';
 import type { BankPass } from '../pass/pass-parts.ts';
 import type { Boards } from '../rink/boards.ts';
 import type { IcePoint } from '../units/points.ts';
@@ -40,6 +41,40 @@ export const keptOrFound = (
   const passes = find();
   kept.passes.set(bounceCount, passes);
   return passes;
+};
+
+interface Searched extends Pick<BankAsked, 'boards' | 'fromM'> {
+  readonly speedMps: number;
+  readonly byBounces: Map<1 | 2, BankSearch>;
+}
+
+const searched = new WeakMap<PassDeed, Searched>();
+
+/**
+ * The search for passes that leave from there, with all that it knows of the boards already, when it was begun before for the same act
+ * from the same place at the same speed: in many reps and in a drag the passer mostly stands where he stood, and the receiver is elsewhere.
+ */
+export const keptOrBegun = (
+  { boards, act, fromM }: BankAsked,
+  bounceCount: 1 | 2,
+  begin: () => BankSearch,
+): BankSearch => {
+  const { speedMps } = act;
+  let kept = searched.get(act);
+  if (
+    kept?.boards !== boards ||
+    kept.speedMps !== speedMps ||
+    kept.fromM.xM !== fromM.xM ||
+    kept.fromM.yM !== fromM.yM
+  ) {
+    kept = { boards, fromM, speedMps, byBounces: new Map() };
+    searched.set(act, kept);
+  }
+  const before = kept.byBounces.get(bounceCount);
+  if (before) return before;
+  const search = begin();
+  kept.byBounces.set(bounceCount, search);
+  return search;
 };
 
 const isSame = (a: BankAsked, b: BankAsked): boolean =>

@@ -1,14 +1,10 @@
 import type { Actor } from './actor.ts';
-import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
+import { ACTOR_NUMBERS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
-import type { PuckTrack, Track } from './run-result.ts';
+import { COLUMNS, ROWS, writeColumns } from './track-columns.ts';
 
-/** Columns of one actor in the block of samples: place, velocity, facing. */
-const COLUMNS = 5;
 /** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
 const FIRST_CAPACITY = 1216;
-/** Samples that are kept as they come before they are written into the columns: so few that they stay in the nearest memory. */
-const ROWS = 32;
 
 /**
  * The samples of a run while it grows. One block of memory for all numbers, doubled when it is full, so that a step
@@ -19,11 +15,14 @@ export interface Recorder {
   capacity: number;
   count: number;
   numbers: Float64Array;
-  /** The last samples, each as the first half of the run's block, and how many of them the columns have. */
-  readonly rows: Float64Array;
+  /** The last samples, each as the first half of the run's block, in a ring of `rowCapacity` rows; and how many samples the columns have. */
+  rows: Float64Array;
+  rowCapacity: number;
   /** Room for one row that is not as the run has it. */
   readonly between: Float64Array;
   columnCount: number;
+  /** False while nobody may ask for most columns: the rows are all kept, and a column is written when it is read. */
+  writesColumns: boolean;
   actIndexes: Int16Array;
   /** By puck, as many as any run had; the first `puckCount` are this run's. */
   readonly pucks: PuckColumns[];
@@ -48,15 +47,16 @@ export interface RunMemory {
 export const runMemory = (): RunMemory => ({ last: null });
 
 /** A recorder with nothing in it; takes over the block of the memory's last run when the number of actors is the same. */
-export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => {
+export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: RunMemory): Recorder => {
   const last = memory?.last;
-  if (last && last.actorCount === actorCount) {
+  if (last && last.actorCount === actorCount && last.writesColumns === writesColumns) {
     last.count = 0;
     last.columnCount = 0;
     last.puckCount = 0;
     last.distancesM.fill(0);
     return last;
   }
+  const rowCapacity = writesColumns ? ROWS : FIRST_CAPACITY;
   const recorder: Recorder = {
     actorCount,
     capacity: FIRST_CAPACITY,
@@ -65,7 +65,9 @@ export const recorderOf = (actorCount: number, memory?: RunMemory): Recorder => 
     actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
     pucks: [],
     puckCount: 0,
-    rows: new Float64Array(ROWS * actorCount * ACTOR_NUMBERS),
+    rows: new Float64Array(rowCapacity * actorCount * ACTOR_NUMBERS),
+    rowCapacity,
+    writesColumns,
     between: new Float64Array(actorCount * ACTOR_NUMBERS),
     columnCount: 0,
     distancesM: new Float64Array(actorCount),
@@ -85,8 +87,8 @@ interface Sampled {
 /** A sample of the skaters in this row, and of the pucks that part of their way. A puck that is new among them has lain where it is until now. */
 export const addSample = ({ recorder, actors, pucks }: Sampled, row: Float64Array, share: number): void => {
   if (recorder.count === recorder.capacity) grow(recorder);
-  const { rows, actIndexes, capacity, count: i } = recorder;
-  rows.set(row, (i % ROWS) * row.length);
+  const { rows, rowCapacity, actIndexes, capacity, count: i } = recorder;
+  rows.set(row, (i % rowCapacity) * row.length);
   for (let a = 0; a < actors.length; a++) actIndexes[a * capacity + i] = actors[a]!.actIndex;
   while (recorder.puckCount < pucks.length) addPuck(recorder, pucks[recorder.puckCount]!);
   for (let p = 0; p < pucks.length; p++) {
@@ -97,74 +99,7 @@ export const addSample = ({ recorder, actors, pucks }: Sampled, row: Float64Arra
     columns.owner[i] = puck.owner ? puck.owner.index : -1;
   }
   recorder.count = i + 1;
-  if (recorder.count % ROWS === 0) writeColumns(recorder);
-};
-
-/** Turns the samples that are only rows yet into columns. */
-const writeColumns = (recorder: Recorder): void => {
-  const { numbers, rows, actorCount, capacity, columnCount, count } = recorder;
-  const rowLength = actorCount * ACTOR_NUMBERS;
-  const firstRow = columnCount % ROWS;
-  for (let a = 0; a < actorCount; a++) {
-    const x = a * COLUMNS * capacity + columnCount;
-    let row = firstRow * rowLength + a * ACTOR_NUMBERS;
-    for (let i = x; i < x + count - columnCount; i++) {
-      numbers[i] = rows[row]!;
-      numbers[i + capacity] = rows[row + Y]!;
-      numbers[i + 2 * capacity] = rows[row + X_MPS]!;
-      numbers[i + 3 * capacity] = rows[row + Y_MPS]!;
-      row += rowLength;
-    }
-    addLength(recorder, a);
-    addAngles(recorder, a);
-  }
-  recorder.columnCount = count;
-};
-
-const addLength = ({ numbers, distancesM, capacity, columnCount, count }: Recorder, a: number): void => {
-  const column = a * COLUMNS * capacity;
-  let lengthM = distancesM[a]!;
-  for (let i = column + Math.max(1, columnCount); i < column + count; i++) {
-    const dx = numbers[i]! - numbers[i - 1]!;
-    const dy = numbers[i + capacity]! - numbers[i + capacity - 1]!;
-    lengthM += Math.sqrt(dx * dx + dy * dy);
-  }
-  distancesM[a] = lengthM;
-};
-
-/** A turn whose sine is no greater than this has its angle by the series, right to the last digit. */
-const SMALL_SINE = 0.06;
-
-/**
- * The angle of a facing that has not changed is that of the sample before, and of one that has turned a little that angle and
- * the turn: an arc tangent for every sample would be a thirtieth of a run. The first of the rows is taken anew, so that no rounding adds up.
- */
-const addAngles = (recorder: Recorder, a: number): void => {
-  const { numbers, rows, facings, actorCount, capacity, columnCount, count } = recorder;
-  const column = (a * COLUMNS + 4) * capacity;
-  let beforeX = facings[2 * a]!;
-  let beforeY = facings[2 * a + 1]!;
-  let angleRad = columnCount > 0 ? numbers[column + columnCount - 1]! : Number.NaN;
-  for (let i = columnCount; i < count; i++) {
-    const row = ((i % ROWS) * actorCount + a) * ACTOR_NUMBERS;
-    const x = rows[row + FACING_X]!;
-    const y = rows[row + FACING_Y]!;
-    if (i === 0 || x !== beforeX || y !== beforeY) {
-      const sine = beforeX * y - beforeY * x;
-      // Near ±π, where the angle jumps, it is taken anew too.
-      const isSmall = sine < SMALL_SINE && sine > -SMALL_SINE && x > -0.9;
-      if (i % ROWS === 0 || !isSmall || beforeX * x + beforeY * y < 0) angleRad = Math.atan2(y, x);
-      else {
-        const s2 = sine * sine;
-        angleRad += sine * (1 + s2 * (1 / 6 + s2 * (3 / 40 + s2 * (15 / 336 + s2 * (105 / 3456)))));
-      }
-      beforeX = x;
-      beforeY = y;
-    }
-    numbers[column + i] = angleRad;
-  }
-  facings[2 * a] = beforeX;
-  facings[2 * a + 1] = beforeY;
+  if (recorder.writesColumns && recorder.count % ROWS === 0) writeColumns(recorder);
 };
 
 const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
@@ -180,38 +115,6 @@ const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
   recorder.puckCount++;
 };
 
-/** The tracks of everything recorded; views into the recorder's memory. */
-export const tracksOf = (
-  recorder: Recorder,
-  actors: readonly Actor[],
-  pucks: readonly PuckPlay[],
-): { readonly tracks: readonly Track[]; readonly pucks: readonly PuckTrack[] } => {
-  if (recorder.columnCount < recorder.count) writeColumns(recorder);
-  const { numbers, capacity, count } = recorder;
-  const column = (index: number) => numbers.subarray(index * capacity, index * capacity + count);
-  const tracks = actors.map((actor, a) => ({
-    spot: actor.spot.id,
-    xM: column(a * COLUMNS),
-    yM: column(a * COLUMNS + 1),
-    xMps: column(a * COLUMNS + 2),
-    yMps: column(a * COLUMNS + 3),
-    facingRad: column(a * COLUMNS + 4),
-    actIndex: recorder.actIndexes.subarray(a * capacity, a * capacity + count),
-    acts: actor.spot.acts.map(act => act.id),
-    distanceM: recorder.distancesM[a]!,
-  }));
-  const puckTracks = pucks.map((puck, p) => {
-    const { xM, yM, owner } = recorder.pucks[p]!;
-    return {
-      xM: xM.subarray(0, count),
-      yM: yM.subarray(0, count),
-      owner: owner.subarray(0, count),
-      count: puck.count,
-    };
-  });
-  return { tracks, pucks: puckTracks };
-};
-
 const grow = (recorder: Recorder): void => {
   const { capacity, actorCount } = recorder;
   recorder.numbers = spread(
@@ -219,6 +122,12 @@ const grow = (recorder: Recorder): void => {
     recorder.numbers,
     capacity,
   );
+  if (!recorder.writesColumns) {
+    const rows = new Float64Array(2 * recorder.rows.length);
+    rows.set(recorder.rows);
+    recorder.rows = rows;
+    recorder.rowCapacity = 2 * capacity;
+  }
   recorder.actIndexes = spread(new Int16Array(2 * capacity * actorCount), recorder.actIndexes, capacity);
   for (const columns of recorder.pucks) {
     columns.xM = spread(new Float64Array(2 * capacity), columns.xM, capacity);

@@ -22,11 +22,12 @@ import { leftoverFindings } from './note-acts.ts';
 import { noteMissed } from './play-flight.ts';
 import { giveTo, lyingPuck, type PuckPlay, takePuck, tryPuck } from './puck-play.ts';
 import { recordSample } from './record-sample.ts';
-import { type RunMemory, recorderOf, tracksOf } from './recorder.ts';
+import { type RunMemory, recorderOf } from './recorder.ts';
 import { isRepAlive } from './rep-alive.ts';
 import type { Run, RunEvent } from './run-result.ts';
 import { actorNamed, type RunState, setZone, zoneOf } from './run-state.ts';
 import { stridesPerLook } from './stride.ts';
+import { tracksOf } from './track-columns.ts';
 
 export interface RunOptions {
   /** Skaters of their own instead of the level's: a team's timed tests, or one draw of the human spread. */
@@ -154,7 +155,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     lackedPuck: [],
     strideHz,
     isShown: options.isShown ?? true,
-    recorder: recorderOf(actors.length, options.memory),
+    recorder: recorderOf(actors.length, options.isShown ?? true, options.memory),
     nowS: 0,
     isAnew: true,
     knownS: Number.NaN,

@@ -5,7 +5,7 @@ import { indexAhead } from '../motion/route-ahead.ts';
 import type { Stretch } from '../motion/stretch.ts';
 import type { Boards } from '../rink/boards.ts';
 import { type Actor, FACING_FROM_MPS2, isFacingFrom } from './actor.ts';
-import { FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
+import { copyBody, FACING_X, FACING_Y, writeBody, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { RunState } from './run-state.ts';
 
 /**
@@ -53,10 +53,7 @@ export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void =>
   const { numbers, nextAt } = actor;
   if (actor.motion === 'route' && actor.route) {
     placeOnRoute(actor.route, stretch, tried);
-    numbers[nextAt] = tried.xM;
-    numbers[nextAt + Y] = tried.yM;
-    numbers[nextAt + X_MPS] = tried.xMps;
-    numbers[nextAt + Y_MPS] = tried.yMps;
+    writeBody(numbers, nextAt, tried);
   } else pushOn(actor, stretch, boards);
   turnFacing(actor, stretch);
 };
@@ -70,36 +67,32 @@ const pushOn = (
   over: Stretch,
   boards: Boards,
 ): void => {
-  let xM = numbers[at]!;
-  let yM = numbers[at + Y]!;
-  let xMps = numbers[at + X_MPS]!;
-  let yMps = numbers[at + Y_MPS]!;
-  if (xMps !== 0 || yMps !== 0 || push.x !== 0 || push.y !== 0) {
-    const { lengthS } = over;
-    const keeps = lengthS === over.wholeS ? stepKeeps : Math.exp(-lengthS / power.tauS);
-    const drawnS = power.tauS * (1 - keeps);
-    const wantX = power.topSpeedMps * push.x;
-    const wantY = power.topSpeedMps * push.y;
-    xM += wantX * lengthS + (xMps - wantX) * drawnS;
-    yM += wantY * lengthS + (yMps - wantY) * drawnS;
-    xMps = keeps * xMps + (1 - keeps) * wantX;
-    yMps = keeps * yMps + (1 - keeps) * wantY;
-    if (mayMindBoards(boards, xM, yM, xMps * xMps + yMps * yMps, model)) {
-      tried.xM = xM;
-      tried.yM = yM;
-      tried.xMps = xMps;
-      tried.yMps = yMps;
-      mindBoards(boards, tried, model);
-      xM = tried.xM;
-      yM = tried.yM;
-      xMps = tried.xMps;
-      yMps = tried.yMps;
-    }
+  const xMps = numbers[at + X_MPS]!;
+  const yMps = numbers[at + Y_MPS]!;
+  if (xMps === 0 && yMps === 0 && push.x === 0 && push.y === 0) {
+    numbers[nextAt] = numbers[at]!;
+    numbers[nextAt + Y] = numbers[at + Y]!;
+    numbers[nextAt + X_MPS] = 0;
+    numbers[nextAt + Y_MPS] = 0;
+    return;
   }
+  const { lengthS } = over;
+  const keeps = lengthS === over.wholeS ? stepKeeps : Math.exp(-lengthS / power.tauS);
+  const drawnS = power.tauS * (1 - keeps);
+  const wantX = power.topSpeedMps * push.x;
+  const wantY = power.topSpeedMps * push.y;
+  const xM = numbers[at]! + (wantX * lengthS + (xMps - wantX) * drawnS);
+  const yM = numbers[at + Y]! + (wantY * lengthS + (yMps - wantY) * drawnS);
+  const nextXMps = keeps * xMps + (1 - keeps) * wantX;
+  const nextYMps = keeps * yMps + (1 - keeps) * wantY;
   numbers[nextAt] = xM;
   numbers[nextAt + Y] = yM;
-  numbers[nextAt + X_MPS] = xMps;
-  numbers[nextAt + Y_MPS] = yMps;
+  numbers[nextAt + X_MPS] = nextXMps;
+  numbers[nextAt + Y_MPS] = nextYMps;
+  if (!mayMindBoards(boards, xM, yM, nextXMps * nextXMps + nextYMps * nextYMps, model)) return;
+  copyBody(numbers, nextAt, tried);
+  mindBoards(boards, tried, model);
+  writeBody(numbers, nextAt, tried);
 };
 
 /** Makes the step that was tried the present. */
