@@ -22,6 +22,7 @@ export * from './drill/drill.ts';
 export * from './drill/drill-rows.ts';
 export * from './drill/needs-of.ts';
 export * from './drill/plan-from-freeze.ts';
+export * from './drill/plan-from-ways.ts';
 export * from './drill/playable.ts';
 export * from './drill/playable-parts.ts';
 export * from './drill/usual-flow.ts';

@@ -118,6 +118,22 @@ export const clickFilm = async (page: Page, px: readonly [number, number]): Prom
   await page.mouse.click(x, y);
 };
 
+/** Twelve pins on marks of the frame that is frozen, spread over all that can be seen. */
+export const pinTwelve = async (page: Page, { landmarks, landmarksCovered }: TruthFrame): Promise<void> => {
+  const offered = await page
+    .getByLabel('Next mark')
+    .locator('option')
+    .evaluateAll(all => all.map(one => (one as HTMLOptionElement).value));
+  const seen = Object.keys(landmarks).filter(id => !landmarksCovered.includes(id) && offered.includes(id));
+  const chosen = seen.filter((_, i) => i % Math.max(1, Math.floor(seen.length / 12)) === 0).slice(0, 12);
+  for (const [i, landmark] of chosen.entries()) {
+    await page.getByLabel('Next mark').selectOption(landmark);
+    await clickFilm(page, landmarks[landmark]!);
+    await page.locator('.pm-pin').nth(i).waitFor();
+  }
+  await page.getByTestId('held').waitFor();
+};
+
 export const placedAt = async (page: Page, role: string): Promise<readonly [number, number]> => {
   const fix = page.locator(`.map-person[data-role="${role}"]`);
   return [Number(await fix.getAttribute('data-x-m')), Number(await fix.getAttribute('data-y-m'))];

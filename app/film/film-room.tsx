@@ -33,6 +33,7 @@ import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { ReelPanel } from './reel/reel-panel.tsx';
 import { countsWords, gameTitleWords } from './room-words.ts';
+import { useFollowed } from './track/use-followed.tsx';
 import { useOpenFreeze } from './use-open-freeze.ts';
 import { usePlayerPart } from './use-player.ts';
 
@@ -76,6 +77,7 @@ export function FilmRoom({
     freezeId,
   );
   const carried = useCarried(player, game, partId, rink, team.lengths);
+  const followed = useFollowed({ gameId, game, team, film: partId, player, rink, ...carried });
   const marks = useMarks({ gameId, game, film: partId, player, team, rink, carriedAt: carried.fitAt });
   useHolds(player, game.freezes, partId);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
@@ -190,10 +192,13 @@ export function FilmRoom({
                   filmPerScreen={unit}
                   canvas={canvas}
                 />
-              ) : null
+              ) : (
+                followed.layer(unit)
+              )
             }
           </Picture>
           <FilmBar player={player} counts={isSecond ? '' : countsWords(team, moments, habit)} />
+          {followed.charts}
           {marks.desk.isOpen && <MarksPanel {...marks} gameId={gameId} title={marks.title} />}
           {marking.draft && (
             <MarkMoment
@@ -230,7 +235,7 @@ export function FilmRoom({
         <aside className="film-right" aria-label={desk ? 'The freeze' : 'Beside the film'}>
           {desk && view ? (
             <FreezeMargin
-              {...{ gameId, game, team, desk, view, shown, setShown, options, drawn, isFrozen }}
+              {...{ gameId, game, team, desk, view, shown, setShown, options, drawn, isFrozen, followed }}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
                 view.fit && !view.isCarried && frozenAt !== undefined ? carried.others(frozenAt) : undefined
@@ -243,6 +248,7 @@ export function FilmRoom({
               {!isNarrow && <div ref={setBeside} />}
               {cameras}
               {carried.here(freezeNow)}
+              {followed.section}
               <FilmMargin {...{ game, partId, team }} onFreeze={openFreeze} onHabit={marking.begin} />
               <LiveTie {...{ gameId, game, team, partId, player }} />
               <OwnKeys team={team} onPress={marking.press} />

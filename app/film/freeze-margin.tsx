@@ -18,7 +18,9 @@ import { PeopleList } from './people-list.tsx';
 import { PinsList } from './pins-list.tsx';
 import { Readings } from './readings.tsx';
 import type { Shown } from './shown.ts';
+import type { Followed } from './track/use-followed.tsx';
 import { Verdict } from './verdict.tsx';
+import { WhatIf } from './what-if.tsx';
 import { WhichSheet } from './which-sheet.tsx';
 
 /** Beside the frozen picture: what was seen, the ice, readings, who is where, and the pins that all of it hangs on. */
@@ -35,6 +37,7 @@ export function FreezeMargin({
   isFrozen,
   carriedHere,
   others,
+  followed,
   onBack,
   onLeave,
 }: {
@@ -52,6 +55,7 @@ export function FreezeMargin({
   readonly carriedHere: ReactNode;
   /** Carrying these pins to other frames. */
   readonly others: ReactNode;
+  readonly followed: Followed;
   readonly onBack: () => void;
   readonly onLeave: () => void;
 }) {
@@ -94,6 +98,7 @@ export function FreezeMargin({
         </p>
       )}
       {carriedHere}
+      {!isFrozen && followed.section}
       <figure>
         <IceMap desk={desk} view={view} shown={shown} drawn={drawn} />
       </figure>
@@ -146,7 +151,10 @@ export function FreezeMargin({
           onDraw={keys => setShown({ ...shown, options: keys })}
         />
       )}
+      {options && <WhatIf view={view} level={team.level} options={options} />}
       <PeopleList desk={desk} view={view} team={team} />
+      <p className="pins-acts">{followed.begin(freeze, desk.chosen)}</p>
+      {isFrozen && followed.section}
       {!pinsFirst && pins}
     </>
   );

@@ -89,6 +89,10 @@ export function edit(id: string): Editing {
   };
 }
 
+/** Keeps what was worked out from the document in it. It is no step of undo: taken back is what it was worked out from. */
+export const keepWorkedOut = (id: string, path: Path, value: unknown): Changed =>
+  setAt(documentOf(id).ydoc, path, value, 'follows');
+
 /** Makes a document, and its line in the team's contents. `id` where others already name it by one. */
 export function createDocument<Kind extends Entry['kind']>(
   kind: Kind,

@@ -216,3 +216,20 @@ export const PASS_SPEED_SD_RATIO = estimateRow(
   [0.03, 0.15],
   'a pass is hit to about a metre a second',
 );
+
+/** A route through closer points would copy the ± of the following. */
+export const DRILL_POINT_EVERY = estimateRow(
+  'how often a way followed on film gives a point of a drill’s route',
+  0.8,
+  's',
+  [0.4, 2],
+  'our choice: fewer points leave out turns, more copy the ± of the following',
+);
+
+export const LEAST_WAY = estimateRow(
+  'length of a way followed on film below which a skater only stands in the drill',
+  2,
+  'm',
+  [1, 4],
+  'our choice: about what standing and drifting makes',
+);

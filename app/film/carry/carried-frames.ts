@@ -12,8 +12,8 @@ import {
   SURELY_SDS,
 } from '@icewright/engine';
 import { namedPinsOf, ownFitOf } from '../fit-of-freeze.ts';
+import type { Tied } from '../track/track-messages.ts';
 import type { FollowedStretch } from './kept-stretches.ts';
-import type { CarryState } from './use-carry.ts';
 
 /** The pins of a film's freezes as one text, which changes only when they do: moving a skater carries nothing anew. */
 export const pinsSaid = (game: Game, film: string): string =>
@@ -24,9 +24,12 @@ export const pinsSaid = (game: Game, film: string): string =>
   );
 
 /** What the pins of a film say about the other frames of a followed stretch. */
-export const carryOf = (state: CarryState, said: string, rink: Rink): Carry | undefined => {
-  if (state.kind !== 'followed') return undefined;
-  const frames = new Set(state.stretch.frames.map(({ frameIndex }) => frameIndex));
+export const carryOf = (tied: Tied | undefined): Carry | undefined =>
+  tied && carryPins(tied.stretch, tied.lens, tied.pinned);
+
+/** A followed stretch with the frames of it that are pinned so that they hold. */
+export const tiedOf = ({ stretch, lens }: FollowedStretch, said: string, rink: Rink): Tied => {
+  const frames = new Set(stretch.frames.map(({ frameIndex }) => frameIndex));
   const iceOf = new Map(landmarksOf(rink).map(one => [one.id as string, one.atM]));
   const pinned = (JSON.parse(said) as PinnedFreeze[])
     .filter(one => frames.has(one.frameIndex) && ownFitOf(one, rink).kind === 'fit')
@@ -40,7 +43,7 @@ export const carryOf = (state: CarryState, said: string, rink: Rink): Carry | un
         }),
       }),
     );
-  return carryPins(state.stretch, state.lens, pinned);
+  return { stretch, lens, pinned };
 };
 
 /** The same over several stretches: of the newest that reaches a frame. Each is worked out when it is first needed. */
@@ -54,7 +57,7 @@ export const carryOfAll = (
     let carry: Carry | undefined;
     return (frameIndex: number) => {
       if (!frames.has(frameIndex)) return undefined;
-      carry ??= carryOf({ kind: 'followed', stretch, lens }, said, rink);
+      carry ??= carryOf(tiedOf({ stretch, lens }, said, rink));
       return carry?.at(frameIndex);
     };
   });

@@ -8,6 +8,7 @@ import {
   filmPath,
   jumpTo,
   openFilmFile,
+  pinTwelve,
   placedAt,
   shownFrame,
   truthOf,
@@ -43,23 +44,6 @@ const ringAt = async (page: Page): Promise<[number, number]> => {
   });
 };
 
-const pinTwelve = async (page: Page, frameIndex: number): Promise<void> => {
-  const { landmarks, landmarksCovered } = truthAt(frameIndex);
-  const offered = await page
-    .getByLabel('Next mark')
-    .locator('option')
-    .evaluateAll(all => all.map(one => (one as HTMLOptionElement).value));
-  const seen = Object.keys(landmarks).filter(id => !landmarksCovered.includes(id) && offered.includes(id));
-  // Spread over all that can be seen: every so many of them.
-  const chosen = seen.filter((_, i) => i % Math.max(1, Math.floor(seen.length / 12)) === 0).slice(0, 12);
-  for (const [i, landmark] of chosen.entries()) {
-    await page.getByLabel('Next mark').selectOption(landmark);
-    await clickFilm(page, landmarks[landmark]!);
-    await page.locator('.pm-pin').nth(i).waitFor();
-  }
-  await page.getByTestId('held').waitFor();
-};
-
 it('carries the pins of one frame through a pan, places skaters there, and keeps that with the game', {
   timeout: 400_000,
 }, async () => {
@@ -68,7 +52,7 @@ it('carries the pins of one frame through a pan, places skaters there, and keeps
     await jumpTo(page, '240');
     await shownFrame(page, 240);
     await page.keyboard.press('f');
-    await pinTwelve(page, 240);
+    await pinTwelve(page, truthAt(240));
     await page.getByRole('button', { name: '3 s each way' }).click();
     await page.getByText(/Following the camera: \d+ of 360 frames/).waitFor();
     await page.getByRole('button', { name: 'Stop' }).click();

@@ -3,7 +3,8 @@ import type { PinFit, Rink } from '@icewright/engine';
 import { type ReactNode, useMemo } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import type { Player } from '../player.ts';
-import { carryOf, carryOfAll, pinsSaid, tieAt } from './carried-frames.ts';
+import type { Tied } from '../track/track-messages.ts';
+import { carryOf, carryOfAll, pinsSaid, tieAt, tiedOf } from './carried-frames.ts';
 import { CarriedHere } from './carried-here.tsx';
 import { CarrySection } from './carry-section.tsx';
 import { useFollowing } from './use-carry.ts';
@@ -11,6 +12,8 @@ import { useStretches } from './use-stretches.ts';
 
 /** What the film room needs of pins that are carried to other frames. */
 export interface Carried {
+  /** The stretches whose camera was followed, with their pinned frames; the newest first. */
+  readonly tieds: readonly Tied[];
   /** The tie of the frame that is shown, to be kept with its freeze. */
   readonly tieHere: () => Freeze['carried'];
   /** How a frame is tied to the ice by pins of other frames; undefined where nothing reaches. */
@@ -31,9 +34,14 @@ export const useCarried = (
   const following = useFollowing(player.film);
   const stretches = useStretches(game.films[film as keyof Game['films']]?.hash ?? '', following.state);
   const pins = pinsSaid(game, film);
-  const carry = useMemo(() => carryOf(following.state, pins, rink), [following.state, pins, rink]);
+  const carry = useMemo(
+    () => carryOf(following.state.kind === 'followed' ? tiedOf(following.state, pins, rink) : undefined),
+    [following.state, pins, rink],
+  );
   const all = useMemo(() => carryOfAll(stretches, pins, rink), [stretches, pins, rink]);
+  const tieds = useMemo(() => stretches.map(one => tiedOf(one, pins, rink)), [stretches, pins, rink]);
   return {
+    tieds,
     fitAt: all.fitAt,
     tieHere: () => tieAt(all, player.now().frameIndex),
     here: onFreeze =>

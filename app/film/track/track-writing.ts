@@ -1,0 +1,83 @@
+import { type Freeze, newId, type Placed, type Track } from '@icewright/book';
+import type { FilmPoint, Id, Look } from '@icewright/engine';
+import { edit, endStep, keepWorkedOut } from '../../shell/book.ts';
+
+type Hand = Track['hands'][Id<'hand'>];
+
+/** A skater placed in a freeze begins to be followed: his feet there are the first hand. */
+export const beginTrack = (gameId: string, freeze: Freeze, placed: Placed): Id<'track'> => {
+  const id = newId<'track'>();
+  const { side, kind, role, skater, feet } = placed;
+  const hand: Hand = { frameIndex: freeze.frameIndex, filmTimeS: freeze.filmTimeS, feet };
+  endStep(gameId);
+  edit(gameId).set(['tracks', id], {
+    film: freeze.film,
+    side,
+    kind,
+    role,
+    ...(skater ? { skater } : {}),
+    attacks: freeze.attacks,
+    hands: { [newId<'hand'>()]: hand },
+    madeAt: new Date().toISOString(),
+  } satisfies Track);
+  return id;
+};
+
+/** Feet set by hand in one frame: the hand that is there moves, or a new one comes. By keys many small moves are one step of undo. */
+export const setHand = (
+  gameId: string,
+  trackId: string,
+  track: Track,
+  at: { readonly frameIndex: number; readonly filmTimeS: number; readonly feet: FilmPoint },
+  by: 'hand' | 'keys',
+): void => {
+  const there = handAt(track, at.frameIndex);
+  if (by === 'hand' || !there) endStep(gameId);
+  const path = ['tracks', trackId, 'hands', there ?? newId<'hand'>()];
+  if (there) edit(gameId).set([...path, 'feet'], at.feet);
+  else edit(gameId).set(path, { ...at } satisfies Hand);
+};
+
+export const handAt = (track: Track, frameIndex: number): Id<'hand'> | undefined =>
+  (Object.entries(track.hands) as [Id<'hand'>, Hand][]).find(([, one]) => one.frameIndex === frameIndex)?.[0];
+
+export const removeHand = (gameId: string, trackId: string, handId: string): void => {
+  endStep(gameId);
+  edit(gameId).remove(['tracks', trackId, 'hands', handId]);
+};
+
+export const removeTrack = (gameId: string, trackId: string): void => {
+  endStep(gameId);
+  edit(gameId).remove(['tracks', trackId]);
+};
+
+/** Keeps what was found between the hands; it goes with them, and is no step of undo. */
+export const writeFollowed = (gameId: string, trackId: string, looks: readonly Look[]): void => {
+  const column = (of: (look: Look) => number, digits: number) =>
+    looks.map(look => Number(of(look).toFixed(digits)));
+  keepWorkedOut(gameId, ['tracks', trackId, 'followed'], {
+    frameIndex: looks.map(({ frameIndex }) => frameIndex),
+    filmTimeS: column(({ timeS }) => timeS, 5),
+    xM: column(({ xM }) => xM, 3),
+    yM: column(({ yM }) => yM, 3),
+    sdM: column(({ sdM }) => sdM, 3),
+    vxMps: column(({ vxMps }) => vxMps, 3),
+    vyMps: column(({ vyMps }) => vyMps, 3),
+    sdMps: column(({ sdMps }) => sdMps, 3),
+  } satisfies Track['followed']);
+};
+
+/** The looks that a track keeps. */
+export const looksOf = ({ followed }: Track): Look[] =>
+  followed
+    ? followed.frameIndex.map((frameIndex, i) => ({
+        frameIndex,
+        timeS: followed.filmTimeS[i]!,
+        xM: followed.xM[i]!,
+        yM: followed.yM[i]!,
+        sdM: followed.sdM[i]!,
+        vxMps: followed.vxMps[i]!,
+        vyMps: followed.vyMps[i]!,
+        sdMps: followed.sdMps[i]!,
+      }))
+    : [];
