@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { clockText } from '../film/film-clock.ts';
 import { timeOfFrame } from '../film/frame-index.ts';
+import { MarksShown } from '../film/marks/marks-shown.tsx';
 import { Picture } from '../film/picture.tsx';
 import { playTo } from '../film/play-to.ts';
 import type { Player } from '../film/player.ts';
@@ -74,7 +75,14 @@ export function ItemPicture({
   ]);
   return (
     <section className="item-picture" aria-label="Its stretch of film">
-      <Picture key={shown.part.hash} player={player} says="The stretch of this moment" />
+      <Picture
+        key={shown.part.hash}
+        player={player}
+        says="The stretch of this moment"
+        over={unit => (
+          <MarksShown gameId={shown.gameId} filmId={shown.partId} player={player} filmPerScreen={unit} />
+        )}
+      />
       <p className="item-bar">
         <b>{clockText(atS)}</b> <span className="q2">frame {frame}</span>
         <span className="item-bar-acts">

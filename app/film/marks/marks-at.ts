@@ -99,3 +99,9 @@ export const lengthBetween = (
 };
 
 const apart = (a: IcePoint, b: IcePoint): number => Math.hypot(a.xM - b.xM, a.yM - b.yM);
+
+/** For those who cannot see the picture. */
+export const marksWords = (marks: readonly SeenMark[]): string =>
+  marks.length === 0
+    ? 'No marks here'
+    : `Marks: ${marks.map(one => [one.kind, one.figure, one.words].filter(Boolean).join(' ')).join(', ')}`;

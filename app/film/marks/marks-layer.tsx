@@ -7,8 +7,9 @@ import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
+import { frameSeen } from './frame-seen.ts';
 import { MarkGrips } from './mark-grips.tsx';
-import { marksAt, type PictureTime, type SeenMark } from './marks-at.ts';
+import { marksAt, marksWords, type PictureTime } from './marks-at.ts';
 import { previewOf } from './preview-of.ts';
 import type { MarksDesk } from './use-marks-desk.ts';
 import { useMarksHand } from './use-marks-hand.ts';
@@ -33,10 +34,6 @@ export function MarksLayer(props: MarksLayerProps) {
   const picture = { film, frameIndex, filmTimeS: timeOfFrame(player.film.index, frameIndex) };
   return <TiedLayer {...props} fit={fit} picture={picture} />;
 }
-
-/** The picture that is on screen, −1 while another stands in for it. */
-const frameSeen = (state: ReturnType<Player['now']>): number =>
-  state.playing || state.onVideo || state.shownFrame === state.frameIndex ? state.frameIndex : -1;
 
 function TiedLayer({
   game,
@@ -105,8 +102,3 @@ const withInHand = (game: Game, inHand: MarksDesk['inHand']): Game => {
   const mark = inHand && game.marks[inHand.id as keyof Game['marks']];
   return mark ? { ...game, marks: { ...game.marks, [inHand.id]: { ...mark, at: [...inHand.at] } } } : game;
 };
-
-const marksWords = (marks: readonly SeenMark[]): string =>
-  marks.length === 0
-    ? 'No marks here'
-    : `Marks: ${marks.map(one => one.words || one.figure || one.kind).join(', ')}`;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
 import { leftWords } from './reel-words.ts';
+import { untiedCount } from './untied-count.ts';
 
 const shown = ['a', 'b', 'c'];
 
@@ -27,5 +28,27 @@ describe('what is said of the time and the size that are left', () => {
     expect(leftWords({ atS: 15, byteCount: 2_000_000 }, 60, 10)).toBe('about 30 s more, 8 MB in all');
     expect(leftWords({ atS: 1, byteCount: 1000 }, 600, 1)).toBe('about 10 min more, 1 MB in all');
     expect(leftWords({ atS: 0.1, byteCount: 10 }, 60, 0.4)).toBe('');
+  });
+});
+
+describe('marks of a reel', () => {
+  it('are missed in pictures that nothing ties to the ice', () => {
+    const index = { timesS: Float64Array.from({ length: 60 }, (_, i) => i / 30), endS: 2, frameCount: 60 };
+    const picture = (frameIndex: number) => ({
+      kind: 'picture' as const,
+      item: 0,
+      frameIndex,
+      atS: 0,
+      lengthS: 1 / 30,
+    });
+    const steps = [
+      ...Array.from({ length: 30 }, (_, i) => picture(i)),
+      { kind: 'card' as const, item: 0, atS: 1, lengthS: 2 },
+    ];
+    const mark = { film: 'f', fromS: 10 / 30, toS: 19 / 30 };
+    const game = { marks: { m: mark }, freezes: {} } as never;
+    const tie = { fitAt: (frame: number) => (frame < 15 ? ({} as never) : undefined) };
+    expect(untiedCount({ steps }, index, game, 'f', tie)).toBe(5);
+    expect(untiedCount({ steps }, index, game, 'other', tie)).toBe(0);
   });
 });

@@ -15,6 +15,7 @@ import type { ReelKind } from './reel-kinds.ts';
 import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
 import { reelPlanOf } from './reel-plan.ts';
 import { leftWords } from './reel-words.ts';
+import { untiedCount } from './untied-count.ts';
 import { useReel } from './use-reel.ts';
 
 type ReelOf = Pick<MarksLayerProps, 'game' | 'film' | 'player' | 'tie' | 'lengths'> & {
@@ -75,6 +76,7 @@ function OpenPanel({ game, film, player, tie, lengths, team, shown }: ReelOf) {
       `${gameTitle(game)}, ${items.length === 1 ? 'one moment' : `${items.length} moments`}.${kind}`,
     );
   };
+  const untied = untiedCount(plan, index, game, film, tie);
   const notNow = reel.making ? 'one is being made' : items.length === 0 ? 'no moment is chosen' : undefined;
   return (
     <section className="reel-panel" aria-label="A reel">
@@ -140,6 +142,14 @@ function OpenPanel({ game, film, player, tie, lengths, team, shown }: ReelOf) {
           <span className="q3">This browser has no H.264 encoder: no MP4 here.</span>
         )}
       </p>
+      {untied > 0 && (
+        <p className="q2">
+          <span className="warm b">
+            {untied} {untied === 1 ? 'picture' : 'pictures'}
+          </span>{' '}
+          in it have marks and are not tied to the ice: those show none. Carry the pins through them first.
+        </p>
+      )}
       {reel.making && (
         <p className="reel-acts">
           <progress

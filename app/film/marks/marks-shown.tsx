@@ -1,0 +1,80 @@
+import type { Game, Team } from '@icewright/book';
+import type { Id } from '@icewright/engine';
+import { drawFilmMarks, svgParts } from '@icewright/picture';
+import { useMemo } from 'react';
+import { useDocument, useTeam } from '../../shell/book.ts';
+import { carryOfAll, pinsSaid } from '../carry/carried-frames.ts';
+import { useStretches } from '../carry/use-stretches.ts';
+import { rinkOfSheet, sheetOfGame } from '../fit-of-freeze.ts';
+import { timeOfFrame } from '../frame-index.ts';
+import type { Player } from '../player.ts';
+import { usePlayerPart } from '../use-player.ts';
+import { tieOfFilm } from './film-tie.ts';
+import { frameSeen } from './frame-seen.ts';
+import { marksAt, marksWords } from './marks-at.ts';
+import './marks.css';
+
+interface ShownOf {
+  readonly gameId: string;
+  readonly filmId: string;
+  readonly player: Player;
+  readonly filmPerScreen: number;
+}
+
+/** The marks of a film over its picture, wherever it is shown; nothing to work on. */
+export function MarksShown(props: ShownOf) {
+  const view = useDocument('game', props.gameId);
+  const { value: team } = useTeam();
+  if (view.state !== 'ready' || !team || Object.keys(view.value.marks).length === 0) return null;
+  return <MarksOfGame {...props} game={view.value} team={team} />;
+}
+
+function MarksOfGame({
+  game,
+  team,
+  filmId,
+  player,
+  filmPerScreen,
+}: ShownOf & { readonly game: Game; readonly team: Team }) {
+  const { widthPx, heightPx, index } = player.film;
+  const rink = rinkOfSheet(sheetOfGame(game, team));
+  const stretches = useStretches(game.films[filmId as Id<'film'>]?.hash ?? '', NOT_FOLLOWING);
+  const pins = pinsSaid(game, filmId);
+  const carried = useMemo(() => carryOfAll(stretches, pins, rink), [stretches, pins, rink]);
+  const { freezes } = game;
+  const tie = useMemo(
+    () => tieOfFilm(freezes, filmId, rink, carried.fitAt),
+    [freezes, filmId, rink, carried],
+  );
+  const frameIndex = usePlayerPart(player, frameSeen);
+  const fit = frameIndex < 0 ? undefined : tie.fitAt(frameIndex);
+  if (!fit) return null;
+  const picture = { film: filmId, frameIndex, filmTimeS: timeOfFrame(index, frameIndex) };
+  const marks = marksAt(game, picture, tie, fit, team.lengths);
+  if (marks.length === 0) return null;
+  const markup = svgParts(
+    pen =>
+      drawFilmMarks(pen, marks, { fit, widthPx, heightPx, unitPx: unitOnScreen(widthPx, filmPerScreen) }),
+    { digits: 1, idPrefix: 'marks-shown' },
+  );
+  return (
+    <svg
+      className="marks-layer"
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      preserveAspectRatio="none"
+      data-frame={frameIndex}
+      role="img"
+      aria-label={marksWords(marks)}
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there
+      dangerouslySetInnerHTML={{ __html: markup }}
+    />
+  );
+}
+
+const NOT_FOLLOWING = { kind: 'none' } as const;
+
+/** On a narrow picture marks are smaller, or they would hide it; on a wall they are as large as the picture. */
+const unitOnScreen = (widthPx: number, filmPerScreen: number): number => {
+  const screenPx = widthPx / filmPerScreen;
+  return filmPerScreen * Math.max(0.62, Math.min(1, screenPx / 640), screenPx / 1280);
+};
