@@ -20,7 +20,9 @@ export function KnownFilm({
   if (!game) return null;
   return (
     <p className="undone" role="status">
-      This film is in <b className="w">{gameTitle(game)}</b>, {daySaid(game.day)}: go there?{' '}
+      <span>
+        This film is in <b className="w">{gameTitle(game)}</b>, {daySaid(game.day)}: go there?
+      </span>
       <ActLink to={`/film/${gameId}`}>Go there</ActLink>{' '}
       <Act onPress={onMake}>Make another game all the same</Act>{' '}
       <Act bare onPress={onLeave}>
@@ -36,7 +38,7 @@ export function LeftEmpty({ team }: { readonly team: Team }) {
   if (left === undefined || !team.contents[left as keyof Team['contents']]?.removed) return null;
   return (
     <p className="undone" role="status">
-      The game that was begun has no film, no moment and no name, and is not kept.{' '}
+      The game that was begun has no film, no moment and no name, and is not kept.
       <Act onPress={() => setRemoved(left, false)}>Keep it all the same</Act>
     </p>
   );
