@@ -29,6 +29,7 @@ export * from './ydoc/bring-back.ts';
 export * from './ydoc/change.ts';
 export * from './ydoc/move-item.ts';
 export * from './ydoc/new-document.ts';
+export type { ChangedTypes } from './ydoc/plain.ts';
 export * from './ydoc/root.ts';
 export * from './ydoc/snapshot.ts';
 export * from './ydoc/undo.ts';

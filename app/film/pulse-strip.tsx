@@ -1,9 +1,10 @@
-import type { Moment, Team } from '@icewright/book';
+import type { Team } from '@icewright/book';
 import { memo, useState } from 'react';
 import { clockText } from './film-clock.ts';
 import { timeOfFrame } from './frame-index.ts';
 import type { ListedMoment } from './moments/filter-moments.ts';
 import type { Player } from './player.ts';
+import { BASE, lookOf, markPath, pulsePaths } from './pulse-paths.ts';
 import { ruleStepS } from './rule-step.ts';
 import { usePlayerPart } from './use-player.ts';
 import { useWidth } from './use-width.ts';
@@ -11,7 +12,6 @@ import { useWidth } from './use-width.ts';
 const LEFT = 46;
 /** The last segment's words need room. */
 const END_ROOM = 14;
-const BASE = 40;
 
 /** The pulse: done above the line, missed below, height = cost, a ring for what could not be seen. Press or drag to jump. */
 export function PulseStrip({
@@ -84,16 +84,17 @@ const Marks = memo(function Marks(props: {
   readonly endS: number;
   readonly right: number;
 }) {
-  return props.moments.map(([id, moment]) => (
-    <PulseMark
-      key={id}
-      x={xIn(props.endS, props.right, moment.filmTimeS)}
-      moment={moment}
-      heightPx={heightOf(moment, props.team)}
-      look={props.habit === undefined || props.habit === moment.habit ? 'of' : 'other'}
-      isChosen={props.chosen === id}
-    />
-  ));
+  const { moments, team, habit, chosen, endS, right } = props;
+  const place = { team, habit, xOf: (timeS: number) => xIn(endS, right, timeS) };
+  const one = moments.find(([id]) => id === chosen)?.[1];
+  return (
+    <>
+      {pulsePaths(moments, place).map(([look, d]) => (
+        <path key={look} className={`pm ${look}`} d={d} />
+      ))}
+      {one && <path className={`pm ${lookOf(one, habit)} chosen`} d={markPath(one, place)} />}
+    </>
+  );
 });
 
 function Playhead({ player, xOf }: { readonly player: Player; readonly xOf: (timeS: number) => number }) {
@@ -112,40 +113,6 @@ function LoopBand({ player, xOf }: { readonly player: Player; readonly xOf: (tim
   const width = Math.max(1, xOf(timeOfFrame(index, toFrame)) - from);
   return <rect className="loop" x={from} y={70} width={width} height={5} />;
 }
-
-function PulseMark({
-  x,
-  moment,
-  heightPx,
-  look,
-  isChosen,
-}: {
-  readonly x: number;
-  readonly moment: Moment;
-  readonly heightPx: number;
-  readonly look: 'of' | 'other';
-  readonly isChosen: boolean;
-}) {
-  const wide = look === 'of' ? 5 : 3;
-  const name = `${look === 'other' ? 'other ' : ''}${isChosen ? 'chosen ' : ''}`;
-  if (moment.verdict === 'cannotSee') {
-    return <circle className={`pm ${name}none`} cx={x} cy={BASE} r={look === 'of' ? 3.6 : 3} />;
-  }
-  const top = moment.verdict === 'done' ? BASE - heightPx : BASE;
-  return (
-    <rect className={`pm ${name}${moment.verdict}`} x={x - wide / 2} y={top} width={wide} height={heightPx} />
-  );
-}
-
-/** What a miss cost, or for one that was done, what it would have cost. */
-const heightOf = (moment: Moment, team: Team): number => {
-  const goals = moment.verdict === 'missed' ? moment.costGoals : (team.habits[moment.habit]?.costGoals ?? 0);
-  return LOWEST + (HIGHEST - LOWEST) * Math.min(1, goals / TALL_GOALS);
-};
-const LOWEST = 8;
-const HIGHEST = 30;
-/** A tenth of a goal fills the strip: few single moments cost more, by the coach's own estimates. */
-const TALL_GOALS = 0.12;
 
 function Rule(props: {
   readonly endS: number;

@@ -1,5 +1,6 @@
 import { HocuspocusProvider } from '@hocuspocus/provider';
 import {
+  type ChangedTypes,
   type DocumentKind,
   type DocumentOf,
   type Issue,
@@ -45,7 +46,10 @@ export class OpenDocument {
     this.id = id;
     this.ydoc = made ?? new Y.Doc({ guid: id });
     this.undoManager = undoOf(this.ydoc, mine);
-    this.ydoc.on('afterTransaction', () => this.#look());
+    // Told of each transaction in turn, so that what one changed is all that changed since the last look.
+    this.ydoc.on('afterTransaction', ({ changedParentTypes }: Y.Transaction) =>
+      this.#look(changedParentTypes),
+    );
     void new IndexeddbPersistence(`icewright.${id}`, this.ydoc).whenSynced.then(() => {
       this.#isStored = true;
       this.#look();
@@ -83,9 +87,9 @@ export class OpenDocument {
     provider.attach();
   }
 
-  #look(): void {
+  #look(changed?: ChangedTypes): void {
     const before = this.#view;
-    const snapshot = snapshotOf(this.ydoc, this.#snapshot);
+    const snapshot = snapshotOf(this.ydoc, this.#snapshot, undefined, changed);
     if (snapshot !== this.#snapshot || before.state === 'loading' || before.state === 'missing') {
       this.#snapshot = snapshot;
       this.#view = this.#viewOf(snapshot);

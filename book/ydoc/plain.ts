@@ -1,9 +1,17 @@
 import * as Y from 'yjs';
 import type { Plain } from './build.ts';
 
-/** A Y.Map as plain values, keeping the identity of every part that equals the same part of `previous`. */
-export function plainOf(map: Y.Map<unknown>, previous: unknown): Plain {
+/** Which types changed, those that hold them included: a transaction's `changedParentTypes`. */
+export type ChangedTypes = Pick<Y.Transaction['changedParentTypes'], 'has'>;
+type ChangedType = Parameters<ChangedTypes['has']>[0];
+
+/**
+ * A Y.Map as plain values, keeping the identity of every part that equals the same part of `previous`. With `changed`, all
+ * that changed since `previous`, only those parts are read.
+ */
+export function plainOf(map: Y.Map<unknown>, previous: unknown, changed?: ChangedTypes): Plain {
   const before = isPlain(previous) ? previous : null;
+  if (before !== null && changed && !changed.has(map as unknown as ChangedType)) return before;
   const out: Plain = {};
   let same = before !== null;
   let count = 0;
@@ -11,7 +19,7 @@ export function plainOf(map: Y.Map<unknown>, previous: unknown): Plain {
     // Written by nobody's screen; as a key of a plain object it would change what the object is.
     if (key === '__proto__') return;
     const was = before !== null && Object.hasOwn(before, key) ? before[key] : undefined;
-    const now = plainValue(value, was);
+    const now = plainValue(value, was, changed);
     if (now !== was) same = false;
     out[key] = now;
     count += 1;
@@ -19,8 +27,8 @@ export function plainOf(map: Y.Map<unknown>, previous: unknown): Plain {
   return same && Object.keys(before!).length === count ? before! : out;
 }
 
-function plainValue(value: unknown, was: unknown): unknown {
-  if (value instanceof Y.Map) return plainOf(value, was);
+function plainValue(value: unknown, was: unknown, changed: ChangedTypes | undefined): unknown {
+  if (value instanceof Y.Map) return plainOf(value, was, changed);
   if (value instanceof Y.Text) return value.toString();
   if (value instanceof Y.AbstractType) return value.toJSON();
   return shared(value, was);

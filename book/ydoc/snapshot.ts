@@ -6,7 +6,7 @@ import { shapeOf } from '../documents/shape.ts';
 import { migrated } from '../migrate/migrations.ts';
 import type { Plain } from './build.ts';
 import { fitted } from './fit.ts';
-import { plainOf } from './plain.ts';
+import { type ChangedTypes, plainOf } from './plain.ts';
 import { rootOf } from './root.ts';
 
 export type ReadResult =
@@ -25,10 +25,16 @@ export interface Snapshot {
 
 /**
  * What a Y.Doc says now. Parts that did not change since `previous` are the same objects as then, so a screen can
- * compare by identity. Costs one walk over the document; only changed items are checked again.
+ * compare by identity. Costs one walk over the document, or with `changed`, all types that changed since `previous`, over
+ * those alone; only changed items are checked again.
  */
-export function snapshotOf(ydoc: Y.Doc, previous?: Snapshot, table = currentSchema): Snapshot {
-  const raw = plainOf(rootOf(ydoc), previous?.raw);
+export function snapshotOf(
+  ydoc: Y.Doc,
+  previous?: Snapshot,
+  table = currentSchema,
+  changed?: ChangedTypes,
+): Snapshot {
+  const raw = plainOf(rootOf(ydoc), previous?.raw, changed);
   if (previous !== undefined && raw === previous.raw) return previous;
   return { raw, read: readRaw(raw, table) };
 }

@@ -9,6 +9,12 @@ const app = appOfFile();
 it('a game is marked live by one key, and brought onto its film by one moment that both show', () =>
   withFreshPage(app, async page => {
     await toFilm(page, app.url);
+    // A game that is begun and left with nothing in it is not kept, and the list says so.
+    await page.getByRole('button', { name: 'Add a game' }).click();
+    await page.getByText('This game has no film yet.').waitFor();
+    await page.getByRole('link', { name: 'Film' }).first().click();
+    await page.getByText('no film, no moment and no name, and is not kept').waitFor();
+    expect(await page.locator('.games tbody tr').count()).toBe(2);
     await page.getByRole('button', { name: 'Mark a game live' }).click();
     await page.getByText('since the marking began').waitFor();
     await page.getByRole('button', { name: '5v4' }).click();

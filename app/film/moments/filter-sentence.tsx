@@ -1,5 +1,6 @@
 import { type Game, inOrder, type Moment, type Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
+import { memo } from 'react';
 import { named } from '../../parts/named.ts';
 import { type Choice, Sentence, type SlotLine } from '../../parts/sentence.tsx';
 import { skaterWords } from '../people-words.ts';
@@ -9,8 +10,8 @@ import { verdictSaid } from './moment-glyph.tsx';
 
 const ANY = '';
 
-/** What the list shows, as a sentence whose words can be changed. */
-export function FilterSentence(props: {
+/** What the list shows, as a sentence whose words can be changed. Read anew only when the moments or the filter changed. */
+export const FilterSentence = memo(function FilterSentence(props: {
   readonly all: readonly ListedMoment[];
   readonly shownCount: number;
   readonly filter: MomentFilter;
@@ -90,7 +91,7 @@ export function FilterSentence(props: {
       </Sentence>
     </div>
   );
-}
+});
 
 export const unitWords = (id: Moment['unit'], team: Team): string =>
   id === undefined ? '' : named(team.units[id]?.title ?? 'a unit no longer here', 'unit');

@@ -1,5 +1,5 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
-import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useLayoutEffect, useRef, useState } from 'react';
 import type { ListedMoment } from './filter-moments.ts';
 import { MomentRows, type RowActs } from './moment-rows.tsx';
 
@@ -45,7 +45,8 @@ function LongList(
     estimateSize: () => ROW_PX,
     overscan: 20,
     scrollMargin,
-    getItemKey: index => moments[index]![0],
+    // The same while the moments are: with another, all of them are measured anew.
+    getItemKey: useCallback((index: number) => moments[index]![0], [moments]),
   });
   const shown = virtual.getVirtualItems();
   const above = (shown[0]?.start ?? scrollMargin) - scrollMargin;
@@ -68,9 +69,10 @@ function LongList(
   );
 }
 
+/** Of a long list only the rows about the window are there: its columns must not go by what stands in those. */
 function Timetable({ rowCount, children }: { readonly rowCount?: number; readonly children: ReactNode }) {
   return (
-    <table className="tt moments" aria-rowcount={rowCount}>
+    <table className={rowCount === undefined ? 'tt moments' : 'tt moments long'} aria-rowcount={rowCount}>
       <thead>
         <tr>
           <th>Clock</th>
