@@ -38,7 +38,10 @@ const emptyDocument = (): TestDocument => {
 };
 
 const printed = (card: IceCard): Promise<Buffer> =>
-  printedPages(cardPagesOf(card).map(page => pen => drawIceCard(pen, page)));
+  printedPages(
+    PDFKit,
+    cardPagesOf(card).map(page => pen => drawIceCard(pen, page)),
+  );
 
 /** Without white space: a line on paper breaks where it must, and a word in two scripts is drawn in two pieces. */
 const tight = (words: string): string => words.normalize('NFC').replace(/\s+/g, '');

@@ -1,7 +1,5 @@
-/// <reference path="../picture/pdfkit.d.ts" />
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import PDFKit from 'pdfkit';
 import type { Paper } from '../picture/card/page-measures.ts';
 import type { PdfDocument } from '../picture/pen/pdf-document.ts';
 import { PDF_FONTS } from '../picture/pen/pdf-fonts.ts';
@@ -16,9 +14,13 @@ type TestDocument = PdfDocument & {
   end(): void;
 };
 
-/** Pages as a PDF, with the fonts as the app has them. Only tests import this. */
-export async function printedPages(pages: readonly Drawing[], paper: Paper = 'a4'): Promise<Buffer> {
-  const Kit = PDFKit as unknown as new (set: object) => TestDocument;
+/** Pages as a PDF by `pdfkit`, with the fonts as the app has them. Only tests import this. */
+export async function printedPages(
+  pdfkit: unknown,
+  pages: readonly Drawing[],
+  paper: Paper = 'a4',
+): Promise<Buffer> {
+  const Kit = pdfkit as new (set: object) => TestDocument;
   const size = paper === 'a4' ? 'A4' : 'LETTER';
   const document = new Kit({ size, margin: 0, font: '', info: { CreationDate: new Date(0) } });
   for (const font of PDF_FONTS)

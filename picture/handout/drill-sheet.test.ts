@@ -1,8 +1,10 @@
+/// <reference path="../pdfkit.d.ts" />
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { rinkOf } from '@icewright/engine';
+import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../../test/pdf-words.ts';
 import { printedPages } from '../../test/printed-pages.ts';
@@ -17,6 +19,7 @@ import { bookletOf, type DrillSheet } from './drill-sheet.ts';
 
 const printed = (sheets: readonly DrillSheet[], paper: Paper = 'a4'): Promise<Buffer> =>
   printedPages(
+    PDFKit,
     bookletOf(sheets).map(sheet => pen => drawDrillSheet(pen, sheet, paper)),
     paper,
   );

@@ -1,3 +1,5 @@
+/// <reference path="../pdfkit.d.ts" />
+import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../../test/pdf-words.ts';
 import { printedPages } from '../../test/printed-pages.ts';
@@ -8,7 +10,10 @@ import { drawMeetingSheet } from './draw-meeting-sheet.ts';
 import { type MeetingSheet, meetingPagesOf } from './meeting-sheet.ts';
 
 const printed = (sheet: MeetingSheet) =>
-  printedPages(meetingPagesOf(sheet).map(page => pen => drawMeetingSheet(pen, page)));
+  printedPages(
+    PDFKit,
+    meetingPagesOf(sheet).map(page => pen => drawMeetingSheet(pen, page)),
+  );
 const tight = (words: string): string => words.replace(/\s+/g, '');
 
 describe('a meeting on paper', () => {
