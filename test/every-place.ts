@@ -26,6 +26,8 @@ const PAGES: readonly (readonly [path: string, there: string])[] = [
   ['/film/game-hunt?freeze=ourLine', '[data-testid="held"]'],
   ['/film/game-join?freeze=redLine', '[data-testid="held"]'],
   ['/film/meeting/meeting-together', '.still canvas[data-frame]'],
+  ['/film/meeting/meeting-together/speak', '.speak-next .still canvas[data-frame]'],
+  ['/film/meeting/meeting-together/sheet', '.card-paper svg'],
   ['/habits', '.habit-rate'],
   ...Object.keys('habits' in team ? team.habits : {}).map(id => [`/habits/${id}`, '.say'] as const),
   ['/drills', '.postcard svg'],
@@ -116,6 +118,6 @@ const tooSmallForAFinger = (page: Page): Promise<string[]> =>
   );
 
 function kindOf(path: string): string {
-  const [, place, id, more] = path.split(/[/?]/);
-  return [place, id === undefined ? '' : 'one', more?.replace(/=.*/, '') ?? ''].join(' ');
+  const [, place, id, more, view] = path.split(/[/?]/);
+  return [place, id === undefined ? '' : 'one', more?.replace(/=.*/, '') ?? '', view ?? ''].join(' ');
 }

@@ -3,6 +3,7 @@ import { ActLink } from '../parts/act.tsx';
 import { Failure } from '../parts/empty.tsx';
 import { useDocument, useDocuments, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
+import '../film/moments/moments.css';
 import '../film/picture.css';
 import '../film/film-room.css';
 import './meeting.css';
