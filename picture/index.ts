@@ -46,6 +46,7 @@ export * from './ice-css.ts';
 export * from './inks.ts';
 export * from './lettering.ts';
 export * from './marks.ts';
+export * from './meeting/draw-freeze-sheet.ts';
 export * from './meeting/draw-meeting-sheet.ts';
 export * from './meeting/meeting-sheet.ts';
 export * from './pen/canvas-pen.ts';

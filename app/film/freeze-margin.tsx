@@ -2,6 +2,7 @@ import { type Game, newId, type Team } from '@icewright/book';
 import type { CarryOption, PassOption } from '@icewright/engine';
 import type { ReactNode } from 'react';
 import { PutInMeeting } from '../meeting/put-in-meeting.tsx';
+import { FreezeSheetAct } from '../meeting/sheet/freeze-sheet-act.tsx';
 import { Act } from '../parts/act.tsx';
 import { edit, endStep } from '../shell/book.ts';
 import { CarriedNote } from './carry/carried-note.tsx';
@@ -133,12 +134,15 @@ export function FreezeMargin({
         </Act>
       </p>
       <ToolHint desk={desk} view={view} />
-      <PutInMeeting
-        team={team}
-        gameId={gameId}
-        game={game}
-        chosen={[{ kind: 'freeze', id: desk.freezeId }]}
-      />
+      <div className="pins-acts tools">
+        <PutInMeeting
+          team={team}
+          gameId={gameId}
+          game={game}
+          chosen={[{ kind: 'freeze', id: desk.freezeId }]}
+        />
+        {view.fit && <FreezeSheetAct team={team} game={game} freezeId={desk.freezeId} />}
+      </div>
       <HoldField gameId={gameId} freezeId={desk.freezeId} holdS={freeze.holdS} />
       {view.fit && <IdeasSection gameId={gameId} game={game} desk={desk} view={view} team={team} />}
       {pinsFirst && pins}

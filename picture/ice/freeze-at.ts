@@ -23,7 +23,7 @@ export interface FreezeDrawn {
 
 /** Metres of ice across in a drawing of a part of the sheet. */
 const CLOSE_UP_M = 40;
-/** Letters of about eight points, whatever the scale. */
+/** Letters of a small drawing, whatever its scale; the other marks go with them. */
 const LETTER_PT = 8;
 /** Of the lettering of a role, and of a dot. */
 const LETTER_M = 1.12;
@@ -40,7 +40,7 @@ export const freezeHeight = (freeze: FreezeDrawn, width: number): number => {
 export const drawFreezeAt = (
   pen: Pen,
   freeze: FreezeDrawn,
-  at: { readonly left: number; readonly top: number; readonly width: number },
+  at: { readonly left: number; readonly top: number; readonly width: number; readonly letterPt?: number },
 ): void => {
   const [x, y, across, down] = boxOf(freeze);
   const scale = at.width / across;
@@ -49,7 +49,7 @@ export const drawFreezeAt = (
       x: at.left - x * scale,
       y: at.top - y * scale,
       scale,
-      k: LETTER_PT / LETTER_M / scale,
+      k: (at.letterPt ?? LETTER_PT) / LETTER_M / scale,
       thinFloor: THIN_FLOOR_M,
     },
     () =>

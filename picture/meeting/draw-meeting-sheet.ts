@@ -1,22 +1,15 @@
 import { COLUMN_GAP, mm, PAGE } from '../card/page-measures.ts';
-import { drawPaperRule, PAPER_RULE_HEIGHT } from '../card/paper-parts.ts';
 import { wrapWords } from '../card/wrap-words.ts';
 import { drawFreezeAt, freezeHeight } from '../ice/freeze-at.ts';
 import type { LetteringName } from '../lettering.ts';
 import type { Pen } from '../pen/pen.ts';
-import {
-  FOOT_HEIGHT,
-  HEAD_HEIGHT,
-  type MeetingSheet,
-  type MeetingSheetItem,
-  rowHeight,
-} from './meeting-sheet.ts';
+import { HEAD_HEIGHT, type MeetingSheet, type MeetingSheetItem, rowHeight } from './meeting-sheet.ts';
+import { drawFreezeKey, drawSheetHead } from './sheet-parts.ts';
 
 const NUMBER_WIDTH = mm(13);
 const DRAWING_WIDTH = mm(66);
 const NOTES_WIDTH = mm(54);
 const ROW_PAD = mm(2);
-const MARK_SCALE = 7;
 
 /**
  * One A4 page in points, black only: head, one row for each item with the freeze on the ice, the line, the question for the
@@ -24,7 +17,7 @@ const MARK_SCALE = 7;
  */
 export const drawMeetingSheet = (pen: Pen, sheet: MeetingSheet): void => {
   pen.path('halo', sink => sink.rect(0, 0, PAGE.width, PAGE.height));
-  drawHead(pen, sheet);
+  drawSheetHead(pen, sheet);
   let y = PAGE.top + HEAD_HEIGHT;
   for (const item of sheet.items) {
     drawLineAt(pen, y);
@@ -32,7 +25,8 @@ export const drawMeetingSheet = (pen: Pen, sheet: MeetingSheet): void => {
     y += rowHeight(item);
   }
   drawLineAt(pen, y);
-  if (sheet.items.some(({ freeze }) => freeze)) drawMarksKey(pen, sheet);
+  const freezes = sheet.items.flatMap(({ freeze }) => freeze ?? []);
+  if (freezes.length > 0) drawFreezeKey(pen, freezes);
 };
 
 const drawLineAt = (pen: Pen, y: number): void =>
@@ -40,23 +34,6 @@ const drawLineAt = (pen: Pen, y: number): void =>
     sink.moveTo(PAGE.left, y);
     sink.lineTo(PAGE.right, y);
   });
-
-const drawHead = (pen: Pen, sheet: MeetingSheet): void => {
-  const base = PAGE.top + mm(9.2);
-  pen.text('cardTeam', sheet.team, PAGE.left, PAGE.top + 2);
-  let x = PAGE.right;
-  for (const fact of [...sheet.facts.slice(0, 3)].reverse()) {
-    x -= Math.max(pen.measure('cardSmall', fact.small), pen.measure('cardStrong', fact.strong));
-    pen.text('cardSmall', fact.small, x, base - 13.5);
-    pen.text('cardStrong', fact.strong, x, base);
-    x -= mm(8);
-  }
-  const [title = ''] = wrapWords(pen, 'cardTitle', sheet.title, x - PAGE.left, 1);
-  pen.text('cardTitle', title, PAGE.left, base);
-  const rule = base + mm(2.6);
-  drawPaperRule(pen, PAGE, rule);
-  if (rule + PAPER_RULE_HEIGHT > PAGE.top + HEAD_HEIGHT) throw new Error('the head is taller than its room');
-};
 
 const drawRow = (pen: Pen, item: MeetingSheetItem, top: number): void => {
   const height = rowHeight(item);
@@ -94,25 +71,4 @@ const drawWords = (
   put('cardPoint', item.which, 11, 2);
   y += 4;
   put('cardCue', item.asks, 13, 4);
-};
-
-/** What the marks on the small drawings mean; that they are estimates is said here too. */
-const drawMarksKey = (pen: Pen, sheet: MeetingSheet): void => {
-  const wants = sheet.items.some(({ freeze }) => freeze?.people.some(({ wantedM }) => wantedM));
-  const y = PAGE.bottom - FOOT_HEIGHT / 2 + 6;
-  let x = PAGE.left + 3;
-  for (const [mark, words] of [
-    ['fixUs', 'ours'],
-    ['fixThem', 'theirs'],
-    ['puck', 'puck'],
-  ] as const) {
-    // The marks as large as on the drawings.
-    pen.place({ x, y: y - 2.6, scale: MARK_SCALE, k: 1 }, () =>
-      pen.circle(mark, 0, 0, mark === 'puck' ? 0.22 : 0.32),
-    );
-    pen.text('cardKey', words, x + 6, y);
-    x += pen.measure('cardKey', words) + 20;
-  }
-  const rest = `${wants ? 'Dotted with a head: where she should have been. ' : ''}Broken edge: limit of the picture. Places are estimates from the picture.`;
-  pen.text('cardKey', wrapWords(pen, 'cardKey', rest, PAGE.right - x, 1)[0] ?? '', x, y);
 };

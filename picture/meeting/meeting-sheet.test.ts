@@ -5,7 +5,9 @@ import { pdfWords } from '../../test/pdf-words.ts';
 import { printedPages } from '../../test/printed-pages.ts';
 import { PAGE } from '../card/page-measures.ts';
 import { recordingOf } from '../pen/recording-pen.ts';
+import { OUR_LINE_SHEET } from '../scenes/freeze-sheet.ts';
 import { TOGETHER_SHEET } from '../scenes/meeting-sheet.ts';
+import { drawFreezeSheet } from './draw-freeze-sheet.ts';
 import { drawMeetingSheet } from './draw-meeting-sheet.ts';
 import { type MeetingSheet, meetingPagesOf } from './meeting-sheet.ts';
 
@@ -44,5 +46,13 @@ describe('a meeting on paper', () => {
         if (call.call === 'text' && /of fourteen|Notes/.test(call.words))
           expect(call.y).toBeLessThan(PAGE.bottom);
     expect(meetingPagesOf({ ...many, items: [] })).toHaveLength(1);
+  });
+
+  it('or one freeze alone: its title, who stood where, and room to write', async () => {
+    const pdf = await printedPages(PDFKit, [pen => drawFreezeSheet(pen, OUR_LINE_SHEET)]);
+    const said = tight(pdfWords(pdf));
+    for (const words of [OUR_LINE_SHEET.title, OUR_LINE_SHEET.says, 'F1 21', 'X2', 'Notes', 'estimates'])
+      expect(said).toContain(tight(words));
+    expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1);
   });
 });

@@ -1,0 +1,47 @@
+import { mm, PAGE } from '../card/page-measures.ts';
+import { drawPaperRule, PAPER_RULE_HEIGHT } from '../card/paper-parts.ts';
+import { wrapWords } from '../card/wrap-words.ts';
+import type { FreezeDrawn } from '../ice/freeze-at.ts';
+import type { Pen } from '../pen/pen.ts';
+import { FOOT_HEIGHT, HEAD_HEIGHT, type MeetingSheet } from './meeting-sheet.ts';
+
+const MARK_SCALE = 7;
+
+/** Team, title, the facts beside it, and the graduated rule, all within `HEAD_HEIGHT`. */
+export const drawSheetHead = (pen: Pen, sheet: Pick<MeetingSheet, 'team' | 'title' | 'facts'>): void => {
+  const base = PAGE.top + mm(9.2);
+  pen.text('cardTeam', sheet.team, PAGE.left, PAGE.top + 2);
+  let x = PAGE.right;
+  for (const fact of [...sheet.facts.slice(0, 3)].reverse()) {
+    x -= Math.max(pen.measure('cardSmall', fact.small), pen.measure('cardStrong', fact.strong));
+    pen.text('cardSmall', fact.small, x, base - 13.5);
+    pen.text('cardStrong', fact.strong, x, base);
+    x -= mm(8);
+  }
+  const [title = ''] = wrapWords(pen, 'cardTitle', sheet.title, x - PAGE.left, 1);
+  pen.text('cardTitle', title, PAGE.left, base);
+  const rule = base + mm(2.6);
+  drawPaperRule(pen, PAGE, rule);
+  if (rule + PAPER_RULE_HEIGHT > PAGE.top + HEAD_HEIGHT) throw new Error('the head is taller than its room');
+};
+
+/** What the marks on the small drawings mean; that they are estimates is said here too. */
+export const drawFreezeKey = (pen: Pen, freezes: readonly FreezeDrawn[]): void => {
+  const wants = freezes.some(({ people }) => people.some(({ wantedM }) => wantedM));
+  const y = PAGE.bottom - FOOT_HEIGHT / 2 + 6;
+  let x = PAGE.left + 3;
+  for (const [mark, words] of [
+    ['fixUs', 'ours'],
+    ['fixThem', 'theirs'],
+    ['puck', 'puck'],
+  ] as const) {
+    // The marks as large as on the drawings.
+    pen.place({ x, y: y - 2.6, scale: MARK_SCALE, k: 1 }, () =>
+      pen.circle(mark, 0, 0, mark === 'puck' ? 0.22 : 0.32),
+    );
+    pen.text('cardKey', words, x + 6, y);
+    x += pen.measure('cardKey', words) + 20;
+  }
+  const rest = `${wants ? 'Dotted with a head: where she should have been. ' : ''}Broken edge: limit of the picture. Places are estimates from the picture.`;
+  pen.text('cardKey', wrapWords(pen, 'cardKey', rest, PAGE.right - x, 1)[0] ?? '', x, y);
+};
