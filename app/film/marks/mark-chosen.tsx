@@ -4,11 +4,12 @@ import { Act } from '../../parts/act.tsx';
 import { WordsField } from '../../parts/field.tsx';
 import { LENGTH_UNIT, type Lengths } from '../../parts/figures.ts';
 import { edit } from '../../shell/book.ts';
-import { timeOfFrame } from '../frame-index.ts';
+import { frameAtTime, timeOfFrame } from '../frame-index.ts';
 import { findFreeze } from '../make-freeze.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
+import { SLACK_S } from './mark-places.ts';
 import { markSaid, whenSaid } from './mark-words.ts';
 import type { MarksDesk } from './use-marks-desk.ts';
 
@@ -148,15 +149,11 @@ function SizeField({
 const tiedWords = (mark: Mark, player: Player, tie: FilmTie): string => {
   if (mark.freeze) return '';
   const { index } = player.film;
-  let all = 0;
+  const first = frameAtTime(index, mark.fromS + SLACK_S);
+  const last = frameAtTime(index, mark.toS + SLACK_S);
+  const all = last - first + 1;
   let tied = 0;
-  for (let at = 0; at < index.frameCount; at++) {
-    const timeS = index.timesS[at]!;
-    if (timeS < mark.fromS - 1e-3) continue;
-    if (timeS > mark.toS + 1e-3) break;
-    all++;
-    if (tie.fitAt(at)) tied++;
-  }
+  for (let at = first; at <= last; at++) if (tie.fitAt(at)) tied++;
   return tied === all
     ? ''
     : `, but only ${tied} of these ${all} pictures ${tied === 1 ? 'is' : 'are'} tied to the ice: carry the pins through them`;

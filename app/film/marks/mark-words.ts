@@ -17,7 +17,7 @@ export const layingHint = (kind: Mark['kind'], laidCount: number): string => {
   if (kind === 'zone')
     return laidCount < 3
       ? 'Press the corners of the zone on the ice, one after the other.'
-      : 'Press its first corner again, or Enter, to close it.';
+      : 'Press its first or its last corner again, or Enter, to close it.';
   if (kind === 'ghost')
     return laidCount === 0
       ? 'Press the skater, or the ice where somebody should have been.'

@@ -56,9 +56,13 @@ export const useMarksHand = (ask: HandAsk) => {
   const lay = (at: FilmPoint) => {
     const { kind, laid } = desk;
     if (!kind) return;
-    const first =
-      laid[0] && pointOnFilm(view, placeNow(laid[0], game, picture.filmTimeS, tie)?.atM ?? laid[0].atM);
-    const closes = first && Math.hypot(first.xPx - at.xPx, first.yPx - at.yPx) < CLOSE_PX * view.unitPx;
+    // A zone is closed by its first corner, or by pressing its last one once more.
+    const isAt = (corner: MarkPlace | undefined) => {
+      const px =
+        corner && pointOnFilm(view, placeNow(corner, game, picture.filmTimeS, tie)?.atM ?? corner.atM);
+      return px !== undefined && Math.hypot(px.xPx - at.xPx, px.yPx - at.yPx) < CLOSE_PX * view.unitPx;
+    };
+    const closes = isAt(laid[0]) || isAt(laid[laid.length - 1]);
     if (kind === 'zone' && closes && isWhole(kind, laid.length)) return finish(laid);
     const place = meant(at);
     if (!place) return;
