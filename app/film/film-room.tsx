@@ -127,9 +127,13 @@ export function FilmRoom({
     },
     frozen,
     rests: isSecond,
+    keysRest: marks.desk.isOpen,
     onMarked: setMomentId,
   });
-  const playMoments = usePlayMoments(player, setMomentId);
+  const playMoments = usePlayMoments(player, (id, nth, count) => {
+    setMomentId(id);
+    marking.say(count > 1 ? `${nth} of ${count} is playing. Any other press on the film ends it.` : '');
+  });
   const playChosen = () => moment && momentId && playMoments([[momentId as Id<'moment'>, moment]]);
   const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a long film's index grows while it is looked through

@@ -53,7 +53,8 @@ export function LiveRoom({
     },
     frozen: undefined,
     stands,
-    onMarked: setMomentId,
+    // Nothing opens while the game runs: what is to be said of a moment can wait.
+    onMarked: () => {},
   });
   useKeys([{ keys: 'm', says: 'mark a moment', act: () => marking.begin() }]);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
@@ -67,6 +68,13 @@ export function LiveRoom({
       )}
       <main className="film-room live-room">
         <LiveClock part={part} />
+        <p className="q2 marked-said" role="status">
+          {marking.said}
+        </p>
+        <div className="live-keys">
+          <OwnKeys team={team} onPress={marking.press} />
+        </div>
+        {/* Below the keys, which must not move under a hand that aims at one. */}
         {marking.draft && (
           <MarkMoment
             draft={marking.draft}
@@ -77,12 +85,6 @@ export function LiveRoom({
             onLeave={marking.leave}
           />
         )}
-        <p className="q2 marked-said" role="status">
-          {marking.said}
-        </p>
-        <div className="live-keys">
-          <OwnKeys team={team} onPress={marking.press} />
-        </div>
         <HowItStands team={team} stands={stands} onStands={setStands} />
         {/* Below the keys: what is pressed while the game runs comes first on a phone. */}
         <div className="film-above">{above}</div>

@@ -17,22 +17,25 @@ export function stretchOf(
 }
 
 /** Plays the seconds of moments one after the other, each chosen as it comes; anything else asked of the film ends it. */
-export function usePlayMoments(player: Player, onComes: (id: string) => void) {
+export function usePlayMoments(player: Player, onComes: (id: string, nth: number, count: number) => void) {
   const letGo = useRef(() => {});
   useEffect(() => () => letGo.current(), []);
-  const play = async ([next, ...rest]: readonly ListedMoment[]): Promise<void> => {
+  const play = async (moments: readonly ListedMoment[], nth: number): Promise<void> => {
     letGo.current();
+    const next = moments[nth];
     if (next === undefined) return;
     const [id, moment] = next;
     const { first, last } = stretchOf(moment, player.film.index);
-    onComes(id);
+    onComes(id, nth + 1, moments.length);
+    // The list that was pressed may be a page below it.
+    if (nth === 0) document.querySelector('.film-room .picture')?.scrollIntoView({ block: 'nearest' });
     let isLetGo = false;
     letGo.current = () => {
       isLetGo = true;
     };
     await player.jump(first);
     if (isLetGo || player.now().frameIndex !== first) return;
-    letGo.current = playTo(player, last, () => void play(rest));
+    letGo.current = playTo(player, last, () => void play(moments, nth + 1));
   };
-  return (moments: readonly ListedMoment[]) => void play(moments);
+  return (moments: readonly ListedMoment[]) => void play(moments, 0);
 }

@@ -23,6 +23,7 @@ export function useMarking({
   frozen,
   stands,
   rests = false,
+  keysRest = false,
   onMarked,
 }: {
   readonly gameId: string;
@@ -37,6 +38,8 @@ export function useMarking({
   readonly stands?: Partial<Situation>;
   /** Somebody judges blindly: nothing is marked meanwhile, and nothing said of what was. */
   readonly rests?: boolean;
+  /** Letters are typed at something else: no key of the coach's own marks a moment. */
+  readonly keysRest?: boolean;
   readonly onMarked: (id: string) => void;
 }) {
   const [draft, setDraft] = useState<MarkDraft>();
@@ -60,7 +63,7 @@ export function useMarking({
     add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS });
     setSaid(`${wordsOf(team, key)}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`);
   };
-  useOwnKeys(team, press);
+  useOwnKeys(team, press, rests || keysRest);
   return {
     draft,
     said: rests ? '' : said,
