@@ -79,7 +79,7 @@ export function onSaid(run: Run, items: readonly RunItem[]): string {
   return {
     ready: 'Next moment',
     toStop: 'Run the film',
-    stands: 'To the stand',
+    stands: 'To where it stands',
     toEnd: 'Run on',
     ended: 'To its end',
   }[next.phase];

@@ -116,7 +116,10 @@ function showingOf(of: {
         ? { hash: shown.part.hash, gameId: shown.gameId, filmId: shown.partId, order }
         : null,
     // Where there is no picture the line is what there is to see.
-    line: isOver || shown === undefined || (!meeting.showsWords && order !== null) ? '' : lineOf(shown, team),
+    line:
+      isOver || shown === undefined || (!meeting.showsWords && order !== null)
+        ? ''
+        : saidOf(shown, run, team),
     isBlack: run.isBlack,
     isOver,
   };
@@ -160,3 +163,7 @@ async function giveFilm(line: Line<FromSpeaker>, hash: string): Promise<void> {
   const file = filmInHand(hash) ?? (await findRemembered(hash));
   if (file) line.say({ says: 'film', hash, file });
 }
+
+/** The line of a moment; while the film stands, what the group is asked there. */
+const saidOf = (shown: ShownItem, { phase }: Run, team: Team): string =>
+  phase === 'stands' && shown.item.asks !== '' ? shown.item.asks : lineOf(shown, team);
