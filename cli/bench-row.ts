@@ -11,3 +11,11 @@ export interface BenchRow {
   readonly meets: boolean | null;
   readonly note?: string;
 }
+
+/** A part that gave no figure, and why. */
+export interface BenchStop {
+  readonly stopped: string;
+}
+
+/** Rows all at once, or each as soon as it is known. */
+export type Bench = () => Promise<readonly BenchRow[]> | AsyncIterable<BenchRow | BenchStop>;

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { BenchRow } from './bench-row.ts';
+import type { Bench, BenchRow, BenchStop } from './bench-row.ts';
 
 // Every `*.bench.ts` beside the source it times, one after the other, so that no two share the cores.
 
@@ -19,10 +19,10 @@ const files = ['engine', 'picture', 'book', 'server', 'app', 'cli']
 
 console.log(`${pad('what', 62)}${pad('median', 14)}${pad('spread', 22)}${pad('bar', 16)}meets`);
 for (const file of files) {
-  const module: { default?: () => Promise<BenchRow[]> } = await import(pathToFileURL(resolve(file)).href);
+  const module: { default?: Bench } = await import(pathToFileURL(resolve(file)).href);
   if (!module.default) throw new Error(`${file} has no default export to run.`);
   try {
-    for (const row of await module.default()) print(row);
+    for await (const row of eachOf(module.default())) print(row);
   } catch (error) {
     // One that cannot run must not hide the others.
     process.exitCode = 1;
@@ -30,7 +30,16 @@ for (const file of files) {
   }
 }
 
-function print(row: BenchRow): void {
+async function* eachOf(rows: ReturnType<Bench>): AsyncGenerator<BenchRow | BenchStop> {
+  yield* Symbol.asyncIterator in rows ? rows : await rows;
+}
+
+function print(row: BenchRow | BenchStop): void {
+  if ('stopped' in row) {
+    process.exitCode = 1;
+    console.log(row.stopped);
+    return;
+  }
   const verdict = row.meets === null ? '–' : row.meets ? 'yes' : 'NO';
   const figure = `${Number(row.median.toPrecision(3))} ${row.unit}`;
   console.log(`${pad(row.name, 62)}${pad(figure, 14)}${pad(row.spread, 22)}${pad(row.bar, 16)}${verdict}`);

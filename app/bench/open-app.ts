@@ -17,11 +17,9 @@ export async function withPage<Result>(
   app: RunningApp,
   work: (page: Page) => Promise<Result>,
 ): Promise<Result> {
-  const { page, context } = await app.newPage(undefined, false, true);
+  const { page, context } = await openPage(app);
   const wrong: string[] = [];
   page.on('pageerror', error => wrong.push(error.message));
-  // The loader of the benches names functions by a helper that a page does not have.
-  await page.addInitScript('globalThis.__name = named => named');
   try {
     const result = await work(page);
     if (wrong.length > 0) throw new Error(`the page said: ${wrong.join('; ')}`);
@@ -29,6 +27,13 @@ export async function withPage<Result>(
   } finally {
     await context.close();
   }
+}
+
+export async function openPage(app: RunningApp): ReturnType<RunningApp['newPage']> {
+  const opened = await app.newPage(undefined, false, true);
+  // The loader of the benches names functions by a helper that a page does not have.
+  await opened.page.addInitScript('globalThis.__name = named => named');
+  return opened;
 }
 
 export interface Memory {

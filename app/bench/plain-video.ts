@@ -16,13 +16,17 @@ export async function openPlainVideo(page: Page, film: NumberedFilm): Promise<vo
   });
 }
 
-/** Milliseconds until the element says that it stands on that frame. */
+/**
+ * Milliseconds until that frame is seen: the element says that it stands there, and has handed its picture to the screen
+ * (requestVideoFrameCallback), whichever is later.
+ */
 export const seekPlainVideo = (page: Page, timeS: number): Promise<number> =>
   page.evaluate(async at => {
     const video = document.querySelector('video')!;
-    const done = new Promise(resolve => video.addEventListener('seeked', resolve, { once: true }));
+    const sought = new Promise(resolve => video.addEventListener('seeked', resolve, { once: true }));
+    const presented = new Promise(resolve => video.requestVideoFrameCallback(resolve));
     const from = performance.now();
     video.currentTime = at;
-    await done;
+    await Promise.all([sought, presented]);
     return performance.now() - from;
   }, timeS);

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 
 /** The film room's picture, asked and timed inside the page. */
 
-/** Milliseconds from the jump's entry until that very frame is on the canvas. */
+/** Milliseconds from the jump's entry until that very frame is on the canvas and handed to the screen with the page's next picture. */
 export const jumpInRoom = (page: Page, frameIndex: number): Promise<number> =>
   page.evaluate(async target => {
     const field = document.querySelector<HTMLInputElement>('.jump-entry')!;
@@ -24,6 +24,7 @@ export const jumpInRoom = (page: Page, frameIndex: number): Promise<number> =>
     const from = performance.now();
     field.form!.requestSubmit();
     await shown;
+    await new Promise(requestAnimationFrame);
     return performance.now() - from;
   }, frameIndex);
 

@@ -10,7 +10,7 @@ import { usePlayerState } from './use-player.ts';
 /** Where the film is: clock and frame, a place to type either, and the acts of a player. */
 export function FilmBar({ player, counts }: { readonly player: Player; readonly counts: string }) {
   const { frameIndex, playing, rate, stuck, muted, loop, knownToS } = usePlayerState(player);
-  const { index } = player.film;
+  const { index, unheard } = player.film;
   const exact = exactTimeOf(index, frameIndex);
   const words = [
     playing && rateWords(rate),
@@ -43,9 +43,11 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
         <Act onPress={() => player.setLoop()} isOn={loop !== undefined} label={loopAct(loop)}>
           {loop && loop.toFrame === undefined ? 'to here' : 'Loop'}
         </Act>
-        <Act onPress={() => player.mute(!muted)} isOn={!muted}>
-          Sound
-        </Act>
+        {unheard === undefined && (
+          <Act onPress={() => player.mute(!muted)} isOn={!muted}>
+            Sound
+          </Act>
+        )}
         <JumpField player={player} />
       </p>
       {stuck ? (
@@ -54,6 +56,11 @@ export function FilmBar({ player, counts }: { readonly player: Player; readonly 
         </p>
       ) : (
         <p className="q2 film-counts">{counts}</p>
+      )}
+      {unheard !== undefined && (
+        <p className="q2 film-counts">
+          It plays without its sound: that is {unheard}, which this browser does not play.
+        </p>
       )}
       <p className="q3 nw film-keys">
         <kbd>J</kbd> <kbd>K</kbd> <kbd>L</kbd> play &nbsp;<kbd>←</kbd> <kbd>→</kbd> frame &nbsp;<kbd>[</kbd>{' '}

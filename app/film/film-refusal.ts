@@ -74,6 +74,21 @@ export const codecNameOf = (codec: string | null, containerId: string | null): s
   return CODEC_NAMES.find(([test]) => test.test(id))?.[1] ?? (id === '' ? 'of an unknown kind' : id);
 };
 
+/** The trade name of a sound codec, in the same way. */
+export const soundNameOf = (codec: string | null, containerId: string | null): string => {
+  const id = (codec ?? containerId ?? '').trim();
+  return SOUND_NAMES.find(([test]) => test.test(id))?.[1] ?? (id === '' ? 'of an unknown kind' : id);
+};
+
+const SOUND_NAMES: readonly (readonly [RegExp, string])[] = [
+  [/^(ec-?3|eac3|A_EAC3)/i, 'E-AC-3 (Dolby Digital Plus)'],
+  [/^(ac-?3|A_AC3)/i, 'AC-3 (Dolby Digital)'],
+  [/^(dts|A_DTS)/i, 'DTS'],
+  [/^(mlpa|A_TRUEHD)/i, 'TrueHD'],
+  [/^(alac|A_ALAC)/i, 'Apple Lossless'],
+  [/^(mp2|A_MPEG\/L2)/i, 'MPEG layer 2'],
+];
+
 const CODEC_NAMES: readonly (readonly [RegExp, string])[] = [
   [/^(hevc|hvc1|hev1|V_MPEGH)/i, 'HEVC (H.265)'],
   [/^(avc|avc1|avc3|V_MPEG4\/ISO\/AVC)/i, 'H.264 in a form this browser does not decode'],

@@ -81,7 +81,7 @@ export function FilmRoom({
   const marks = useMarks({ gameId, game, film: partId, player, team, rink, carriedAt: carried.fitAt });
   useHolds(player, game.freezes, partId);
   const moments = useMemo(() => momentsOf(game, partId), [game, partId]);
-  const copiedBytes = useCopies(
+  const copies = useCopies(
     player,
     game.films[partId]?.hash ?? '',
     useMemo(() => moments.map(([, one]) => one.frameIndex), [moments]),
@@ -137,7 +137,10 @@ export function FilmRoom({
   const playChosen = () => moment && momentId && playMoments([[momentId as Id<'moment'>, moment]]);
   const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a long film's index grows while it is looked through
-  const film = useMemo(() => ({ film: partId, index: player.film.index }), [partId, player, knownToS]);
+  const film = useMemo(
+    () => ({ film: partId, index: player.film.index, knownToS: player.now().knownToS }),
+    [partId, player, knownToS],
+  );
   const show = (frameIndex: number) => void player.jump(frameIndex);
   const neighbour = (direction: 1 | -1) => {
     const at = player.now().frameIndex;
@@ -286,10 +289,10 @@ export function FilmRoom({
             />
           )}
           {parts}
-          {copiedBytes > 0 && (
-            <p className="q3">
-              Round the moments {megabytes(copiedBytes)} are kept ready in this browser, so that they come at
-              once; they go with their moments.
+          {copies.byteCount > 0 && (
+            <p className="q3 kept-ready" data-waiting={copies.waitingCount}>
+              Round the moments {megabytes(copies.byteCount)} are kept ready in this browser, so that they
+              come at once; they go with their moments.
             </p>
           )}
         </div>

@@ -23,6 +23,8 @@ interface Kind {
   readonly frameCount: number;
   readonly firstCounter: number;
   readonly opens: boolean;
+  /** Its sound, where browsers do not play it. */
+  readonly unheard?: string;
 }
 /** What ffmpeg reads in these films: see the README beside them. */
 const kinds = Object.entries(
@@ -36,6 +38,10 @@ describe('whatever the container and the codec, the very frame is shown, and it 
   it.each(kinds.filter(([, one]) => one.opens))('%s', { timeout: 60_000 }, async (name, kind) => {
     await withPage(async page => {
       await openFilmFile(page, app.url, kindPath(name));
+      const without = page.getByText(/^It plays without its sound/);
+      expect(await without.allTextContents()).toEqual(
+        kind.unheard === undefined ? [] : [expect.stringContaining(kind.unheard)],
+      );
       for (const frameIndex of scattered(kind.frameCount)) {
         await jumpTo(page, `${frameIndex}`);
         await shownFrame(page, frameIndex);

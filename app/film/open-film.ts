@@ -1,5 +1,5 @@
-import type { EncodedPacketSink, InputVideoTrack } from 'mediabunny';
-import { codecNameOf, codecRefusal, type Refusal, refusalOf } from './film-refusal.ts';
+import type { EncodedPacketSink, Input, InputVideoTrack } from 'mediabunny';
+import { codecNameOf, codecRefusal, type Refusal, refusalOf, soundNameOf } from './film-refusal.ts';
 import { findFourcc } from './fourcc-of.ts';
 import type { FrameIndex } from './frame-index.ts';
 import { GrowingIndex } from './grow-index.ts';
@@ -28,6 +28,8 @@ export interface OpenFilm {
   /** The shown picture: rotated, square pixels. */
   readonly widthPx: number;
   readonly heightPx: number;
+  /** The name of its sound, where this browser does not play it; the film then plays without. */
+  readonly unheard: string | undefined;
   isClosed(): boolean;
   close(): void;
 }
@@ -89,6 +91,7 @@ export const openFilm = async (
       flipped: await track.getFlip(),
       widthPx: await track.getDisplayWidth(),
       heightPx: await track.getDisplayHeight(),
+      unheard: await unheardOf(input),
       isClosed: () => isClosed,
       close: () => {
         isClosed = true;
@@ -99,6 +102,14 @@ export const openFilm = async (
   } finally {
     if (!kept) input.dispose();
   }
+};
+
+const unheardOf = async (input: Input): Promise<string | undefined> => {
+  const sound = await input.getPrimaryAudioTrack();
+  // Outside a browser nobody can tell.
+  if (!sound || typeof AudioDecoder === 'undefined' || (await sound.canDecode())) return undefined;
+  const id = await sound.getInternalCodecId();
+  return soundNameOf(await sound.getCodec(), typeof id === 'string' ? id : null);
 };
 
 const headOf = async (source: FilmSource): Promise<Uint8Array> => {

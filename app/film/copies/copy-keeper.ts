@@ -40,6 +40,11 @@ export class CopyKeeper {
     return this.windows.reduce((sum, one) => sum + one.byteCount, 0);
   }
 
+  /** How many stretches round moments are still to be made. */
+  get waitingCount(): number {
+    return missingOf(this.wanted, this.windows).filter(one => !this.failed.has(one.fromFrame)).length;
+  }
+
   has(frameIndex: number): boolean {
     return this.windowOf(frameIndex) !== undefined;
   }
@@ -68,6 +73,7 @@ export class CopyKeeper {
       last: index.frameCount - 1,
     });
     await this.known;
+    this.onChange();
     const needless = needlessOf(this.windows, this.wanted);
     if (needless.length > 0) {
       this.dropped(needless.map(one => one.id));
@@ -109,6 +115,7 @@ export class CopyKeeper {
     if (!made || went?.includes(made.window.id)) {
       // Tried once: what cannot be made or kept now is not tried over and over.
       this.failed.add(stretch.fromFrame);
+      this.onChange();
       return;
     }
     this.windows = [...this.windows.filter(one => one.id !== made.window.id), made.window];

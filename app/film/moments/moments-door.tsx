@@ -12,6 +12,7 @@ import { countSaid } from '../../parts/figures.ts';
 import { FileAct } from '../../parts/file-act.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 import { Slip } from '../../parts/slip.tsx';
+import { clockText } from '../film-clock.ts';
 import { CuesDoor } from './cues-door.tsx';
 import type { ListedMoment } from './filter-moments.ts';
 import { readMomentsFile, signed } from './read-moments-file.ts';
@@ -68,12 +69,19 @@ export function MomentsDoor({
         </span>
         <span className="slip-acts">
           <span className="q2">In:</span>{' '}
-          <FileAct
-            says="Choose a file"
-            label="A file of moments"
-            accept=".csv,.vtt,.json,text/csv,text/vtt,application/json"
-            onFile={file => void take(file)}
-          />{' '}
+          {into.knownToS === undefined ? (
+            <FileAct
+              says="Choose a file"
+              label="A file of moments"
+              accept=".csv,.vtt,.json,text/csv,text/vtt,application/json"
+              onFile={file => void take(file)}
+            />
+          ) : (
+            <span className="q2" role="status">
+              once the film is looked through, so that each has its frame: so far to{' '}
+              {clockText(into.knownToS, 0)}.
+            </span>
+          )}{' '}
           <span className="q3">
             What went out here comes in again as it was; a table of events from elsewhere (CSV) and WebVTT are
             asked about. What is here already stays as it is.

@@ -23,7 +23,7 @@ export function MomentsPanel(
     /** What makes a reel of the moments that are shown. */
     readonly reel?: (shown: readonly ListedMoment[]) => ReactNode;
     /** The film that is open: without its frames nothing can come in or be tied to it. */
-    readonly film?: Pick<TakeInto, 'film' | 'index'>;
+    readonly film?: Pick<TakeInto, 'film' | 'index' | 'knownToS'>;
   },
 ) {
   const { filter, onFilter, onSecondLook, onShow, film, reel, ...list } = props;

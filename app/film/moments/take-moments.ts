@@ -10,6 +10,8 @@ export interface TakeInto {
   readonly team: Team;
   readonly film: Id<'film'>;
   readonly index: FrameIndex;
+  /** A long film is looked through so far; what lies beyond has no frame yet. Undefined when all of it is. */
+  readonly knownToS: number | undefined;
 }
 
 export interface Took {
