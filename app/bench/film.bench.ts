@@ -176,7 +176,7 @@ const roundMoments = async (
   for (const frameIndex of at) {
     await jumpInRoom(page, frameIndex);
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    for (const key of ['m', '2', 'm']) await page.keyboard.press(key);
+    for (const key of ['m', '2', 'x']) await page.keyboard.press(key);
   }
   await untilKept(page);
   const far = Math.floor(film.frameCount * 0.03);

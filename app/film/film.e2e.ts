@@ -196,7 +196,7 @@ it('a film that is not on this machine is found again by its content', { timeout
     address = page.url();
     await jumpTo(page, '12');
     await shownFrame(page, 12);
-    for (const key of ['m', '2', 'm']) await page.keyboard.press(key);
+    for (const key of ['m', '2', 'x']) await page.keyboard.press(key);
     await page.locator('.moments tbody tr').first().waitFor();
     await page.locator('.strip').getByText(/^Kept/).waitFor();
   });

@@ -18,7 +18,7 @@ it('shows a copy first round a moment, then the film’s own picture, and forget
     await openFilmFile(page, app.url, filmPath('B.mp4'));
     await jumpTo(page, '480');
     await shownFrame(page, 480);
-    for (const key of ['m', '2', 'm']) await page.keyboard.press(key);
+    for (const key of ['m', '2', 'x']) await page.keyboard.press(key);
     const said = page.getByText(/are kept ready in this browser/);
     await said.waitFor({ timeout: 90_000 });
     await jumpTo(page, '60');
