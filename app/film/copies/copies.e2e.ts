@@ -23,6 +23,8 @@ it('shows a copy first round a moment, then the film’s own picture, and forget
     await said.waitFor({ timeout: 90_000 });
     await jumpTo(page, '60');
     await shownFrame(page, 60);
+    // What comes after it takes the place of the pictures round the moment, which were still at hand.
+    await page.waitForTimeout(2000);
     // Every picture on the canvas from here on, with the number that is burned into it.
     await page.evaluate(() => {
       const canvas = document.querySelector<HTMLCanvasElement>('canvas[data-testid="picture"]')!;
