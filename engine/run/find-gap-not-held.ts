@@ -9,7 +9,7 @@ type GapAct = PlayableAct & { readonly kind: 'gap' };
 /**
  * Gaps that are off by more than `GAP_TOLERANCE_RATIO` of the wanted distance for longer than `GAP_OFF_S` on end, judged from when
  * they are first right, at the latest `GAP_SETTLE_S` after the act has started. The wanted distance is never more than what is
- * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted. Weight
+ * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted, `speedMps` of who is kept off then. Weight
  * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`. `ourBlueLineXM` > 0, metres from the middle. Empty when every gap is held. Our own rule, with estimates
  * of `drill-rows.ts`.
  */
@@ -106,6 +106,7 @@ const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct, ourBlue
     spots: [actor.spot.id, act.whom],
     act: act.id,
     value: worst.apartM,
+    speedMps: Math.hypot(whom.xMps[worst.at]!, whom.yMps[worst.at]!),
     threshold: worst.wantedM,
     unit: 'm',
     status: GAP_TOLERANCE_RATIO.status,

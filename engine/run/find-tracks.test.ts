@@ -75,6 +75,11 @@ describe('a gap that is not held', () => {
     expect(lost[0]!.threshold).toBe(2.4);
     expect(lost[0]!.atM.xM).toBeLessThan(10);
     expect(Math.abs(lost[0]!.value - 2.4)).toBeGreaterThan(0.35 * 2.4);
+    const plan = planOf(spots(16, 2.4));
+    const carrier = runDrill(playableFrom(plan)).tracks[0]!;
+    const at = Math.round(lost[0]!.timeS * 120);
+    expect(lost[0]!.speedMps).toBeCloseTo(Math.hypot(carrier.xMps[at]!, carrier.yMps[at]!), 9);
+    expect(findingSentence(lost[0]!, plan)).toContain(`X1, who goes at ${lost[0]!.speedMps!.toFixed(1)} m/s`);
   });
 });
 

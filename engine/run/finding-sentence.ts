@@ -38,7 +38,7 @@ export const findingSentence = (finding: Finding, plan: DrillPlan, lengths: Leng
     case 'tooFastIntoBoards':
       return `${who} comes too near the boards: ${length(finding.value)} left at ${speed(finding.speedMps ?? 0)}, ${length(finding.threshold)} needed to stop.`;
     case 'gapNotHeld':
-      return `${who} does not hold the gap to ${other}: ${length(finding.value)} at ${seconds(finding.timeS)}, ${length(finding.threshold)} wanted.`;
+      return `${who} does not hold the gap to ${other}, who goes at ${speed(finding.speedMps ?? 0)}: ${length(finding.value)} at ${seconds(finding.timeS)}, ${length(finding.threshold)} wanted.`;
     case 'bodiesTouch':
       return `${who} and ${other} touch at ${seconds(finding.timeS)}: ${length(finding.value)} from middle to middle.`;
     case 'throughNet':

@@ -117,7 +117,7 @@ export interface Finding {
   readonly value: number;
   readonly threshold: number;
   readonly unit: string;
-  /** Speed that belongs to the finding, where the value is not one: towards the boards, of the puck past somebody. */
+  /** Speed that belongs to the finding, where the value is not one: towards the boards, of the puck past somebody, of who is kept off. */
   readonly speedMps?: number;
   readonly status: Status;
   readonly source: string;
