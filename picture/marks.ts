@@ -98,7 +98,7 @@ export const MARKS = markTable({
 
   // over a film, px of its own measure
   filmShade: { fill: 'ink', opacity: 0.62 },
-  filmGround: { fill: 'ice', opacity: 0.42 },
+  filmGround: { fill: 'ice', opacity: 0.2 },
   filmRuling: { stroke: 'ink', width: 1.1, byK: true, opacity: 0.8 },
   filmCasing: { stroke: 'ice', width: 5.4, byK: true, cap: 'round', join: 'round', opacity: 0.85 },
   filmLine: { stroke: 'ink', width: 2.4, byK: true, join: 'round' },

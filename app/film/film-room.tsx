@@ -206,7 +206,9 @@ export function FilmRoom({
           </Picture>
           <FilmBar player={player} counts={isSecond ? '' : countsWords(team, moments, habit)} />
           {followed.charts}
-          {marks.desk.isOpen && <MarksPanel {...marks} gameId={gameId} title={marks.title} />}
+          {marks.desk.isOpen && (
+            <MarksPanel {...marks} gameId={gameId} title={marks.title} onFreeze={freezeNow} />
+          )}
           {marking.draft && (
             <MarkMoment
               draft={marking.draft}

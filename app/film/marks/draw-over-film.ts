@@ -36,6 +36,6 @@ export const drawOverFilm = (
   drawFilmMarks(filmPenOn(context), marks, { fit, widthPx, heightPx, unitPx: unitOf(widthPx, heightPx) });
 };
 
-/** The measures of the marks are made for a picture of 1280 × 720. */
+/** As large for the picture as on a usual screen of the film room, where it is 910 pixels wide: read from the bench too. */
 export const unitOf = (widthPx: number, heightPx: number): number =>
-  Math.sqrt((widthPx * heightPx) / (1280 * 720));
+  Math.sqrt((widthPx * heightPx) / (910 * 512));

@@ -1,5 +1,6 @@
 import type { Game, Mark } from '@icewright/book';
 import { USUAL_SIZE_M } from '@icewright/picture';
+import { useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { WordsField } from '../../parts/field.tsx';
 import { LENGTH_UNIT, type Lengths } from '../../parts/figures.ts';
@@ -10,7 +11,7 @@ import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
 import { SLACK_S } from './mark-places.ts';
-import { markSaid, whenSaid } from './mark-words.ts';
+import { markSaid, whenSaid, whoIsAt } from './mark-words.ts';
 import type { MarksDesk } from './use-marks-desk.ts';
 
 /** What the chosen mark says, how large it is, when it is seen. */
@@ -36,9 +37,15 @@ export function MarkChosen({
   const { index } = player.film;
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
   const usualM = USUAL_SIZE_M[mark.kind];
+  const box = useRef<HTMLDivElement>(null);
+  // A text is written where it was laid: the words come next.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: with another mark, not with every letter
+  useEffect(() => {
+    if (mark.kind === 'text' && mark.text === '') box.current?.querySelector('input')?.focus();
+  }, [id]);
   const hereFreeze = findFreeze(game, mark.film, frameIndex);
   return (
-    <div className="mark-chosen">
+    <div className="mark-chosen" ref={box}>
       <p>
         <b className="b">{markSaid(mark, game)}</b>{' '}
         <span className="q2">
@@ -64,10 +71,11 @@ export function MarkChosen({
         )}
         {mark.freeze ? (
           <Act
+            notNow={goneAfter(mark, game)}
             onPress={() => {
               const atS = game.freezes[mark.freeze!]?.filmTimeS ?? mark.fromS;
               desk.write.tieToFreeze(id, undefined);
-              desk.write.set(id, { fromS: atS, toS: Math.min(index.endS, atS + 1) }, 'keys');
+              desk.write.set(id, { fromS: Math.max(0, atS - 1), toS: Math.min(index.endS, atS + 1) }, 'keys');
             }}
           >
             Also before and after
@@ -157,4 +165,13 @@ const tiedWords = (mark: Mark, player: Player, tie: FilmTie): string => {
   return tied === all
     ? ''
     : `, but only ${tied} of these ${all} pictures ${tied === 1 ? 'is' : 'are'} tied to the ice: carry the pins through them`;
+};
+
+/** A mark on somebody who is placed in a freeze alone must not go on where he was: nobody knows where he is then. */
+const goneAfter = (mark: Mark, game: Game): string | undefined => {
+  const alone = mark.at.find(place => place.placed && !place.track);
+  return (
+    alone &&
+    `${whoIsAt(alone, game) ?? 'the skater'} is known in this freeze alone: follow him through the film first`
+  );
 };

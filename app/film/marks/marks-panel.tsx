@@ -1,7 +1,9 @@
 import type { Game } from '@icewright/book';
-import { FILM_MARK_KINDS } from '@icewright/picture';
+import { FILM_MARK_KINDS, type FilmMarkKind } from '@icewright/picture';
+import { useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
 import type { Lengths } from '../../parts/figures.ts';
+import { useKeys } from '../../shell/keys.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
@@ -21,6 +23,7 @@ export function MarksPanel({
   lengths,
   desk,
   title,
+  onFreeze,
 }: {
   readonly gameId: string;
   readonly game: Game;
@@ -31,22 +34,41 @@ export function MarksPanel({
   readonly desk: MarksDesk;
   /** What a still of this picture is called. */
   readonly title: string;
+  readonly onFreeze: () => void;
 }) {
   const frameIndex = usePlayerPart(player, state => state.frameIndex);
   const isPlaying = usePlayerPart(player, state => state.playing);
   const fit = tie.fitAt(frameIndex);
   const notNow = isPlaying ? 'stop at a picture first' : fit ? undefined : NOT_TIED;
   const chosen = desk.chosen ? game.marks[desk.chosen as keyof Game['marks']] : undefined;
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => panel.current?.querySelector('button')?.focus({ preventScroll: true }), []);
+  const take = (kind: FilmMarkKind) => {
+    desk.take(desk.kind === kind ? undefined : kind);
+    // What comes next is done on the picture, by keys too.
+    document.querySelector<SVGElement>('.marks-layer.worked')?.focus({ preventScroll: true });
+  };
+  useKeys([
+    {
+      keys: 'Escape',
+      says: 'put the mark back, or close the marks',
+      act: () =>
+        desk.kind ? desk.take(undefined) : desk.chosen ? desk.choose(undefined) : desk.setOpen(false),
+    },
+    {
+      keys: 'Delete',
+      says: 'take the chosen mark out',
+      act: () => {
+        if (desk.chosen) desk.write.remove(desk.chosen);
+        desk.choose(undefined);
+      },
+    },
+  ]);
   return (
-    <section className="marks-panel" aria-label="Marks on the picture">
+    <section className="marks-panel" aria-label="Marks on the picture" ref={panel}>
       <p className="marks-kinds">
         {FILM_MARK_KINDS.map(kind => (
-          <Act
-            key={kind}
-            isOn={desk.kind === kind}
-            notNow={notNow}
-            onPress={() => desk.take(desk.kind === kind ? undefined : kind)}
-          >
+          <Act key={kind} isOn={desk.kind === kind} notNow={notNow} onPress={() => take(kind)}>
             {KIND_SAID[kind]}
           </Act>
         ))}
@@ -56,7 +78,8 @@ export function MarksPanel({
         </Act>
       </p>
       <p className="q2 marks-hint" role="status">
-        {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}
+        {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}{' '}
+        {!fit && !isPlaying && <Act onPress={onFreeze}>Freeze this picture, then pin it</Act>}
       </p>
       <MarksStrip game={game} film={film} player={player} desk={desk} />
       {chosen && desk.chosen && (
