@@ -56,7 +56,11 @@ export const choose = async (page: Page, act: string, path: string): Promise<voi
 export const openFilmFile = async (page: Page, url: string, path: string): Promise<void> => {
   await toFilm(page, url);
   await choose(page, 'Open a film', path);
-  // The invented team's own films are among them: those are in a game already.
+  await openedAnew(page);
+};
+
+/** Waits for the first frame of a film that was opened, in a game of its own: the invented team's own films are in one already. */
+export const openedAnew = async (page: Page): Promise<void> => {
   const another = page.getByRole('button', { name: 'Make another game all the same' });
   await another.or(pictureOf(page, 0)).first().waitFor({ timeout: 30_000 });
   if (await another.isVisible()) await another.click();

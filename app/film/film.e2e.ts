@@ -9,6 +9,7 @@ import {
   choose,
   filmPath,
   jumpTo,
+  openedAnew,
   openFilmFile,
   shownFrame,
   toFilm,
@@ -177,7 +178,7 @@ it('takes a dropped file, and a second part of a game', { timeout: 120_000 }, as
     await drop('text.mp4');
     await page.getByText('This file is text, not a film.').waitFor();
     await drop('damaged_middle.mp4');
-    await shownFrame(page, 0);
+    await openedAnew(page);
     expect(await burnedCounter(page)).toBe(0);
     await choose(page, 'Add another part', filmPath('D.webm'));
     await page.getByRole('button', { name: 'part 2', pressed: true }).waitFor();
