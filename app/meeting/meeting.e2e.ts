@@ -3,7 +3,7 @@ import { ALL_FORMATS, BufferSource, Input } from 'mediabunny';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../test/app-of-file.ts';
-import { burnedCounter, shownFrame, toFilm } from '../../test/film-page.ts';
+import { burnedCounter, clickFilm, shownFrame, toFilm } from '../../test/film-page.ts';
 import { pdfWords } from '../../test/pdf-words.ts';
 import { withPage } from '../../test/with-page.ts';
 
@@ -122,5 +122,36 @@ it(
       await page.getByRole('button', { name: 'Take back' }).click();
       await expect.poll(() => link.count()).toBe(0);
       expect(await (await fetch(address)).text()).not.toContain('Nakatani');
+    }),
+);
+
+it(
+  'what was drawn over the film is seen where it stands, in one window too, where a press goes on',
+  {
+    timeout: 90_000,
+  },
+  () =>
+    withPage(app, 'meeting marks', async page => {
+      await page.goto(`${app.url}/film/game-join?freeze=redLine`);
+      const dot = page.locator('.pm-person .pm-dot').first();
+      await dot.waitFor();
+      const feet = [Number(await dot.getAttribute('cx')), Number(await dot.getAttribute('cy'))] as const;
+      await page.keyboard.press('Shift+m');
+      await page.getByRole('button', { name: 'Ring', exact: true }).click();
+      await clickFilm(page, feet);
+      await page.getByLabel('Words').fill('who else');
+      await page.goto(`${app.url}/film/meeting/meeting-together/speak`);
+      await shownFrame(page, 120);
+      expect(await page.locator('.marks-drawn text').count()).toBe(0);
+      await page.keyboard.press('f');
+      const press = page.locator('.show-press');
+      // Run, and at once to where it stands.
+      await press.click();
+      await press.click();
+      await shownFrame(page, 360);
+      await expect.poll(() => page.locator('.marks-drawn text').allTextContents()).toEqual(['who else']);
+      await press.click();
+      await press.click();
+      await shownFrame(page, 120);
     }),
 );
