@@ -1,42 +1,11 @@
 import type { Actor } from './actor.ts';
 import { ACTOR_NUMBERS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
+import type { Recorder } from './recorded.ts';
 import { COLUMNS, ROWS, writeColumns } from './track-columns.ts';
 
 /** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
 const FIRST_CAPACITY = 1216;
-
-/**
- * The samples of a run while it grows. One block of memory for all numbers, doubled when it is full, so that a step
- * itself makes no garbage. A sample is first copied as it lies in the run's own block; every `ROWS` of them are turned into columns.
- */
-export interface Recorder {
-  readonly actorCount: number;
-  capacity: number;
-  count: number;
-  numbers: Float64Array;
-  /** The last samples, each as the first half of the run's block, in a ring of `rowCapacity` rows; and how many samples the columns have. */
-  rows: Float64Array;
-  rowCapacity: number;
-  /** Room for one row that is not as the run has it. */
-  readonly between: Float64Array;
-  columnCount: number;
-  /** False while nobody may ask for most columns: the rows are all kept, and a column is written when it is read. */
-  writesColumns: boolean;
-  actIndexes: Int16Array;
-  /** By puck, as many as any run had; the first `puckCount` are this run's. */
-  readonly pucks: PuckColumns[];
-  puckCount: number;
-  readonly distancesM: Float64Array;
-  /** Facing of each actor in the last sample of the columns, as a unit vector. */
-  readonly facings: Float64Array;
-}
-
-interface PuckColumns {
-  xM: Float64Array;
-  yM: Float64Array;
-  owner: Int16Array;
-}
 
 /** Memory that runs can write into one after the other: made by `runMemory`, owned by the caller. */
 export interface RunMemory {

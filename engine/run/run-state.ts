@@ -12,7 +12,7 @@ import type { Chance } from './chance.ts';
 import type { ContestView } from './contest.ts';
 import type { Near, NearWatch } from './near-watch.ts';
 import type { PuckPlay } from './puck-play.ts';
-import type { Recorder } from './recorder.ts';
+import type { Recorder } from './recorded.ts';
 import type { Finding, RunEvent } from './run-result.ts';
 
 /** Something that happened and can be a cue. */

@@ -1,7 +1,7 @@
 import type { Actor } from './actor.ts';
 import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
-import type { Recorder } from './recorder.ts';
+import type { Recorder } from './recorded.ts';
 import type { PuckTrack, Track } from './run-result.ts';
 
 /** Columns of one actor in the block of samples: place, velocity, facing. */

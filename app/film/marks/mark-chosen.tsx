@@ -41,7 +41,8 @@ export function MarkChosen({
   // A text is written where it was laid: the words come next.
   // biome-ignore lint/correctness/useExhaustiveDependencies: with another mark, not with every letter
   useEffect(() => {
-    if (mark.kind === 'text' && mark.text === '') box.current?.querySelector('input')?.focus();
+    if (mark.kind === 'text' && mark.text === '')
+      box.current?.querySelector('input')?.focus({ preventScroll: true });
   }, [id]);
   const hereFreeze = findFreeze(game, mark.film, frameIndex);
   return (

@@ -81,7 +81,6 @@ export function MarksPanel({
         {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}{' '}
         {!fit && !isPlaying && <Act onPress={onFreeze}>Freeze this picture, then pin it</Act>}
       </p>
-      <MarksStrip game={game} film={film} player={player} desk={desk} />
       {chosen && desk.chosen && (
         <MarkChosen
           id={desk.chosen}
@@ -94,6 +93,7 @@ export function MarksPanel({
           desk={desk}
         />
       )}
+      <MarksStrip game={game} film={film} player={player} desk={desk} />
     </section>
   );
 }
