@@ -100,12 +100,13 @@ const turnSaid = (now: Option | undefined, then: Option | undefined): string => 
   if (!now) return 'a new one';
   if (!then) return 'no longer there';
   const [a, b] = [bandOf(now), bandOf(then)];
-  if (a !== b && b === 'clear') return 'opens';
+  if (a !== b && b === 'open') return 'opens';
   if (a !== b && b === 'shut') return 'shuts';
   return then.chance > now.chance ? 'better' : 'worse';
 };
 
-const bandOf = (option: Option): string => (option.kind === 'direct' ? option.lane.band : '');
+const bandOf = (option: Option): PassOption['lane']['band'] | undefined =>
+  option.kind === 'carry' ? undefined : option.lane.band;
 
 const laneSaid = (option: Option | undefined): string =>
-  option === undefined ? 'none' : option.kind === 'direct' ? option.lane.band : 'not judged';
+  option === undefined ? 'none' : (bandOf(option) ?? 'none, he skates it');
