@@ -18,6 +18,7 @@ export function syncLineOn(store: DocumentStore) {
   const doors = new WeakMap<Y.Doc, Door>();
   /** Documents with a change that the disc refused; it is not acknowledged, and saved as soon as the disc takes it. */
   const unsaved = new Set<string>();
+  let isClosed = false;
   const hocuspocus = new Hocuspocus({
     quiet: true,
     debounce: 2_000,
@@ -53,7 +54,8 @@ export function syncLineOn(store: DocumentStore) {
       if (bringsUp) store.keepOriginal(documentName, document);
     },
     async onStoreDocument({ documentName, document }) {
-      if (store.isErased(documentName)) return;
+      // What was open when the line closed is written already, and the disc may be gone from here on.
+      if (isClosed || store.isErased(documentName)) return;
       store.compact(documentName, document, unsaved.has(documentName));
       unsaved.delete(documentName);
     },
@@ -91,6 +93,7 @@ export function syncLineOn(store: DocumentStore) {
       for (const [id, document] of hocuspocus.documents) {
         if (!store.isErased(id)) store.compact(id, document, true);
       }
+      isClosed = true;
       for (const client of sockets.clients) client.terminate();
       sockets.close();
     },
