@@ -83,10 +83,11 @@ function filmOf({ of, stretch }: MeetingItem, game: Game): ShownFilm | undefined
   };
 }
 
-/** The line of an item: what is said, else the habit it is about, else what it was called when it was put here. */
+/** The line of an item: what is said, else what its freeze is called, else the habit it is about, else what it was called when it was put here. */
 export const lineOf = (shown: ShownItem, team: Team): string => {
   const { item } = shown;
   if (item.says.trim() !== '') return item.says;
+  if (item.of.kind === 'freeze' && shown.state === 'there' && shown.seen !== '') return shown.seen;
   const habit = shown.state === 'there' && shown.habitId ? team.habits[shown.habitId]?.title : undefined;
   return habit ?? item.of.said;
 };
