@@ -11,7 +11,13 @@ type ChangedType = Parameters<ChangedTypes['has']>[0];
  */
 export function plainOf(map: Y.Map<unknown>, previous: unknown, changed?: ChangedTypes): Plain {
   const before = isPlain(previous) ? previous : null;
-  if (before !== null && changed && !changed.has(map as unknown as ChangedType)) return before;
+  if (
+    before !== null &&
+    changed &&
+    readFrom.get(before) === map &&
+    !changed.has(map as unknown as ChangedType)
+  )
+    return before;
   const out: Plain = {};
   let same = before !== null;
   let count = 0;
@@ -24,8 +30,16 @@ export function plainOf(map: Y.Map<unknown>, previous: unknown, changed?: Change
     out[key] = now;
     count += 1;
   });
-  return same && Object.keys(before!).length === count ? before! : out;
+  const plain = same && Object.keys(before!).length === count ? before! : out;
+  readFrom.set(plain, map);
+  return plain;
 }
+
+/**
+ * The Y.Map that a value was last read from. What an undo or a second write puts in a map's place is another one, and a
+ * transaction does not call a type changed that is new in it.
+ */
+const readFrom = new WeakMap<Plain, Y.Map<unknown>>();
 
 function plainValue(value: unknown, was: unknown, changed: ChangedTypes | undefined): unknown {
   if (value instanceof Y.Map) return plainOf(value, was, changed);
