@@ -25,7 +25,7 @@ const PAGES: readonly (readonly [path: string, there: string])[] = [
   ['/film/game-hunt', '.moments tbody tr'],
   ['/film/game-hunt?freeze=ourLine', '[data-testid="held"]'],
   ['/film/game-join?freeze=redLine', '[data-testid="held"]'],
-  ['/film/meeting/meeting-together', '.still canvas[data-frame]'],
+  ['/film/meeting/meeting-together', '.item-head'],
   ['/film/meeting/meeting-together/speak', '.speak-next .still canvas[data-frame]'],
   ['/film/meeting/meeting-together/sheet', '.card-paper svg'],
   ['/habits', '.habit-rate'],

@@ -142,14 +142,14 @@ it(
       await page.getByLabel('Words').fill('who else');
       await page.goto(`${app.url}/film/meeting/meeting-together/speak`);
       await shownFrame(page, 120);
-      expect(await page.locator('.marks-drawn text').count()).toBe(0);
+      expect(await page.locator('.marks-layer text').count()).toBe(0);
       await page.keyboard.press('f');
       const press = page.locator('.show-press');
       // Run, and at once to where it stands.
       await press.click();
       await press.click();
       await shownFrame(page, 360);
-      await expect.poll(() => page.locator('.marks-drawn text').allTextContents()).toEqual(['who else']);
+      await expect.poll(() => page.locator('.marks-layer text').allTextContents()).toEqual(['who else']);
       await press.click();
       await press.click();
       await shownFrame(page, 120);
