@@ -6,6 +6,7 @@ import { countSaid, daySaid } from '../parts/figures.ts';
 import { setRemoved, useDocuments } from '../shell/book.ts';
 import { filmWords } from './film-words.ts';
 import { gameTitle, resultWords } from './game-words.ts';
+import { GoneFromList } from './gone-from-list.tsx';
 
 /** The games of the season, newest first; one that is taken out can be put back at once. */
 export function GamesTable({ team, ids }: { readonly team: Team; readonly ids: readonly string[] }) {
@@ -60,19 +61,7 @@ export function GamesTable({ team, ids }: { readonly team: Team; readonly ids: r
           ))}
         </tbody>
       </table>
-      {gone !== undefined && team.contents[gone as keyof typeof team.contents]?.removed && (
-        <p className="undone" role="status">
-          The game is out of the list; nothing in it is lost.{' '}
-          <Act
-            onPress={() => {
-              setRemoved(gone, false);
-              setGone(undefined);
-            }}
-          >
-            Put it back
-          </Act>
-        </p>
-      )}
+      <GoneFromList team={team} what="game" id={gone} onBack={() => setGone(undefined)} />
       {waiting > 0 && <p className="q3">{countSaid(waiting, 'game')} not read yet.</p>}
     </>
   );

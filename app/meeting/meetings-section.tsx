@@ -1,6 +1,7 @@
 import type { Team } from '@icewright/book';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { GoneFromList } from '../film/gone-from-list.tsx';
 import { Act } from '../parts/act.tsx';
 import { countSaid, daySaid, fromToday } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
@@ -58,19 +59,7 @@ export function MeetingsSection({ team }: { readonly team: Team }) {
           })}
         </ul>
       )}
-      {gone !== undefined && team.contents[gone as keyof typeof team.contents]?.removed && (
-        <p className="undone" role="status">
-          The meeting is out of the list; nothing in it is lost.{' '}
-          <Act
-            onPress={() => {
-              setRemoved(gone, false);
-              setGone(undefined);
-            }}
-          >
-            Put it back
-          </Act>
-        </p>
-      )}
+      <GoneFromList team={team} what="meeting" id={gone} onBack={() => setGone(undefined)} />
       <Act opens={isMaking} onPress={() => setMaking(!isMaking)}>
         Plan a meeting
       </Act>
