@@ -1,4 +1,5 @@
 // The face of the engine for the other rooms. Nothing inside the engine imports it.
+export * from './carry/carried-fits.ts';
 export * from './carry/carry-pins.ts';
 export * from './carry/carry-rows.ts';
 export type { GreyPicture, PictureRect } from './carry/grey-picture.ts';

@@ -1,5 +1,5 @@
 import {
-  carryPins,
+  carriedFitsOf,
   type FoundWays,
   followedWay,
   type GreyPicture,
@@ -195,7 +195,7 @@ const fitsOf = (
   seed: number,
 ): ((frameIndex: number) => PinFit | null) => {
   const random = randomOf(seed);
-  const pinned: Parameters<typeof carryPins>[2][number][] = [];
+  const pinned: Parameters<typeof carriedFitsOf>[2][number][] = [];
   let lastS = Number.NEGATIVE_INFINITY;
   for (const frame of startsOf(truth)) {
     if (frame.ptsS - lastS < PINNED_EVERY_S || Object.keys(frame.landmarks).length < PINS) continue;
@@ -203,16 +203,7 @@ const fitsOf = (
     const pins = pinsOf(truth, frame, CLICK_PX, PINS, random);
     pinned.push({ frameIndex: frame.i, pins, clickSdPx: CLICK_PX });
   }
-  const carry = carryPins(stretch, lensTermOf(stretch), pinned);
-  const kept = new Map<number, PinFit | null>();
-  return frameIndex => {
-    const known = kept.get(frameIndex);
-    if (known !== undefined) return known;
-    const at = carry.at(frameIndex);
-    const fit = at.kind === 'carried' ? at.fit : null;
-    kept.set(frameIndex, fit);
-    return fit;
-  };
+  return carriedFitsOf(stretch, lensTermOf(stretch), pinned);
 };
 
 /** When each frame is shown: between frames with truth by even steps. */

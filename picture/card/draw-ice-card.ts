@@ -5,15 +5,8 @@ import type { Pen } from '../pen/pen.ts';
 import { drawBlockRow, wordsRowHeight } from './block-row.ts';
 import { type IceCard, STANDING_CAUTIONS } from './ice-card.ts';
 import { mm, PAGE, TALLEST_ROW } from './page-measures.ts';
-import {
-  type CautionBox,
-  cautionBox,
-  drawCautionBox,
-  drawPaperRule,
-  KEY_SCALE,
-  keyOnPaper,
-  PAPER_RULE_HEIGHT,
-} from './paper-parts.ts';
+import { drawPaperHead } from './paper-head.ts';
+import { type CautionBox, cautionBox, drawCautionBox, KEY_SCALE, keyOnPaper } from './paper-parts.ts';
 import { wrapWords } from './wrap-words.ts';
 
 const GROUP_LINE = 10.6;
@@ -53,20 +46,7 @@ const drawRuleAt = (pen: Pen, y: number): void =>
 
 /** Team, title and the facts beside it, the graduated rule, what today is about. Returns where the blocks begin. */
 const drawHead = (pen: Pen, card: IceCard): number => {
-  const base = PAGE.top + mm(9.2);
-  pen.text('cardTeam', card.team, PAGE.left, PAGE.top + 2);
-  let x = PAGE.right;
-  for (const fact of [...card.facts.slice(0, 3)].reverse()) {
-    x -= Math.max(pen.measure('cardSmall', fact.small), pen.measure('cardStrong', fact.strong));
-    pen.text('cardSmall', fact.small, x, base - 13.5);
-    pen.text('cardStrong', fact.strong, x, base);
-    x -= mm(8);
-  }
-  const [title = ''] = wrapWords(pen, 'cardTitle', card.title, x - PAGE.left, 1);
-  pen.text('cardTitle', title, PAGE.left, base);
-  const rule = base + mm(2.6);
-  drawPaperRule(pen, PAGE, rule);
-  let y = rule + PAPER_RULE_HEIGHT;
+  let y = drawPaperHead(pen, card);
   if (card.today !== '') {
     const lead = 'Today: ';
     const leadWidth = pen.measure('cardAimLead', lead);

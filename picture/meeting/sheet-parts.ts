@@ -1,5 +1,5 @@
-import { mm, PAGE } from '../card/page-measures.ts';
-import { drawPaperRule, PAPER_RULE_HEIGHT } from '../card/paper-parts.ts';
+import { PAGE } from '../card/page-measures.ts';
+import { drawPaperHead } from '../card/paper-head.ts';
 import { wrapWords } from '../card/wrap-words.ts';
 import type { FreezeDrawn } from '../ice/freeze-at.ts';
 import type { Pen } from '../pen/pen.ts';
@@ -9,20 +9,7 @@ const MARK_SCALE = 7;
 
 /** Team, title, the facts beside it, and the graduated rule, all within `HEAD_HEIGHT`. */
 export const drawSheetHead = (pen: Pen, sheet: Pick<MeetingSheet, 'team' | 'title' | 'facts'>): void => {
-  const base = PAGE.top + mm(9.2);
-  pen.text('cardTeam', sheet.team, PAGE.left, PAGE.top + 2);
-  let x = PAGE.right;
-  for (const fact of [...sheet.facts.slice(0, 3)].reverse()) {
-    x -= Math.max(pen.measure('cardSmall', fact.small), pen.measure('cardStrong', fact.strong));
-    pen.text('cardSmall', fact.small, x, base - 13.5);
-    pen.text('cardStrong', fact.strong, x, base);
-    x -= mm(8);
-  }
-  const [title = ''] = wrapWords(pen, 'cardTitle', sheet.title, x - PAGE.left, 1);
-  pen.text('cardTitle', title, PAGE.left, base);
-  const rule = base + mm(2.6);
-  drawPaperRule(pen, PAGE, rule);
-  if (rule + PAPER_RULE_HEIGHT > PAGE.top + HEAD_HEIGHT) throw new Error('the head is taller than its room');
+  if (drawPaperHead(pen, sheet) > PAGE.top + HEAD_HEIGHT) throw new Error('the head is taller than its room');
 };
 
 /** What the marks on the small drawings mean; that they are estimates is said here too. */

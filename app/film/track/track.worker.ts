@@ -1,10 +1,9 @@
 import {
-  carryPins,
+  carriedFitsOf,
   type FoundWays,
   followedWay,
   type GreyPicture,
   lookStrideCount,
-  type PinFit,
   type SkaterFollower,
   skaterFollowerOf,
 } from '@icewright/engine';
@@ -33,7 +32,7 @@ const follow = async (ask: TrackAsk): Promise<void> => {
   const [first, last] = [frames[0], frames[frames.length - 1]];
   if (!first || !last) return say({ kind: 'failed', why: 'the camera was not followed' });
   const within = { fromFrame: first.frameIndex, toFrame: last.frameIndex };
-  const fitAt = fitsOf(ask);
+  const fitAt = carriedFitsOf(tied.stretch, tied.lens, tied.pinned);
   const stride = lookStrideCount(frames.length / (timesS[within.toFrame]! - timesS[within.fromFrame]! || 1));
   const hands = new Set(skaters.flatMap(({ marks }) => marks.map(({ frameIndex }) => frameIndex)));
   const isLook = (frame: number) => (frame - within.fromFrame) % stride === 0 || hands.has(frame);
@@ -90,17 +89,4 @@ const shownSize = (
     }
   }
   return { widthPx, heightPx, grey };
-};
-
-const fitsOf = ({ tied }: TrackAsk): ((frameIndex: number) => PinFit | null) => {
-  const carry = carryPins(tied.stretch, tied.lens, tied.pinned);
-  const kept = new Map<number, PinFit | null>();
-  return frameIndex => {
-    const known = kept.get(frameIndex);
-    if (known !== undefined) return known;
-    const at = carry.at(frameIndex);
-    const fit = at.kind === 'carried' ? at.fit : null;
-    kept.set(frameIndex, fit);
-    return fit;
-  };
 };
