@@ -1,5 +1,6 @@
 import type { LineId } from '../rink/lines.ts';
 import type { PuckTrack, Run, RunEvent, Track } from '../run/run-result.ts';
+import { xMInSample } from '../run/track-columns.ts';
 import type { IcePoint } from '../units/points.ts';
 
 /** When the puck first crosses a line in a rep: the sample after it, that puck, and the way it goes along x. */
@@ -40,4 +41,4 @@ const nearestPuck = (run: Run, atM: IcePoint, sample: number): PuckTrack | undef
  * who joins the rush must not hang behind it.
  */
 export const isLevel = (track: Track, over: PuckOver, sample: number, withinM: number): boolean =>
-  (track.xM[sample]! - over.puck.xM[sample]!) * over.way >= -withinM;
+  (xMInSample(track, sample) - over.puck.xM[sample]!) * over.way >= -withinM;

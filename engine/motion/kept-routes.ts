@@ -10,6 +10,20 @@ export type RouteDeed = Extract<ActDeed, { kind: 'skate' | 'carry' }>;
 /** A planned route without its place in time. */
 export type RouteWay = Omit<PlannedRoute, 'startS' | 'endS' | 'cursor'> & { readonly durationS: number };
 
+/** The way as a route that begins then, seconds of the rep. Written out: copies of rest properties are each a kind of object of its own for the compiler. */
+export const routeFrom = (way: RouteWay, startS: number): PlannedRoute => ({
+  startS,
+  endS: startS + way.durationS,
+  stepM: way.stepM,
+  backward: way.backward,
+  off: way.off,
+  xM: way.xM,
+  yM: way.yM,
+  speedMps: way.speedMps,
+  timeS: way.timeS,
+  cursor: 0,
+});
+
 /** Everything a route depends on. */
 export interface RouteAsked {
   readonly boards: Boards;

@@ -7,6 +7,7 @@ import { crossingIn, takeCrossing } from './crossings.ts';
 import { isQuestOver } from './free-puck.ts';
 import { nextFlightS, noteMiss, playFlight } from './play-flight.ts';
 import { takePuck, tryPuck } from './puck-play.ts';
+import { forgetQuiet } from './quiet.ts';
 import { isSampleDue, recordSample, recordWithin } from './record-sample.ts';
 import type { RunState } from './run-state.ts';
 import { steer } from './steer.ts';
@@ -37,13 +38,16 @@ export const advanceTo = (run: RunState, stride: number): void => {
       for (const puck of run.pucks) if (puck.owner) isLostBy(run, puck);
     }
     const reachedS = crossing ? crossing.timeS : toS;
-    for (const puck of run.pucks) if (puck.owner) takeContest(run, puck);
+    if (!(reachedS < run.quietUntilS)) for (const puck of run.pucks) if (puck.owner) takeContest(run, puck);
     recordWithin(run);
     takeAll(run);
     for (const puck of run.pucks) takePuck(puck, run.stretch);
     run.nowS = reachedS;
     for (const puck of run.pucks) noteMiss(run, puck);
-    if (crossing) takeCrossing(run, crossing);
+    if (crossing) {
+      takeCrossing(run, crossing);
+      forgetQuiet(run);
+    }
     if (crossing || reachedS >= knownS) playAllDue(run);
     if (isSampleDue(run)) recordSample(run);
   }
@@ -63,6 +67,7 @@ const knownTimeOf = (run: RunState): number => {
 
 const playAllDue = (run: RunState): void => {
   playDue(run);
+  forgetQuiet(run);
   run.knownS = Number.NaN;
   run.isAnew = true;
 };

@@ -126,7 +126,7 @@ const allPerS = (run: RunState, puck: PuckPlay): number => {
  * Whoever of the other side is out for the puck, or keeps a gap, has the stick on it. A chase is a race to the skater, and who skates
  * a drawn route keeps to it.
  */
-const contests = (by: Actor, owner: Actor): boolean =>
+export const contests = (by: Actor, owner: Actor): boolean =>
   isAfterPuck(by) && by.puck === null && by.spot.side !== owner.spot.side && by.spot.kind === 'skater';
 
 /** Plays on what happens, with the stick on the ice for a puck. */

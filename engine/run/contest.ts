@@ -74,8 +74,9 @@ const cosAtCarrier = ({ by, whom, whomFacing }: ContestView): number => {
   return size > 0 ? (x * whomFacing.x + y * whomFacing.y) / size : 1;
 };
 
-/** Nobody reaches farther than this, metres squared: most opponents need no more than this comparison. */
-const FAR_M2 = 4 ** 2;
+/** Nobody's stick comes to a puck that is farther off than this, metres: most opponents need no more than this comparison. */
+export const CONTEST_FAR_M = 4;
+const FAR_M2 = CONTEST_FAR_M ** 2;
 
 const reachFactor = (view: ContestView): number => {
   const { by, byFacing, whom, whomFacing, puck } = view;

@@ -7,6 +7,7 @@ import { takeFree, takesFree } from './free-puck.ts';
 import { comesNear, isNear, type NearWatch } from './near-watch.ts';
 import { receive } from './play-flight.ts';
 import { type PuckPlay, tryPuck } from './puck-play.ts';
+import { isQuietUntil } from './quiet.ts';
 import { type RunState, setZone } from './run-state.ts';
 import { SAME_PLACE_M, tryStep } from './try-step.ts';
 
@@ -31,6 +32,7 @@ interface Watch {
  * by bisection: the trial is repeated with shorter steps. The trial positions are lost when there is one.
  */
 export const crossingIn = (run: RunState, toS: number): Crossing | undefined => {
+  if (isQuietUntil(run, toS) && !crossesLine(run)) return undefined;
   const watches = happeningNow(run);
   let first: Crossing | undefined;
   for (const what of watches) {
@@ -82,6 +84,16 @@ export const takeCrossing = (run: RunState, crossing: Crossing): void => {
     endAct(run, actor);
     fireCue(run, { on: 'caught', spot: whom.spot.id, timeS: run.nowS });
   }
+};
+
+/** Whether somebody or a puck is in another zone at the end of the step tried. */
+const crossesLine = ({ actors, pucks, numbers, lineXM, zoneFromM, zoneToM }: RunState): boolean => {
+  for (let a = 0; a < actors.length; a++) {
+    const xM = numbers[actors[a]!.nextAt]!;
+    if (xM > zoneToM[a]! || xM <= zoneFromM[a]!) return true;
+  }
+  for (const puck of pucks) if (zoneBeside(lineXM, puck.zone, puck.next.xM) !== puck.zone) return true;
+  return false;
 };
 
 const NOTHING: readonly Watch[] = [];

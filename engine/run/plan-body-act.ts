@@ -2,7 +2,7 @@ import type { ActDeed } from '../drill/drill.ts';
 import { CARRIES_ON_MPS } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import type { BodyAsked } from '../motion/body-asked.ts';
-import type { RouteDeed, RouteWay } from '../motion/kept-routes.ts';
+import { type RouteDeed, type RouteWay, routeFrom } from '../motion/kept-routes.ts';
 import { pivotWayOf } from '../motion/plan-pivot.ts';
 import { stopWayOf } from '../motion/plan-stop.ts';
 import { turnWayOf } from '../motion/plan-turn.ts';
@@ -37,7 +37,7 @@ export const planWay = (
 ): PlannedRoute => {
   if (!isBodyDeed(deed)) return planRoute(run, actor, deed, startS, from);
   const { facingX, facingY, model } = actor;
-  const { durationS, ...way } = bodyWayOf(deed, {
+  const way = bodyWayOf(deed, {
     boards: run.rink.boards,
     model,
     from,
@@ -46,7 +46,7 @@ export const planWay = (
     isBackward: isGoingBackward(from, facingX, facingY),
     withPuck: actor.hadPuckInAct,
   });
-  return { ...way, startS, endS: startS + durationS, cursor: 0 };
+  return routeFrom(way, startS);
 };
 
 const bodyWayOf = (deed: BodyDeed, asked: BodyAsked): RouteWay => {

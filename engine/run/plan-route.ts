@@ -1,7 +1,13 @@
 import { CARRIES_ON_MPS, LEAST_EFFORT_RATIO } from '../drill/drill-rows.ts';
 import { type Body, boardsDistanceAt, pushInside, standingPointOf } from '../drill/in-boards.ts';
 import { keptOrDrawn, type LineAsked, type RouteLine } from '../motion/kept-lines.ts';
-import { keptOrPlanned, type RouteAsked, type RouteDeed, type RouteWay } from '../motion/kept-routes.ts';
+import {
+  keptOrPlanned,
+  type RouteAsked,
+  type RouteDeed,
+  type RouteWay,
+  routeFrom,
+} from '../motion/kept-routes.ts';
 import type { PlannedRoute } from '../motion/planned-route.ts';
 import { standingWay, WAY_ROOM_M } from '../motion/straight-way.ts';
 import { type RouteCurve, routeCurveOf } from '../skater/route-curve.ts';
@@ -25,8 +31,10 @@ export const planRoute = (
 ): PlannedRoute => {
   const { facingX, facingY, model } = actor;
   const asked = { boards: run.rink.boards, model, act, from, facingX, facingY };
-  const { durationS, ...way } = keptOrPlanned(asked, () => wayOf(asked));
-  return { ...way, startS, endS: startS + durationS, cursor: 0 };
+  return routeFrom(
+    keptOrPlanned(asked, () => wayOf(asked)),
+    startS,
+  );
 };
 
 const wayOf = (asked: RouteAsked): RouteWay => {

@@ -1,7 +1,8 @@
 import { STEP_HZ } from '../drill/step-hz.ts';
-import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS } from './actor-numbers.ts';
-import { addSample } from './recorder.ts';
+import { ACTOR_NUMBERS } from './actor-numbers.ts';
+import { addSample, addWithin } from './recorder.ts';
 import type { RunState } from './run-state.ts';
+import { ENDS_ROWS, setBetween } from './within-stretch.ts';
 
 /** Whether the run has come to where the next sample is taken. */
 export const isSampleDue = ({ recorder, nowS }: RunState): boolean => nowS >= recorder.count / STEP_HZ;
@@ -17,33 +18,22 @@ export const recordSample = (run: RunState): void => {
  */
 export const recordWithin = (run: RunState): void => {
   const { recorder, stretch } = run;
-  for (;;) {
+  if (recorder.count / STEP_HZ >= stretch.toS) return;
+  const isKept = !recorder.writesColumns && (recorder.count + ENDS_ROWS - 1) / STEP_HZ < stretch.toS;
+  for (let nth = 1; ; nth++) {
     const timeS = recorder.count / STEP_HZ;
     if (timeS >= stretch.toS) return;
     const share = (timeS - stretch.fromS) / stretch.lengthS;
-    setBetween(run, share);
-    addSample(run, recorder.between, share);
+    if (isKept) addWithin(run, nth, share);
+    else {
+      setAllBetween(run, share);
+      addSample(run, recorder.between, share);
+    }
   }
 };
 
-const setBetween = ({ recorder, numbers, stretch }: RunState, share: number): void => {
+const setAllBetween = ({ recorder, numbers, stretch }: RunState, share: number): void => {
   const { between } = recorder;
-  const next = between.length;
-  const rest = 1 - share;
-  const h01 = share * share * (3 - 2 * share);
-  const h10 = share * rest * rest * stretch.lengthS;
-  const h11 = -share * share * rest * stretch.lengthS;
-  for (let at = 0; at < next; at += ACTOR_NUMBERS) {
-    for (let i = at; i < at + X_MPS; i++) {
-      const fromMps = numbers[i + X_MPS]!;
-      const toMps = numbers[next + i + X_MPS]!;
-      between[i] = numbers[i]! + h01 * (numbers[next + i]! - numbers[i]!) + h10 * fromMps + h11 * toMps;
-      between[i + X_MPS] = fromMps + share * (toMps - fromMps);
-    }
-    const x = rest * numbers[at + FACING_X]! + share * numbers[next + at + FACING_X]!;
-    const y = rest * numbers[at + FACING_Y]! + share * numbers[next + at + FACING_Y]!;
-    const size = Math.sqrt(x * x + y * y);
-    between[at + FACING_X] = size > 0 ? x / size : numbers[at + FACING_X]!;
-    between[at + FACING_Y] = size > 0 ? y / size : numbers[at + FACING_Y]!;
-  }
+  for (let at = 0; at < between.length; at += ACTOR_NUMBERS)
+    setBetween(numbers, at, between.length + at, share, stretch.lengthS, between, at);
 };

@@ -12,6 +12,10 @@ export interface Recorder {
   rowCapacity: number;
   /** Room for one row that is not as the run has it. */
   readonly between: Float64Array;
+  /** Of the samples that lie within a stretch and are not rows yet; see `within-stretch.ts`. */
+  nths: Uint8Array;
+  shares: Float64Array;
+  lengthsS: Float64Array;
   columnCount: number;
   /** False while nobody may ask for most columns: the rows are all kept, and a column is written when it is read. */
   writesColumns: boolean;

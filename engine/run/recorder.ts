@@ -3,6 +3,7 @@ import { ACTOR_NUMBERS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { Recorder } from './recorded.ts';
 import { COLUMNS, ROWS, writeColumns } from './track-columns.ts';
+import { keepEnds } from './within-stretch.ts';
 
 /** About ten seconds, which most reps are shorter than; doubled once it holds twenty. */
 const FIRST_CAPACITY = 1216;
@@ -23,6 +24,7 @@ export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: 
     last.columnCount = 0;
     last.puckCount = 0;
     last.distancesM.fill(0);
+    last.nths.fill(0);
     return last;
   }
   const rowCapacity = writesColumns ? ROWS : FIRST_CAPACITY;
@@ -38,6 +40,9 @@ export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: 
     rowCapacity,
     writesColumns,
     between: new Float64Array(actorCount * ACTOR_NUMBERS),
+    nths: new Uint8Array(FIRST_CAPACITY),
+    shares: new Float64Array(FIRST_CAPACITY),
+    lengthsS: new Float64Array(FIRST_CAPACITY),
     columnCount: 0,
     distancesM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
@@ -53,11 +58,34 @@ interface Sampled {
   readonly pucks: readonly PuckPlay[];
 }
 
+interface StretchEnds {
+  readonly numbers: Float64Array;
+  readonly stretch: { readonly lengthS: number };
+}
+
 /** A sample of the skaters in this row, and of the pucks that part of their way. A puck that is new among them has lain where it is until now. */
 export const addSample = ({ recorder, actors, pucks }: Sampled, row: Float64Array, share: number): void => {
   if (recorder.count === recorder.capacity) grow(recorder);
-  const { rows, rowCapacity, actIndexes, capacity, count: i } = recorder;
-  rows.set(row, (i % rowCapacity) * row.length);
+  const { rows, rowCapacity, count } = recorder;
+  rows.set(row, (count % rowCapacity) * row.length);
+  addRest({ recorder, actors, pucks }, share);
+};
+
+/** A sample within the stretch of which these are the numbers at both ends, the how-manieth of it, that part of the way along it. */
+export const addWithin = (run: Sampled & StretchEnds, nth: number, share: number): void => {
+  const { recorder, numbers, stretch } = run;
+  // The first row takes the one end, the second the other.
+  if (recorder.count + 1 >= recorder.capacity) grow(recorder);
+  const { count } = recorder;
+  if (nth === 1) keepEnds(recorder, numbers);
+  recorder.nths[count] = nth;
+  recorder.shares[count] = share;
+  recorder.lengthsS[count] = stretch.lengthS;
+  addRest(run, share);
+};
+
+const addRest = ({ recorder, actors, pucks }: Sampled, share: number): void => {
+  const { actIndexes, capacity, count: i } = recorder;
   for (let a = 0; a < actors.length; a++) actIndexes[a * capacity + i] = actors[a]!.actIndex;
   while (recorder.puckCount < pucks.length) addPuck(recorder, pucks[recorder.puckCount]!);
   for (let p = 0; p < pucks.length; p++) {
@@ -97,6 +125,9 @@ const grow = (recorder: Recorder): void => {
     recorder.rows = rows;
     recorder.rowCapacity = 2 * capacity;
   }
+  recorder.nths = spread(new Uint8Array(2 * capacity), recorder.nths, capacity);
+  recorder.shares = spread(new Float64Array(2 * capacity), recorder.shares, capacity);
+  recorder.lengthsS = spread(new Float64Array(2 * capacity), recorder.lengthsS, capacity);
   recorder.actIndexes = spread(new Int16Array(2 * capacity * actorCount), recorder.actIndexes, capacity);
   for (const columns of recorder.pucks) {
     columns.xM = spread(new Float64Array(2 * capacity), columns.xM, capacity);
@@ -107,7 +138,7 @@ const grow = (recorder: Recorder): void => {
 };
 
 /** Copies columns of length `capacity` to the starts of columns twice as long. */
-const spread = <Numbers extends Float64Array | Int16Array>(
+const spread = <Numbers extends Float64Array | Int16Array | Uint8Array>(
   into: Numbers,
   from: Numbers,
   capacity: number,

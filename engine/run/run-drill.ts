@@ -159,6 +159,8 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     nowS: 0,
     isAnew: true,
     knownS: Number.NaN,
+    quietUntilS: Number.NEGATIVE_INFINITY,
+    quietAgainS: Number.NEGATIVE_INFINITY,
   };
   playable.pucks.forEach(({ ownerSpot }, i) => {
     if (ownerSpot) placeOnStick(run, run.pucks[i]!, actorNamed(run, ownerSpot));

@@ -67,6 +67,9 @@ export interface RunState {
   isAnew: boolean;
   /** Next time at which something is known to happen; NaN when that must be looked for again. */
   knownS: number;
+  /** Until then nothing happens between bodies and pucks, and before then it is not looked for again; see `quiet.ts`. */
+  quietUntilS: number;
+  quietAgainS: number;
 }
 
 export const actorNamed = (run: RunState, spot: SpotId): Actor => {

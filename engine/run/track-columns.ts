@@ -3,6 +3,7 @@ import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numb
 import type { PuckPlay } from './puck-play.ts';
 import type { Recorder } from './recorded.ts';
 import type { PuckTrack, Track } from './run-result.ts';
+import { fillWithin, xMWithin } from './within-stretch.ts';
 
 /** Columns of one actor in the block of samples: place, velocity, facing. */
 export const COLUMNS = 5;
@@ -123,15 +124,21 @@ const alike = ({ actIndexes, capacity, count }: Recorder, { spot }: Actor, a: nu
 
 /** A track of which each part is written when it is first read: of most reps of many nobody reads more than a few. */
 const trackWhenRead = (recorder: Recorder, actor: Actor, a: number): Track => {
+  let isFilled = false;
   let isPlaced = false;
   let isTurned = false;
   let lengthM = Number.NaN;
+  const fill = (): void => {
+    if (!isFilled) fillWithin(recorder, a);
+    isFilled = true;
+  };
   const place = (nth: number): Float64Array => {
+    fill();
     if (!isPlaced) writePlaces(recorder, a);
     isPlaced = true;
     return columnOf(recorder, a * COLUMNS + nth);
   };
-  return {
+  const track: Track = {
     spot: actor.spot.id,
     get xM() {
       return place(0);
@@ -146,6 +153,7 @@ const trackWhenRead = (recorder: Recorder, actor: Actor, a: number): Track => {
       return place(3);
     },
     get facingRad() {
+      fill();
       if (!isTurned) addAngles(recorder, a);
       isTurned = true;
       return columnOf(recorder, a * COLUMNS + 4);
@@ -160,4 +168,12 @@ const trackWhenRead = (recorder: Recorder, actor: Actor, a: number): Track => {
       return lengthM;
     },
   };
+  inSample.set(track, i => (isFilled ? track.xM[i]! : xMWithin(recorder, a, i)));
+  return track;
 };
+
+const inSample = new WeakMap<Track, (sample: number) => number>();
+
+/** How far along the rink the track is in that sample, metres: `track.xM[sample]`, for who reads so few samples that the others need not be written for it. */
+export const xMInSample = (track: Track, sample: number): number =>
+  inSample.get(track)?.(sample) ?? track.xM[sample]!;
