@@ -55,7 +55,7 @@ export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDec
  * Whether `mindBoards` may have anything to say to somebody at (x, y) with the square `speed2` of a speed (metres, m²/s²). No place is nearer to
  * the boards than to their corners cut off: most are so far from those that this is all there is to ask.
  */
-export const mayMindBoards = (
+const mayMindBoards = (
   { lengthM, widthM, cornerRadiusM }: Boards,
   xM: number,
   yM: number,

@@ -1,5 +1,5 @@
 import type { BankShot } from './bank-shot.ts';
-import type { BankStraights, Straight } from './bank-straights.ts';
+import type { BankStraights } from './bank-straights.ts';
 import type { Receiver } from './pass-parts.ts';
 
 /** At most this many times at which puck and blade are level along the puck's last straight: see `Meeting`. */
@@ -54,21 +54,14 @@ export class Meeting {
   }
 
   /** Finds the slots for a straight that was followed before. */
-  findOn(straight: Straight): void {
-    const { shot } = this;
+  findOn(straight: number): void {
     if (this.receiver.drive) {
       // Where the next boards are is asked too: that takes the whole trace.
-      this.straights.trace(straight.arcM);
+      this.straights.trace(this.straights.arcM(straight));
       this.find();
       return;
     }
-    shot.xM = straight.xM;
-    shot.yM = straight.yM;
-    shot.outX = straight.outX;
-    shot.outY = straight.outY;
-    shot.speedMps = straight.speedMps;
-    shot.timeS = straight.timeS;
-    this.findUntil(straight.stopS);
+    this.findUntil(this.straights.standOn(straight));
   }
 
   /** Finds the slots for where the shot's trace stands now. */

@@ -5,8 +5,9 @@ import type { IcePoint } from '../units/points.ts';
 import { type BankLooks, cellsNear, looksAlong, type NearLaunch, SMALLEST_CELL_M } from './bank-looks.ts';
 import { Meeting, SLOTS } from './bank-meeting.ts';
 import { BankShot } from './bank-shot.ts';
-import { BankStraights, type Cell, movedM, type Straight, turnCosOf, turnsTooFar } from './bank-straights.ts';
+import { BankStraights } from './bank-straights.ts';
 import { receiverBladeAt, receiverVelocityAt } from './blade.ts';
+import { LookPool } from './look-pool.ts';
 import type { BankBounce, BankPass, Receiver } from './pass-parts.ts';
 import { dipBottom, rootBetween } from './search-along.ts';
 
@@ -20,15 +21,6 @@ export interface BankOptions {
 export type BankSearch = (receiver: Receiver, near?: NearLaunch) => readonly BankPass[];
 
 const LONGEST_PASS_S = 6;
-
-/** One look at the boards: the slots there. */
-interface Look {
-  readonly at: Straight;
-  readonly capS: number;
-  readonly has: readonly boolean[];
-  readonly afterS: readonly number[];
-  readonly missM: readonly number[];
-}
 
 const MISS_TOLERANCE_M = 1e-6;
 
@@ -71,17 +63,21 @@ export const bankSearch = (
     options.bounceCount ?? 1,
     options.maxTimeS ?? LONGEST_PASS_S,
   );
+  const pool = new LookPool();
   return (receiver, near) =>
-    passesAlong(straights, near ? cellsNear(looks, near) : looks, receiver, launchSpeedMps);
+    passesAlong(straights, pool, near ? cellsNear(looks, near) : looks, receiver, launchSpeedMps);
 };
 
 const passesAlong = (
   straights: BankStraights,
+  looks: LookPool,
   { arcsM, isSkipped }: BankLooks,
   receiver: Receiver,
   launchSpeedMps: number,
 ): readonly BankPass[] => {
   const { shot, bounceCount } = straights;
+  straights.begin();
+  looks.begin();
   const meeting = new Meeting(straights, receiver);
   const receiverMps = Math.max(
     Math.hypot(receiver.velocityMps.xMps, receiver.velocityMps.yMps),
@@ -89,18 +85,8 @@ const passesAlong = (
   );
   const found: BankPass[] = [];
 
-  const look = (at: Straight): Look => {
-    if (!at.valid) return { at, capS: 0, has: NO_SLOTS, afterS: NO_TIMES, missM: NO_TIMES };
-    meeting.findOn(at);
-    const { has, afterS, missM } = meeting;
-    return {
-      at,
-      capS: meeting.capS,
-      has: [has[0]!, has[1]!, has[2]!],
-      afterS: [afterS[0]!, afterS[1]!, afterS[2]!],
-      missM: [missM[0]!, missM[1]!, missM[2]!],
-    };
-  };
+  const look = (straight: number): number => looks.look(straights, straight, meeting);
+  const arcMOf = (of: number): number => straights.arcM(looks.straight(of));
   const missAt = (arcM: number, slot: number): number => {
     if (!straights.trace(arcM)) return Number.NaN;
     meeting.find();
@@ -118,91 +104,101 @@ const passesAlong = (
     const pass = passOf(shot, receiver, launchSpeedMps, bounceCount, arcM, afterS);
     if (!found.some(other => Math.abs(other.launchRad - pass.launchRad) < 1e-9)) found.push(pass);
   };
-  const dip = (left: Look, middle: Look, right: Look, slot: number): void => {
-    const sign = middle.missM[slot]! >= 0 ? 1 : -1;
+  const dip = (left: number, middle: number, right: number, slot: number): void => {
+    const missLeft = looks.missM(left, slot);
+    const missMiddle = looks.missM(middle, slot);
+    const missRight = looks.missM(right, slot);
+    const sign = missMiddle >= 0 ? 1 : -1;
     const bottomM = dipBottom(
       arc => sign * missAt(arc, slot),
-      [left.at.arcM, middle.at.arcM, right.at.arcM],
-      [sign * left.missM[slot]!, sign * middle.missM[slot]!, sign * right.missM[slot]!],
+      [arcMOf(left), arcMOf(middle), arcMOf(right)],
+      [sign * missLeft, sign * missMiddle, sign * missRight],
     );
     if (bottomM === undefined) return;
     const miss = missAt(bottomM, slot);
-    refine(left.at.arcM, bottomM, left.missM[slot]!, miss, slot);
-    refine(bottomM, right.at.arcM, miss, right.missM[slot]!, slot);
+    refine(arcMOf(left), bottomM, missLeft, miss, slot);
+    refine(bottomM, arcMOf(right), miss, missRight, slot);
   };
 
-  let before: Look | undefined;
-  let last: Look | undefined;
-  const checkDips = (left: Look, middle: Look, right: Look): void => {
+  let before = NO_LOOK;
+  let last = NO_LOOK;
+  const checkDips = (left: number, middle: number, right: number): void => {
     for (let slot = 0; slot < SLOTS; slot++) {
-      if (!(left.has[slot] && middle.has[slot] && right.has[slot])) continue;
-      const at = middle.missM[slot]!;
+      if (!(looks.has(left, slot) && looks.has(middle, slot) && looks.has(right, slot))) continue;
+      const at = looks.missM(middle, slot);
       const sign = at >= 0 ? 1 : -1;
-      const a = sign * left.missM[slot]!;
-      const b = sign * right.missM[slot]!;
+      const a = sign * looks.missM(left, slot);
+      const b = sign * looks.missM(right, slot);
       if (a >= 0 && b >= 0 && sign * at <= a && sign * at <= b) dip(left, middle, right, slot);
     }
   };
-  const take = (next: Look): void => {
-    if (last) {
+  const take = (next: number): void => {
+    if (last !== NO_LOOK) {
       for (let slot = 0; slot < SLOTS; slot++) {
-        if (!(last.has[slot] && next.has[slot])) continue;
-        const from = last.missM[slot]!;
-        const to = next.missM[slot]!;
-        if (from >= 0 !== to >= 0) refine(last.at.arcM, next.at.arcM, from, to, slot);
+        if (!(looks.has(last, slot) && looks.has(next, slot))) continue;
+        const from = looks.missM(last, slot);
+        const to = looks.missM(next, slot);
+        if (from >= 0 !== to >= 0) refine(arcMOf(last), arcMOf(next), from, to, slot);
       }
-      if (before) checkDips(before, last, next);
+      if (before !== NO_LOOK) checkDips(before, last, next);
     }
     before = last;
     last = next;
   };
   /** Hands on the looks of a cell from the one after its first up to its last, halving where too much happens in between. */
-  const walk = (cell: Cell, from: Look, to: Look): void => {
-    if (turnsTooFar(cell, bounceCount) || slotsComeOrGo(cell, from, to, receiverMps)) {
-      const [before, after] = straights.halvesOf(cell);
-      const middle = look(before.to);
-      walk(before, from, middle);
-      walk(after, middle, to);
+  const walk = (cell: number, from: number, to: number): void => {
+    if (straights.turnsTooFar(cell) || slotsComeOrGo(straights, looks, cell, from, to, receiverMps)) {
+      const half = straights.halfOf(cell);
+      const middle = look(straights.toOf(half));
+      walk(half, from, middle);
+      walk(half + 1, middle, to);
     } else take(to);
   };
 
-  let from: Look | undefined;
+  let from = NO_LOOK;
   for (let index = 1; index < arcsM.length; index++) {
     if (isSkipped?.[index]) {
-      from = before = last = undefined;
+      from = before = last = NO_LOOK;
       continue;
     }
     const cell = straights.cellBefore(index);
-    if (!from) {
-      from = look(cell.from);
+    if (from === NO_LOOK) {
+      from = look(straights.fromOf(cell));
       take(from);
     }
-    const to = look(cell.to);
+    const to = look(straights.toOf(cell));
     walk(cell, from, to);
     from = to;
   }
   return found.sort((one, other) => one.launchRad - other.launchRad);
 };
 
-const NO_SLOTS = [false, false, false];
-const NO_TIMES = [0, 0, 0];
+const NO_LOOK = -1;
 
 /** Whether a slot appears or vanishes within a cell, where a pass may be. */
-const slotsComeOrGo = (cell: Cell, from: Look, to: Look, receiverMps: number): boolean => {
-  if (!cell.from.valid || cell.widthM <= SMALLEST_CELL_M) return false;
+const slotsComeOrGo = (
+  straights: BankStraights,
+  looks: LookPool,
+  cell: number,
+  from: number,
+  to: number,
+  receiverMps: number,
+): boolean => {
+  if (!straights.valid(looks.straight(from)) || straights.widthM(cell) <= SMALLEST_CELL_M) return false;
   for (let slot = 0; slot < SLOTS; slot++) {
-    if (from.has[slot] === to.has[slot]) continue;
-    const there = from.has[slot] ? from : to;
-    const other = from.has[slot] ? to : from;
-    const afterS = there.afterS[slot]!;
-    if (!(afterS > 0 && afterS < Math.max(there.capS, other.capS) * 1.05 + 0.05)) continue;
+    const isFrom = looks.has(from, slot);
+    if (isFrom === looks.has(to, slot)) continue;
+    const there = isFrom ? from : to;
+    const other = isFrom ? to : from;
+    const afterS = looks.afterS(there, slot);
+    if (!(afterS > 0 && afterS < Math.max(looks.capS(there), looks.capS(other)) * 1.05 + 0.05)) continue;
     // How far the puck's way shifts within the cell, and how much the meeting time can then run off where two slots
     // join (gap ≥ half its curvature × time², curvature at least the ice's slowing): a larger miss stays a miss.
-    const shiftM =
-      Math.sqrt(Math.max(0, 2 - 2 * turnCosOf(cell.from, cell.to))) * there.at.speedMps * afterS +
-      2 * movedM(cell.from, cell.to);
+    const movedM = 2 * straights.movedM(cell);
+    const turn = Math.sqrt(Math.max(0, 2 - 2 * straights.turnCos(cell)));
+    const shiftM = turn * straights.speedMps(looks.straight(there)) * afterS + movedM;
     const missMayMoveM = shiftM + receiverMps * Math.sqrt(shiftM * JOIN_S2_PER_M);
-    if (Math.abs(there.missM[slot]!) < 2 * missMayMoveM) return true;
+    if (Math.abs(looks.missM(there, slot)) < 2 * missMayMoveM) return true;
   }
   return false;
 };

@@ -40,7 +40,8 @@ const built = (id: LevelId): Level => {
     };
     model[row.key] = value;
   }
-  return { id, words: WORDS[id], rows, model };
+  // Copied: an object that was filled key by key is kept as a table, and every step of a run reads these numbers.
+  return { id, words: WORDS[id], rows: { ...rows }, model: { ...model } };
 };
 
 const LEVELS = Object.fromEntries(LEVEL_IDS.map(id => [id, built(id)])) as Readonly<Record<LevelId, Level>>;
