@@ -145,11 +145,11 @@ const jumpsOf = async (
   for (let jump = 0; jump < JUMPS + 1; jump++) {
     // The golden ratio scatters them over the film; none is near the one before.
     const frameIndex = Math.floor(film.frameCount * ((0.31 + jump * 0.618034) % 1));
-    await room.bringToFront();
+    await toFront(room);
     const oursMs = await jumpInRoom(room, frameIndex);
     // What the room still does about the frames before it must not slow the other one down.
     await room.waitForTimeout(REST_MS);
-    await video.bringToFront();
+    await toFront(video);
     const theirsMs = await seekPlainVideo(video, (frameIndex + 0.5) / film.framesPerS);
     if (jump <= CHECKED) {
       await checkNumber(room, film, frameIndex);
@@ -161,6 +161,12 @@ const jumpsOf = async (
     if (jump > 0) jumps.push({ oursMs, theirsMs });
   }
   return jumps;
+};
+
+/** A page that comes to the front draws all of itself anew; neither way to the frame is to wait for that. */
+const toFront = async (page: Page): Promise<void> => {
+  await page.bringToFront();
+  await page.waitForTimeout(REST_MS);
 };
 
 /**

@@ -12,10 +12,14 @@ export class DecodeRun {
   lastOut = -1;
   /** The latest frame that was fed. */
   lastFed = -1;
+  /** How many packets went in since the key picture. */
+  fedCount = 0;
   /** Something in it could not be decoded; it gives nothing any more. */
   broken = false;
   private keyFrame = -1;
   private decoder: VideoDecoder | undefined;
+  /** The decoder gave out all it was fed: nothing of the last run can come out in the next one, so it may serve that too. */
+  private isEmptied = false;
   private next: AsyncGenerator<EncodedPacket, void, unknown> | undefined;
   private readonly lengthSize: number | undefined;
   private wake: () => void = () => undefined;
@@ -34,24 +38,15 @@ export class DecodeRun {
 
   /** Begins at the key picture on which this frame is built. Throws when its bytes are not there. */
   async startAt(frameIndex: number): Promise<void> {
-    this.stop();
-    const { packets, index, config } = this.film;
+    this.end(this.isEmptied && !this.broken && this.decoder?.state === 'configured');
+    const { packets, index } = this.film;
     const place =
       (await this.keyBefore(frameIndex)) ?? (await packets.getFirstPacket({ metadataOnly: true }));
     const key = place && (await packets.getPacket(place.timestamp));
     if (!key || key.timestamp !== place.timestamp)
       throw new Error('the bytes of the key picture are missing');
     this.next = packets.packets(key);
-    const decoder = new VideoDecoder({
-      output: frame => this.cameOut(frame),
-      error: () => {
-        if (decoder !== this.decoder) return;
-        this.broken = true;
-        this.wake();
-      },
-    });
-    decoder.configure(config);
-    this.decoder = decoder;
+    this.decoder ??= this.newDecoder();
     this.keyFrame = frameBeginningAt(index, key.timestamp);
     this.lastOut = this.keyFrame - 1;
   }
@@ -66,10 +61,10 @@ export class DecodeRun {
   }
 
   /**
-   * Feeds one packet, or passes over it when no frame from `keepFrom` on needs it. Gives its frame; undefined at the end of
-   * the film.
+   * Feeds one packet, or passes over it when no frame from `keepFrom` on needs it, and waits until no more than `queueMost`
+   * of them lie before the decoder. Gives its frame; undefined at the end of the film.
    */
-  async feed(keepFrom: number): Promise<number | undefined> {
+  async feed(keepFrom: number, queueMost = QUEUE_MOST): Promise<number | undefined> {
     const step = await this.next!.next();
     if (step.done) return undefined;
     const packet = step.value;
@@ -84,7 +79,9 @@ export class DecodeRun {
       throw new Error('bytes are missing');
     this.lastFed = Math.max(this.lastFed, at);
     this.decoder!.decode(packet.toEncodedVideoChunk());
-    while (this.decoder && !this.broken && this.decoder.decodeQueueSize > QUEUE_MOST) await this.breath();
+    this.isEmptied = false;
+    this.fedCount++;
+    while (this.decoder && !this.broken && this.decoder.decodeQueueSize > queueMost) await this.breath();
     return at;
   }
 
@@ -93,23 +90,49 @@ export class DecodeRun {
     const ended = this.next;
     this.next = undefined;
     void ended?.return();
-    await this.decoder?.flush();
+    const { decoder } = this;
+    await decoder?.flush();
+    this.isEmptied = decoder !== undefined && decoder === this.decoder;
   }
 
   stop(): void {
-    if (this.decoder && this.decoder.state !== 'closed') this.decoder.close();
+    this.end(false);
+  }
+
+  private end(keepsDecoder: boolean): void {
+    if (!keepsDecoder) {
+      if (this.decoder && this.decoder.state !== 'closed') this.decoder.close();
+      this.decoder = undefined;
+      this.isEmptied = false;
+    }
     void this.next?.return();
-    this.decoder = undefined;
     this.next = undefined;
     this.broken = false;
     this.lastOut = -1;
     this.lastFed = -1;
+    this.fedCount = 0;
     this.wake();
   }
 
   keyBefore(frameIndex: number): Promise<EncodedPacket | null> {
     const timeS = timeOfFrame(this.film.index, frameIndex) + EPSILON_S;
     return this.film.packets.getKeyPacket(timeS, { metadataOnly: true });
+  }
+
+  private newDecoder(): VideoDecoder {
+    const decoder = new VideoDecoder({
+      output: frame => {
+        if (decoder === this.decoder) this.cameOut(frame);
+        else frame.close();
+      },
+      error: () => {
+        if (decoder !== this.decoder) return;
+        this.broken = true;
+        this.wake();
+      },
+    });
+    decoder.configure(this.film.config);
+    return decoder;
   }
 
   private cameOut(frame: VideoFrame): void {

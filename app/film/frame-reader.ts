@@ -23,6 +23,8 @@ export class FrameReader {
   private wanted = -1;
   private ticket = 0;
   private asked = -1;
+  /** The wanted frame lies far from the one before: what comes after it is not decoded before it is seen. */
+  private isJump = false;
   /** How many frames before the wanted one are kept: none on a jump, which must be quick; many when stepping back. */
   private keepBack = 0;
   private isFilling = false;
@@ -80,6 +82,7 @@ export class FrameReader {
   private async readNow(frameIndex: number, ticket: number): Promise<FrameAnswer> {
     if (ticket !== this.ticket) return { kind: 'superseded' };
     const back = this.wanted - frameIndex;
+    this.isJump = Math.abs(back) > NEAR_FRAMES;
     this.keepBack = back > 0 && back <= NEAR_FRAMES ? this.window : 0;
     this.wanted = frameIndex;
     const gone = this.gone.get(frameIndex);
@@ -160,8 +163,10 @@ export class FrameReader {
     try {
       if (isSecond || !(await run.canReach(frameIndex))) await run.startAt(frameIndex);
       while (!isDone() && !run.broken && run.lastOut <= frameIndex + LATEST_FRAMES) {
-        const fed = await run.feed(frameIndex - this.keepBack);
-        if (fed !== undefined && !(isSecond && fed === frameIndex)) continue;
+        const isFed = run.lastFed >= frameIndex;
+        const fed = await run.feed(frameIndex - this.keepBack, isFed ? 0 : FAR_QUEUE);
+        const isEnough = isSecond || (this.isJump && run.fedCount <= SHORT_RUN);
+        if (fed !== undefined && !(isEnough && fed === frameIndex)) continue;
         const { lastFed } = run;
         await run.drain();
         return isDone() ? undefined : lastFed < frameIndex ? 'missing' : 'damaged';
@@ -172,6 +177,15 @@ export class FrameReader {
       run.stop();
       return decodeFailed ? 'damaged' : 'missing';
     }
+  }
+
+  /** Drawing the key picture would hold up the wanted one when that comes soon. */
+  private nearSoon(at: number, frame: VideoFrame): void {
+    const { wanted, ticket } = this;
+    setTimeout(() => {
+      if (ticket === this.ticket && !this.cache.has(wanted)) this.onNear?.(at, frame);
+      frame.close();
+    }, NEAR_AFTER_MS);
   }
 
   /** What stops one frame stops all that follow it up to the next key picture; none of them is tried again. */
@@ -186,13 +200,19 @@ export class FrameReader {
   private take(at: number, frame: VideoFrame, isFirst: boolean): void {
     const { wanted } = this;
     if (at >= 0 && isFirst && !this.isFilling && at < wanted - FAR_FRAMES && !this.cache.has(wanted))
-      this.onNear?.(at, frame);
+      this.nearSoon(at, frame.clone());
     if (at < 0 || at < wanted - this.keepBack || at > wanted + this.window || this.cache.has(at)) {
       frame.close();
       return;
     }
     this.cache.put(at, frame, wanted);
     if (!this.cache.has(at)) return;
+    if (this.isFilling) this.copy(at, frame);
+    // To make the copy takes as long as to draw the picture, which is waited for.
+    else setTimeout(() => this.cache.get(at) === frame && this.copy(at, frame), COPY_AFTER_MS);
+  }
+
+  private copy(at: number, frame: VideoFrame): void {
     // The frame may be drawn while its copy is made; whoever draws does so at once.
     void ownPictureOf(frame.clone()).then(
       copy => {
@@ -211,6 +231,12 @@ const QUIET_MS = 250;
 const BETWEEN_STEPS_MS = 80;
 /** So many frames after the one looked at are decoded ahead. */
 const AHEAD_FRAMES = 8;
+/** So many packets to one frame are decoded anew sooner than the frames after it are decoded with it to go on from there. */
+const SHORT_RUN = 60;
+/** On the way to a frame nothing is kept: all packets may lie before the decoder at once. */
+const FAR_QUEUE = 300;
+const NEAR_AFTER_MS = 60;
+const COPY_AFTER_MS = 60;
 /** Only when so many frames must be decoded first is the key picture worth showing meanwhile. */
 const FAR_FRAMES = 8;
 /** A frame that has not come out when so much later ones have will not come. */
