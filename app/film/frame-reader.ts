@@ -161,10 +161,12 @@ export class FrameReader {
     const { run } = this;
     const isDone = () => this.cache.has(frameIndex) || ticket !== this.ticket;
     try {
-      if (isSecond || !(await run.canReach(frameIndex))) await run.startAt(frameIndex);
+      const isAnew = isSecond || !(await run.canReach(frameIndex));
+      if (isAnew) await run.startAt(frameIndex);
+      let isFed = !isAnew && run.lastFed >= frameIndex;
       while (!isDone() && !run.broken && run.lastOut <= frameIndex + LATEST_FRAMES) {
-        const isFed = run.lastFed >= frameIndex;
         const fed = await run.feed(frameIndex - this.keepBack, isFed ? 0 : FAR_QUEUE);
+        isFed ||= fed === frameIndex;
         const isEnough = isSecond || (this.isJump && run.fedCount <= SHORT_RUN);
         if (fed !== undefined && !(isEnough && fed === frameIndex)) continue;
         const { lastFed } = run;
