@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type CanDecode, openFilm } from './open-film.ts';
+import type { CanDecode } from './decodable.ts';
+import { openFilm } from './open-film.ts';
 
 const broken = new URL('../../fixtures/broken/', import.meta.url);
 const read = (name: string) => new Blob([readFileSync(new URL(name, broken))]);

@@ -1,4 +1,5 @@
 import type { EncodedPacketSink, Input, InputVideoTrack } from 'mediabunny';
+import { browserDecodes, type CanDecode, decodableOf } from './decodable.ts';
 import { codecNameOf, codecRefusal, type Refusal, refusalOf, soundNameOf } from './film-refusal.ts';
 import { findFourcc } from './fourcc-of.ts';
 import type { FrameIndex } from './frame-index.ts';
@@ -34,9 +35,6 @@ export interface OpenFilm {
   close(): void;
 }
 
-/** Asks the browser whether it decodes a picture track; a test puts its own answer here. */
-export type CanDecode = (config: VideoDecoderConfig) => Promise<boolean>;
-
 /**
  * Looks through a film without copying it: container, picture track, and the time stamp of every frame, those of a long film
  * in the background. `known` spares that.
@@ -64,8 +62,9 @@ export const openFilm = async (
       const sound = await input.getPrimaryAudioTrack();
       return refusalOf(sound ? 'soundOnly' : 'notFilm');
     }
-    const config = await track.getDecoderConfig();
-    if (!config || !(await canDecode(config))) return codecRefusal(await codecOf(track, source));
+    const described = await track.getDecoderConfig();
+    const config = described && (await decodableOf(described, canDecode));
+    if (!config) return codecRefusal(await codecOf(track, source));
     const packets = new EncodedPacketSink(track);
     const reading = known ? indexKnown(known) : readIndex(packets, await track.getTimeResolution());
     await reading.begun;
@@ -120,15 +119,6 @@ const headOf = async (source: FilmSource): Promise<Uint8Array> => {
   return new Uint8Array(await head.arrayBuffer());
 };
 const HEAD_BYTES = 4096;
-
-const browserDecodes: CanDecode = async config => {
-  if (typeof VideoDecoder === 'undefined') return false;
-  try {
-    return (await VideoDecoder.isConfigSupported(config)).supported === true;
-  } catch {
-    return false;
-  }
-};
 
 const codecOf = async (track: InputVideoTrack, source: FilmSource): Promise<string> => {
   const id = await track.getInternalCodecId();
