@@ -8,7 +8,6 @@ import './holds/holds.css';
 import './marks/marks.css';
 import './marks/marks-strip.css';
 import './moments/moments.css';
-import './reel/reel.css';
 import './moments/moments-more.css';
 import './live/live.css';
 import './film-narrow.css';

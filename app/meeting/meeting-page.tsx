@@ -20,6 +20,7 @@ import { ItemList } from './item-list.tsx';
 import { ItemPicture } from './item-picture.tsx';
 import { MeetingFields } from './meeting-fields.tsx';
 import { meetingTimesOf } from './meeting-times.ts';
+import { MeetingReel } from './reel/meeting-reel.tsx';
 import type { ShownItem } from './shown-item.ts';
 import { useFilms } from './use-films.ts';
 
@@ -36,6 +37,7 @@ export function MeetingPage(props: {
   const [selected, setSelected] = useState<string>();
   const [isAdding, setAdding] = useState(false);
   const [isHandingOut, setHandingOut] = useState(false);
+  const [isReeling, setReeling] = useState(false);
   const times = useMemo(() => meetingTimesOf(meeting, items), [meeting, items]);
   const { films, again } = useFilms(hashesOf(items));
   const isNarrow = useIsNarrow(1100);
@@ -156,6 +158,17 @@ export function MeetingPage(props: {
         <aside className="margin">
           {!isNarrow && beside}
           <MeetingFields meeting={meeting} editing={editing} />
+          {items.length > 0 && (
+            <section className="sec reel">
+              <h2>
+                Reel <span className="q3">the whole meeting as one film</span>
+              </h2>
+              <Act opens={isReeling} onPress={() => setReeling(!isReeling)}>
+                Make a reel
+              </Act>
+              {isReeling && <MeetingReel {...{ team, title: meeting.title, items, films }} />}
+            </section>
+          )}
           {items.length > 0 && (
             <section className="sec">
               <h2>

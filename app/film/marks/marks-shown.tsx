@@ -3,14 +3,12 @@ import type { Id } from '@icewright/engine';
 import { drawFilmMarks, svgParts } from '@icewright/picture';
 import { useMemo } from 'react';
 import { useDocument, useTeam } from '../../shell/book.ts';
-import { carryOfAll, pinsSaid } from '../carry/carried-frames.ts';
 import { useStretches } from '../carry/use-stretches.ts';
-import { rinkOfSheet, sheetOfGame } from '../fit-of-freeze.ts';
 import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
-import { tieOfFilm } from './film-tie.ts';
 import { frameSeen } from './frame-seen.ts';
+import { keptTieOf } from './kept-tie.ts';
 import { marksAt, marksWords } from './marks-at.ts';
 import './marks.css';
 
@@ -37,15 +35,8 @@ function MarksOfGame({
   filmPerScreen,
 }: ShownOf & { readonly game: Game; readonly team: Team }) {
   const { widthPx, heightPx, index } = player.film;
-  const rink = rinkOfSheet(sheetOfGame(game, team));
   const stretches = useStretches(game.films[filmId as Id<'film'>]?.hash ?? '', NOT_FOLLOWING);
-  const pins = pinsSaid(game, filmId);
-  const carried = useMemo(() => carryOfAll(stretches, pins, rink), [stretches, pins, rink]);
-  const { freezes } = game;
-  const tie = useMemo(
-    () => tieOfFilm(freezes, filmId, rink, carried.fitAt),
-    [freezes, filmId, rink, carried],
-  );
+  const tie = useMemo(() => keptTieOf(game, team, filmId, stretches), [game, team, filmId, stretches]);
   const frameIndex = usePlayerPart(player, frameSeen);
   const fit = frameIndex < 0 ? undefined : tie.fitAt(frameIndex);
   if (!fit) return null;

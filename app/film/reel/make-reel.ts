@@ -3,28 +3,29 @@ import {
   Mp4OutputFormat,
   Output,
   QUALITY_HIGH,
+  QUALITY_MEDIUM,
   StreamTarget,
   WebMOutputFormat,
 } from 'mediabunny';
-import { drawFrame } from '../draw-frame.ts';
-import { drawOverFilm, lettersReady, type OverFilm } from '../marks/draw-over-film.ts';
-import type { OpenFilm } from '../open-film.ts';
-import { drawCard } from './draw-card.ts';
-import { framesOf } from './frames-of.ts';
+import { lettersReady } from '../marks/draw-over-film.ts';
+import type { ReelFilms } from './reel-films.ts';
 import { even, type ReelKind, reelCodec } from './reel-kinds.ts';
-import { type ReelItem, type ReelPlan, type ReelStep, usualFrameS, writesOf } from './reel-plan.ts';
+import { ReelPainter } from './reel-painter.ts';
+import { type ReelItem, type ReelPlan, usualFrameS, writesOf } from './reel-plan.ts';
+import type { ReelSize } from './reel-size.ts';
 import { soundWriterOf } from './reel-sound.ts';
 import type { ReelTarget } from './reel-target.ts';
 
 export interface ReelWish {
-  readonly film: OpenFilm;
+  readonly films: ReelFilms;
   readonly items: readonly ReelItem[];
   readonly plan: ReelPlan;
   readonly kind: ReelKind;
-  readonly target: ReelTarget;
-  /** What stands over a picture of the film. */
-  readonly overAt: (frameIndex: number) => OverFilm;
+  readonly size: ReelSize;
+  readonly target: Pick<ReelTarget, 'writable'>;
   readonly withSound: boolean;
+  /** For a screen on a wall, or for a phone. */
+  readonly quality: 'high' | 'medium';
   readonly signal: AbortSignal;
   readonly onProgress: (done: ReelProgress) => void;
 }
@@ -43,8 +44,8 @@ export interface ReelMade {
 
 /** Codes a reel into its target, picture by picture. Undefined when it was called off; the target then holds nothing whole. */
 export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> => {
-  const { film, plan, kind, target, signal } = wish;
-  const [widthPx, heightPx] = [even(film.widthPx), even(film.heightPx)];
+  const { films, items, plan, kind, target, signal } = wish;
+  const [widthPx, heightPx] = [even(wish.size.widthPx), even(wish.size.heightPx)];
   const codec = await reelCodec(kind, widthPx, heightPx);
   if (codec === null)
     throw new Error(`this browser writes no ${kind === 'mp4' ? 'H.264' : 'WebM'} of this size`);
@@ -52,11 +53,11 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
   const canvas = document.createElement('canvas');
   canvas.width = widthPx;
   canvas.height = heightPx;
-  const frameS = usualFrameS(film.index);
+  const frameS = Math.min(...[...films.values()].map(({ film }) => usualFrameS(film.index)));
   let byteCount = 0;
   const pictures = new CanvasSource(canvas, {
     codec,
-    quality: QUALITY_HIGH,
+    quality: wish.quality === 'high' ? QUALITY_HIGH : QUALITY_MEDIUM,
     keyFrameInterval: 2,
     onEncodedPacket: packet => {
       byteCount += packet.byteLength;
@@ -66,10 +67,10 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
     format: kind === 'mp4' ? new Mp4OutputFormat({ fastStart: false }) : new WebMOutputFormat(),
     target: new StreamTarget(target.writable, { chunked: true }),
   });
-  const sound = wish.withSound ? await soundWriterOf(film.source, plan.sounds, kind) : undefined;
+  const sound = wish.withSound ? await soundWriterOf(films, plan.sounds, kind) : undefined;
   output.addVideoTrack(pictures);
   if (sound) output.addAudioTrack(sound.source);
-  const painter = new ReelPainter(wish, canvas);
+  const painter = new ReelPainter(items, films, canvas);
   try {
     await output.start();
     for (const step of plan.steps) {
@@ -99,58 +100,6 @@ export const makeReel = async (wish: ReelWish): Promise<ReelMade | undefined> =>
 
 /** Sound and pictures are written side by side, so that neither waits in memory for the other. */
 const SOUND_AHEAD_S = 0.5;
-
-/** Puts the pictures of the steps on the canvas. */
-class ReelPainter {
-  goneCount = 0;
-  private readonly context: CanvasRenderingContext2D;
-  private readonly own = document.createElement('canvas');
-  private frames: ReturnType<typeof framesOf> | undefined;
-  private item = -1;
-  private ahead: { readonly frameIndex: number; readonly frame: VideoFrame } | undefined;
-
-  constructor(
-    private readonly wish: ReelWish,
-    private readonly canvas: HTMLCanvasElement,
-  ) {
-    this.context = canvas.getContext('2d', { alpha: false })!;
-  }
-
-  async paint(step: ReelStep): Promise<void> {
-    const { items, film, overAt } = this.wish;
-    const item = items[step.item]!;
-    const { width, height } = this.canvas;
-    if (step.kind === 'card') return drawCard(this.context, width, height, item.words);
-    if (this.item !== step.item) {
-      this.close();
-      this.item = step.item;
-      this.frames = framesOf(film, item.fromFrame, item.toFrame);
-      this.ahead = await this.next();
-    }
-    while (this.ahead && this.ahead.frameIndex < step.frameIndex) {
-      this.ahead.frame.close();
-      this.ahead = await this.next();
-    }
-    if (this.ahead?.frameIndex === step.frameIndex) {
-      drawFrame(this.own, this.ahead.frame, film);
-      this.ahead.frame.close();
-      this.ahead = await this.next();
-    } else this.goneCount++;
-    this.context.drawImage(this.own, 0, 0);
-    drawOverFilm(this.context, overAt(step.frameIndex), film.widthPx, film.heightPx);
-  }
-
-  close(): void {
-    this.ahead?.frame.close();
-    this.ahead = undefined;
-    void this.frames?.return(undefined);
-  }
-
-  private async next() {
-    const step = await this.frames?.next();
-    return step && !step.done ? step.value : undefined;
-  }
-}
 
 /** The page answers between two pictures, or nobody could call it off; not by a timer, which a hidden page runs once a second. */
 const breath = (): Promise<void> =>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { overFilmOf } from '../marks/over-film-of.ts';
+import { untiedCount } from './reel-films.ts';
 import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
 import { leftWords } from './reel-words.ts';
-import { untiedCount } from './untied-count.ts';
 
 const shown = ['a', 'b', 'c'];
 
@@ -37,6 +38,7 @@ describe('marks of a reel', () => {
     const picture = (frameIndex: number) => ({
       kind: 'picture' as const,
       item: 0,
+      pass: 0,
       frameIndex,
       atS: 0,
       lengthS: 1 / 30,
@@ -47,8 +49,16 @@ describe('marks of a reel', () => {
     ];
     const mark = { film: 'f', fromS: 10 / 30, toS: 19 / 30 };
     const game = { marks: { m: mark }, freezes: {} } as never;
-    const tie = { fitAt: (frame: number) => (frame < 15 ? ({} as never) : undefined) };
-    expect(untiedCount({ steps }, index, game, 'f', tie)).toBe(5);
-    expect(untiedCount({ steps }, index, game, 'other', tie)).toBe(0);
+    const tie = {
+      fitAt: (frame: number) => (frame < 15 ? ({} as never) : undefined),
+      fitOf: () => undefined,
+    };
+    const untiedIn = (film: string) => {
+      const { isUntiedAt } = overFilmOf(game, film, index, tie, 'metres');
+      const item = { film, fromFrame: 0, toFrame: 29, holds: new Map(), rates: [1], words: [] };
+      return untiedCount({ steps }, [item], new Map([[film, { isUntiedAt }]]));
+    };
+    expect(untiedIn('f')).toBe(5);
+    expect(untiedIn('other')).toBe(0);
   });
 });

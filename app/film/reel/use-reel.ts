@@ -47,7 +47,9 @@ export const useReel = () => {
         setSaid(
           [
             `Made: ${fileName}, ${sizeWords(size)}.`,
-            made.sound === 'none' && wish.withSound ? 'The film has no sound that could be taken along.' : '',
+            made.sound === 'none' && wish.withSound && wish.plan.sounds.length > 0
+              ? 'The film has no sound that could be taken along.'
+              : '',
             made.goneCount > 0
               ? `${made.goneCount} damaged ${made.goneCount === 1 ? 'picture was' : 'pictures were'} left as the one before.`
               : '',

@@ -1,64 +1,64 @@
-import { findFilmKinds } from '../../drills/out/film-file.ts';
-import { middleOfFrame } from '../../film/frame-index.ts';
+import type { Team } from '@icewright/book';
+import type { OverFilm } from '../../film/marks/draw-over-film.ts';
 import type { OpenFilm } from '../../film/open-film.ts';
+import { makeReel } from '../../film/reel/make-reel.ts';
+import { memoryTarget } from '../../film/reel/memory-target.ts';
+import { findReelKinds } from '../../film/reel/reel-kinds.ts';
+import { type ReelItem, reelPlanOf } from '../../film/reel/reel-plan.ts';
+import { reelSizeOf } from '../../film/reel/reel-size.ts';
 import { itemFramesOf } from '../item-frames.ts';
+import { itemHoldsOf } from '../reel/item-holds.ts';
+import { reelFilmOf } from '../reel/reel-film-of.ts';
 import type { HisItem } from './his-items.ts';
 
 /** No wider than a phone shows: the page carries its film with it. */
 const WIDTH_PX = 960;
 
 /**
- * The stretch of one item as a film of its own, from its first to its last picture, without sound: what was shouted on the
- * bench is nobody's handout. Undefined when it was stopped; throws when the browser cannot.
+ * The stretch of one item as a film of its own, with the marks over it and standing where it stands, from its first to its last
+ * picture, without sound: what was shouted on the bench is nobody's handout. Undefined when it was stopped; throws when the
+ * browser cannot.
  */
 export async function cutStretch(
   film: OpenFilm,
   item: HisItem,
-  of: { readonly signal: AbortSignal; readonly onShare: (doneRatio: number) => void },
+  of: {
+    readonly team: Team;
+    /** Words of marks as this player may read them. */
+    readonly said: (words: string) => string;
+    readonly signal: AbortSignal;
+    readonly onShare: (doneRatio: number) => void;
+  },
 ): Promise<Blob | undefined> {
+  const size = reelSizeOf([film], WIDTH_PX);
   // MP4 where it can be: every phone plays it.
-  const kinds = await findFilmKinds();
-  const kind = kinds.includes('mp4') ? 'mp4' : kinds[0];
+  const [kind] = await findReelKinds(size.widthPx, size.heightPx);
   if (kind === undefined) throw new Error('this browser writes no film');
-  const bunny = await import('mediabunny');
-  const { source } = film;
-  const input = new bunny.Input({
-    formats: bunny.ALL_FORMATS,
-    source: 'file' in source ? new bunny.BlobSource(source.file) : new bunny.UrlSource(source.url),
-  });
-  const target = new bunny.BufferTarget();
-  const output = new bunny.Output({
-    format:
-      kind === 'mp4' ? new bunny.Mp4OutputFormat({ fastStart: 'in-memory' }) : new bunny.WebMOutputFormat(),
+  const { first, last } = itemFramesOf(item, film.index);
+  const items: ReelItem[] = [
+    { film: ITS, fromFrame: first, toFrame: last, holds: itemHoldsOf(item), rates: [1], words: [] },
+  ];
+  const plan = reelPlanOf(items, () => film.index, 0);
+  const target = memoryTarget();
+  const its = await reelFilmOf(item, film, of.team);
+  const made = await makeReel({
+    films: new Map([[ITS, { ...its, overAt: frame => saidSo(its.overAt(frame), of.said) }]]),
+    items,
+    plan,
+    kind,
+    size,
     target,
+    withSound: false,
+    quality: 'medium',
+    signal: of.signal,
+    onProgress: ({ atS }) => of.onShare(atS / plan.lengthS),
   });
-  try {
-    const { first, last } = itemFramesOf(item, film.index);
-    const conversion = await bunny.Conversion.init({
-      input,
-      output,
-      tracks: 'primary',
-      // In the middle of either picture: its very edge may be counted to its neighbour.
-      trim: { start: middleOfFrame(film.index, first), end: middleOfFrame(film.index, last) },
-      copy: false,
-      video: {
-        ...(film.widthPx > WIDTH_PX ? { width: WIDTH_PX } : {}),
-        quality: bunny.QUALITY_MEDIUM,
-        allowTransformationMetadata: false,
-      },
-      audio: { discard: true },
-    });
-    if (!conversion.isValid) throw new Error('this browser cannot cut this film');
-    conversion.onProgress = share => of.onShare(share);
-    const stop = () => void conversion.cancel();
-    of.signal.addEventListener('abort', stop);
-    await conversion.execute().finally(() => of.signal.removeEventListener('abort', stop));
-    if (of.signal.aborted || target.buffer === null) return undefined;
-    return new Blob([target.buffer], { type: kind === 'mp4' ? 'video/mp4' : 'video/webm' });
-  } catch (error) {
-    if (of.signal.aborted) return undefined;
-    throw error;
-  } finally {
-    input.dispose();
-  }
+  return made && target.whole(kind === 'mp4' ? 'video/mp4' : 'video/webm');
 }
+
+const ITS = 'its';
+
+const saidSo = (over: OverFilm, said: (words: string) => string): OverFilm => ({
+  ...over,
+  marks: over.marks.map(mark => ({ ...mark, words: said(mark.words) })),
+});

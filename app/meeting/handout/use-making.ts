@@ -2,6 +2,7 @@ import type { Drill, Team } from '@icewright/book';
 import { useEffect, useRef, useState } from 'react';
 import type { MeetingFilms } from '../use-films.ts';
 import type { HisItem } from './his-items.ts';
+import { withoutOthers } from './without-others.ts';
 
 export interface MakingWish {
   readonly team: Team;
@@ -28,11 +29,15 @@ export function useMaking() {
     try {
       const { cutStretch } = await import('./cut-stretch.ts');
       const { playerPage } = await import('./player-page.ts');
+      const said = (words: string) =>
+        wish.withNames ? words : withoutOthers(words, wish.team, wish.skaterId);
       const clips = new Map<string, Blob>();
       for (const [index, item] of wish.items.entries()) {
         const film = wish.withFilm ? wish.films.get(item.part.hash) : undefined;
         if (film?.kind !== 'open') continue;
         const clip = await cutStretch(film.player.film, item, {
+          team: wish.team,
+          said,
           signal: controller.signal,
           onShare: done => setShare((index + done) / wish.items.length),
         });

@@ -1,0 +1,32 @@
+import type { Game } from '@icewright/book';
+import type { Lengths } from '../../parts/figures.ts';
+import { type FrameTimes, timeOfFrame } from '../frame-index.ts';
+import type { OverFilm } from './draw-over-film.ts';
+import type { FilmTie } from './film-tie.ts';
+import { isSeenAt, marksAt } from './marks-at.ts';
+
+/** What stands over each picture of a film that is written into a file. */
+export interface OverFilmOf {
+  readonly overAt: (frameIndex: number) => OverFilm;
+  /** Whether a mark belongs to the picture and cannot be drawn, because nothing ties it to the ice. */
+  readonly isUntiedAt: (frameIndex: number) => boolean;
+}
+
+export const overFilmOf = (
+  game: Pick<Game, 'marks' | 'tracks' | 'freezes'>,
+  film: string,
+  index: FrameTimes,
+  tie: FilmTie,
+  lengths: Lengths,
+): OverFilmOf => {
+  const all = Object.values(game.marks).filter(mark => mark.film === film);
+  const at = (frameIndex: number) => ({ film, frameIndex, filmTimeS: timeOfFrame(index, frameIndex) });
+  return {
+    overAt: frameIndex => {
+      const fit = all.length === 0 ? undefined : tie.fitAt(frameIndex);
+      return fit ? { fit, marks: marksAt(game, at(frameIndex), tie, fit, lengths) } : { marks: [] };
+    },
+    isUntiedAt: frameIndex =>
+      all.some(mark => isSeenAt(mark, game.freezes, at(frameIndex))) && tie.fitAt(frameIndex) === undefined,
+  };
+};
