@@ -14,6 +14,8 @@ const CHECKED = 4;
 const STEPS = 30;
 const REST_MS = 800;
 const LONG_STEPS = 180;
+const MANY_STEPS = 120;
+const PRESS_EVERY_MS = 125;
 
 /** Exact frames in the film room, against a plain video element that seeks the same file in the same run; each figure as it comes. */
 const bench = async function* (): AsyncGenerator<BenchRow | BenchStop> {
@@ -81,6 +83,7 @@ const partsOf = (
         most: 16,
       }),
   ],
+  ['steps back', () => backRow(room, film)],
   ['memory', () => memoryRow(room, film)],
   ['jumps round moments', () => momentsRow(room, film)],
 ];
@@ -112,6 +115,37 @@ const momentsRow = async (room: Page, film: NumberedFilm): Promise<BenchRow> => 
     share: 0.95,
     note: `${moments.filter(({ isCopy }) => isCopy).length} of ${moments.length} from a copy first; median ${short(median(moments.map(({ ownMs }) => ownMs)))} ms until the film's own picture`,
   });
+};
+
+/** Far more steps than pictures are kept, each way, as often as a hand presses. */
+const backRow = async (room: Page, film: NumberedFilm): Promise<BenchRow> => {
+  const steps = async (by: 1 | -1): Promise<number[]> => {
+    const timesMs: number[] = [];
+    for (let step = 0; step < MANY_STEPS; step++) {
+      timesMs.push(await stepInRoom(room, by));
+      await room.waitForTimeout(Math.max(0, PRESS_EVERY_MS - timesMs.at(-1)!));
+    }
+    return timesMs;
+  };
+  const from = Math.floor(film.frameCount * 0.55);
+  await room.bringToFront();
+  await jumpInRoom(room, from);
+  await room.waitForTimeout(REST_MS);
+  const on = await steps(1);
+  await checkNumber(room, film, from + MANY_STEPS);
+  await room.waitForTimeout(REST_MS);
+  const back = await steps(-1);
+  await checkNumber(room, film, from);
+  const p95 = (values: readonly number[]) => atShare(values, 0.95);
+  return {
+    name: `film ${film.name}: ${MANY_STEPS} steps back, p95 against steps on`,
+    bar: '≤ 1.25 × or 16 ms',
+    median: p95(back) / p95(on),
+    spread: `p95 ${short(p95(back))} ms`,
+    unit: '×',
+    meets: p95(back) <= Math.max(16, 1.25 * p95(on)),
+    note: `on: median ${short(median(on))}, p95 ${short(p95(on))}, most ${short(Math.max(...on))} ms; back: ${short(median(back))}, ${short(p95(back))}, ${short(Math.max(...back))} ms; a press every ${PRESS_EVERY_MS} ms`,
+  };
 };
 
 const memoryRow = async (room: Page, film: NumberedFilm): Promise<BenchRow> => {

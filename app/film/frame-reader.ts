@@ -28,6 +28,7 @@ export class FrameReader {
   /** How many frames before the wanted one are kept: none on a jump, which must be quick; many when stepping back. */
   private keepBack = 0;
   private isFilling = false;
+  private isFillDue = false;
   /** Told of the key picture on the way to a frame that is not near it, so that something can be seen at once. */
   onNear: ((frameIndex: number, picture: FilmPicture) => void) | undefined;
   private turn: Promise<unknown> = Promise.resolve();
@@ -102,46 +103,54 @@ export class FrameReader {
       : { kind: 'none', frameIndex, reason: 'damaged' };
   }
 
-  /** Decodes what lies before the frame once the page is quiet; sooner while the coach steps back and little is left. */
+  /** Decodes what lies before the frame once the page is quiet; without waiting for that while the coach steps back. */
   private fillSoon(ticket: number, goesBack: boolean): void {
-    if (this.hasAround(goesBack)) return;
+    if (this.hasAround(goesBack) || (goesBack && this.isFillDue)) return;
+    if (goesBack) this.isFillDue = true;
     setTimeout(
       () => {
-        if (ticket !== this.ticket) return;
-        this.turn = this.turn.then(() => this.fill(ticket, goesBack)).catch(() => undefined);
+        if (goesBack) this.isFillDue = false;
+        else if (ticket !== this.ticket) return;
+        this.turn = this.turn.then(() => this.fill(goesBack)).catch(() => undefined);
       },
       goesBack ? BETWEEN_STEPS_MS : QUIET_MS,
     );
   }
 
   private hasAround(goesBack: boolean): boolean {
-    const enough = Math.min(this.wanted, goesBack ? Math.floor(this.window / 3) : 1);
+    const enough = Math.min(this.wanted, goesBack ? Math.floor(this.window * BACK_SHARE) : 1);
     if (this.cache.countBefore(this.wanted) < enough) return false;
     return goesBack || this.cache.has(Math.min(this.wanted + AHEAD_FRAMES, this.film.index.frameCount - 1));
   }
 
-  private async fill(ticket: number, goesBack: boolean): Promise<void> {
+  private async fill(goesBack: boolean): Promise<void> {
     if (this.hasAround(goesBack)) return;
-    const from = this.wanted;
+    const { ticket, wanted: from } = this;
     // Stepping through what is being filled is no reason to stop; anything else is.
     const isOfUse = () =>
       ticket === this.ticket || (this.asked >= from - this.window && this.asked <= from + AHEAD_FRAMES);
     if (!isOfUse()) return;
     const firstMissing = from - this.cache.countBefore(from) - 1;
     const target = firstMissing >= 0 && firstMissing > from - this.window ? firstMissing : from;
-    const until = Math.min(from + AHEAD_FRAMES, this.film.index.frameCount - 1);
+    const until =
+      goesBack && target < from ? target : Math.min(from + AHEAD_FRAMES, this.film.index.frameCount - 1);
     this.keepBack = this.window;
     this.isFilling = true;
     try {
       if (target < from || !(await this.run.canReach(until))) await this.run.startAt(Math.max(0, target));
+      let isFed = false;
       while (isOfUse() && !this.run.broken && !this.cache.has(until)) {
-        if ((await this.run.feed(from - this.keepBack)) !== undefined) continue;
+        const fed = await this.run.feed(from - this.keepBack, isFed ? 0 : undefined);
+        isFed ||= fed === until;
+        if (fed !== undefined) continue;
         await this.run.drain();
         break;
       }
     } finally {
       this.isFilling = false;
     }
+    // Where a key picture lies between, what is before it is a run of its own.
+    if (goesBack && isOfUse()) this.fillSoon(this.ticket, true);
   }
 
   /**
@@ -229,8 +238,9 @@ export class FrameReader {
 /** A step back is one of no more than so many frames. */
 const NEAR_FRAMES = 12;
 const QUIET_MS = 250;
-/** Longer than between two steps of a key held down: what is at hand is shown before more is fetched. */
-const BETWEEN_STEPS_MS = 80;
+const BETWEEN_STEPS_MS = 20;
+/** While the coach steps back, more is fetched once less than this share of what is kept before a frame is at hand. */
+const BACK_SHARE = 0.7;
 /** So many frames after the one looked at are decoded ahead. */
 const AHEAD_FRAMES = 8;
 /** So many packets to one frame are decoded anew sooner than the frames after it are decoded with it to go on from there. */
