@@ -1,7 +1,7 @@
 import type { Playable } from '../drill/playable.ts';
 import { type CounterRandom, counterRandomOf } from '../random/counter-random.ts';
 import type { Chance, Occasion } from '../run/chance.ts';
-import type { SkaterModel } from '../skater/model.ts';
+import { modelOf, type SkaterModel } from '../skater/model.ts';
 import type { SpotId } from '../units/ids.ts';
 import {
   EXPECTED_REACTION_SD_RATIO,
@@ -35,13 +35,13 @@ export const humanDraw = (playable: Playable, seed: number, rep: number, own: Ow
     const middle = measured ?? playable.level.model;
     const speedSd = measured ? OWN_SPEED_SD_RATIO.value : middle.topSpeedSdRatio;
     const tauSd = measured ? OWN_SPEED_SD_RATIO.value : TAU_SD_RATIO.value;
-    models[spot.id] = {
+    models[spot.id] = modelOf({
       ...middle,
       topSpeedMps: spread(random, index, 0, middle.topSpeedMps, speedSd),
       tauS: spread(random, index, 1, middle.tauS, tauSd),
       reactionS: spread(random, index, 2, middle.reactionS, REACTION_SD_RATIO.value),
       expectedReactionS: spread(random, index, 3, middle.expectedReactionS, EXPECTED_REACTION_SD_RATIO.value),
-    };
+    });
   });
   return { models, chance: chanceOf(random) };
 };

@@ -1,7 +1,7 @@
 import { steerToGoal } from '../motion/push-to-goal.ts';
 import { STEP_S } from '../motion/stretch.ts';
 import type { Net, Rink } from '../rink/rink.ts';
-import type { SkaterModel } from '../skater/model.ts';
+import { modelOf, type SkaterModel } from '../skater/model.ts';
 import type { Actor } from './actor.ts';
 import { GOALIE_PUSH_S, GOALIE_REACTS_S, GOALIE_SLIDE_MPS } from './goalie-rows.ts';
 import type { PuckPlay } from './puck-play.ts';
@@ -15,11 +15,12 @@ export const isBeforeNet = ({ atM }: Net, xM: number, yM: number): boolean =>
   Math.hypot(xM - atM.xM, yM - atM.yM) <= BEFORE_NET_M;
 
 /** A goalie moves along the crease with the rows' speed and push, whoever it is. */
-export const goalieModelOf = (model: SkaterModel): SkaterModel => ({
-  ...model,
-  topSpeedMps: GOALIE_SLIDE_MPS.value,
-  tauS: GOALIE_PUSH_S.value,
-});
+export const goalieModelOf = (model: SkaterModel): SkaterModel =>
+  modelOf({
+    ...model,
+    topSpeedMps: GOALIE_SLIDE_MPS.value,
+    tauS: GOALIE_PUSH_S.value,
+  });
 
 /** Sets the goalies who have nothing else to do before their nets: as far out as they were put, with their eyes on the puck. */
 export const setGuards = ({ rink, actors, pucks, strideHz }: RunState): void => {

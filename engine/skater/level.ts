@@ -1,6 +1,6 @@
 import type { Row } from '../units/provenance.ts';
 import { LEVEL_ROWS } from './level-rows.ts';
-import { LEVEL_IDS, type LevelId, type SkaterModel } from './model.ts';
+import { LEVEL_IDS, type LevelId, modelOf, type SkaterModel } from './model.ts';
 
 /** A level of play: its words, its skater, and every number of that skater with its source. */
 export interface Level {
@@ -40,8 +40,7 @@ const built = (id: LevelId): Level => {
     };
     model[row.key] = value;
   }
-  // Copied: an object that was filled key by key is kept as a table, and every step of a run reads these numbers.
-  return { id, words: WORDS[id], rows: { ...rows }, model: { ...model } };
+  return { id, words: WORDS[id], rows, model: modelOf(model) };
 };
 
 const LEVELS = Object.fromEntries(LEVEL_IDS.map(id => [id, built(id)])) as Readonly<Record<LevelId, Level>>;

@@ -35,6 +35,38 @@ export interface SkaterModel {
   readonly pathsCrossLimitMps: number;
 }
 
+/**
+ * The same numbers as one kind of object for the compiler, whoever made them: a run reads them at every step, and a model that was filled key by key, or copied with
+ * some numbers changed, is each a kind of its own.
+ */
+export const modelOf = (numbers: SkaterModel): SkaterModel => ({
+  topSpeedMps: numbers.topSpeedMps,
+  tauS: numbers.tauS,
+  reactionS: numbers.reactionS,
+  expectedReactionS: numbers.expectedReactionS,
+  reachM: numbers.reachM,
+  lungeReachM: numbers.lungeReachM,
+  lateralAccelMps2: numbers.lateralAccelMps2,
+  stopDecelMps2: numbers.stopDecelMps2,
+  glideDecelMps2: numbers.glideDecelMps2,
+  minTurnRadiusM: numbers.minTurnRadiusM,
+  backwardRatio: numbers.backwardRatio,
+  carryRatio: numbers.carryRatio,
+  transitionS: numbers.transitionS,
+  topSpeedSdRatio: numbers.topSpeedSdRatio,
+  spreadS: numbers.spreadS,
+  controlRatePerS: numbers.controlRatePerS,
+  stickLengthM: numbers.stickLengthM,
+  typicalPassMps: numbers.typicalPassMps,
+  hardPassMps: numbers.hardPassMps,
+  passDirectionSdRad: numbers.passDirectionSdRad,
+  wristShotMps: numbers.wristShotMps,
+  slapShotMps: numbers.slapShotMps,
+  laneOpenM: numbers.laneOpenM,
+  blueLineGapM: numbers.blueLineGapM,
+  pathsCrossLimitMps: numbers.pathsCrossLimitMps,
+});
+
 export const LEVEL_IDS = ['u10', 'u14', 'u18', 'collegeWomen', 'collegeMen', 'pro'] as const;
 
 export type LevelId = (typeof LEVEL_IDS)[number];
