@@ -7,7 +7,7 @@ import { type BankOptions, bankPasses } from './bank-pass.ts';
 import { BankShot } from './bank-shot.ts';
 import { receiverMiddleAt } from './blade.ts';
 import type { LaunchWindow, Receiver } from './pass-parts.ts';
-import { dipBottom, rootBetween } from './search-along.ts';
+import { dipBottom, lowestBetween, rootBetween } from './search-along.ts';
 
 const LONGEST_PASS_S = 6;
 const CELL_TURN_COS = Math.cos(0.15);
@@ -154,40 +154,12 @@ const nearestApproachM = (shot: BankShot, receiver: Receiver, maxTimeS: number):
     if (at <= before && at <= next) {
       const lowS = (endS * Math.max(0, step - 1)) / steps;
       const highS = (endS * Math.min(steps, step + 1)) / steps;
-      best = Math.min(best, lowest(apartSq, lowS, highS));
+      best = Math.min(best, lowestBetween(apartSq, lowS, highS, 1e-8).value, apartSq(lowS), apartSq(highS));
     }
     before = at;
     at = next;
   }
   return Math.sqrt(best);
-};
-
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-/** Least value of a function with one dip between two times: golden section. */
-const lowest = (valueAt: (timeS: number) => number, fromS: number, toS: number): number => {
-  let low = fromS;
-  let high = toS;
-  let left = high - GOLDEN * (high - low);
-  let right = low + GOLDEN * (high - low);
-  let atLeft = valueAt(left);
-  let atRight = valueAt(right);
-  while (high - low > 1e-8) {
-    if (atLeft < atRight) {
-      high = right;
-      right = left;
-      atRight = atLeft;
-      left = high - GOLDEN * (high - low);
-      atLeft = valueAt(left);
-    } else {
-      low = left;
-      left = right;
-      atLeft = atRight;
-      right = low + GOLDEN * (high - low);
-      atRight = valueAt(right);
-    }
-  }
-  return Math.min(atLeft, atRight, valueAt(fromS), valueAt(toS));
 };
 
 /** The last argument before which a condition holds that holds at `from` and not at `to`. */

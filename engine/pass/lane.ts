@@ -1,10 +1,12 @@
 import { puckAt } from '../puck/path.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
+import { type Place, placeOnPath } from '../puck/place-on-path.ts';
 import { LOGISTIC_PER_SD } from '../skater/control-at.ts';
 import { type SkaterState, type TouchPower, timeTo } from '../skater/reach.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import { PASS_ROWS } from './pass-rows.ts';
+import { lowestBetween } from './search-along.ts';
 
 /** One who may cut a pass off. `spreadS`: how sure the arrival is (logistic, as a standard deviation), s. */
 export interface LaneOpponent {
@@ -44,8 +46,10 @@ export const laneMargins = (
     .sort((one, other) => one.marginS - other.marginS);
 
 const marginOf = (path: PuckPath, untilS: number, opponent: LaneOpponent): LaneMargin => {
+  const place: Place = { xM: 0, yM: 0 };
   const marginAt = (timeS: number): number => {
-    const arrival = timeTo(opponent.state, opponent.power, puckAt(path, timeS).atM);
+    placeOnPath(path, timeS, place);
+    const arrival = timeTo(opponent.state, opponent.power, place);
     return isNone(arrival) ? Number.POSITIVE_INFINITY : arrival - timeS;
   };
   const steps = Math.max(2, Math.ceil(untilS / STEP_S));
@@ -58,16 +62,9 @@ const marginOf = (path: PuckPath, untilS: number, opponent: LaneOpponent): LaneM
       bestStep = step;
     }
   }
-  let low = (untilS * Math.max(0, bestStep - 1)) / steps;
-  let high = (untilS * Math.min(steps, bestStep + 1)) / steps;
-  while (high - low > 1e-6) {
-    const left = low + (high - low) / 3;
-    const right = high - (high - low) / 3;
-    if (marginAt(left) < marginAt(right)) high = right;
-    else low = left;
-  }
-  const refinedS = (low + high) / 2;
-  const refined = marginAt(refinedS);
+  const fromS = (untilS * Math.max(0, bestStep - 1)) / steps;
+  const toS = (untilS * Math.min(steps, bestStep + 1)) / steps;
+  const { at: refinedS, value: refined } = lowestBetween(marginAt, fromS, toS, 1e-6);
   const timeS = refined < best ? refinedS : (untilS * bestStep) / steps;
   return {
     id: opponent.id,

@@ -67,3 +67,37 @@ export const dipBottom = (
   }
   return undefined;
 };
+
+/** Each narrowing leaves this share, and one of its two looks is one of the next. */
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+/** Least value, and where, of a function with one dip between two arguments, narrowed down to within `within`: golden section. */
+export const lowestBetween = (
+  valueAt: (at: number) => number,
+  from: number,
+  to: number,
+  within: number,
+): { readonly at: number; readonly value: number } => {
+  let low = from;
+  let high = to;
+  let left = high - GOLDEN * (high - low);
+  let right = low + GOLDEN * (high - low);
+  let atLeft = valueAt(left);
+  let atRight = valueAt(right);
+  while (high - low > within) {
+    if (atLeft < atRight) {
+      high = right;
+      right = left;
+      atRight = atLeft;
+      left = high - GOLDEN * (high - low);
+      atLeft = valueAt(left);
+    } else {
+      low = left;
+      left = right;
+      atLeft = atRight;
+      right = low + GOLDEN * (high - low);
+      atRight = valueAt(right);
+    }
+  }
+  return atLeft < atRight ? { at: left, value: atLeft } : { at: right, value: atRight };
+};

@@ -1,6 +1,6 @@
 import type { Body } from '../drill/in-boards.ts';
-import type { Place } from '../motion/place-on-path.ts';
 import type { Push } from '../motion/reactive-step.ts';
+import type { Place } from '../puck/place-on-path.ts';
 import {
   BEHIND_REACH_RATIO,
   CONTEST_BEHIND_RATIO,

@@ -1,5 +1,5 @@
-import { type Place, placeOnPath } from '../motion/place-on-path.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
+import { type Place, placeOnPath } from '../puck/place-on-path.ts';
 import type { Actor } from './actor.ts';
 
 /** Where an opponent's stick is first on a passing puck, seconds after the release, and the push that gets there. */

@@ -1,6 +1,6 @@
-import { placeOnPath } from '../motion/place-on-path.ts';
 import { puckPath } from '../puck/path.ts';
 import type { PathLeg, PuckPath } from '../puck/path-parts.ts';
+import { placeOnPath } from '../puck/place-on-path.ts';
 import { type Saucer, saucerOf } from '../puck/saucer.ts';
 import { slideSpeedAtTime, slideTimeAtDistance } from '../puck/slide.ts';
 import { boardsHitAlong } from '../rink/boards-ray.ts';

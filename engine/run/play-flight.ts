@@ -1,5 +1,5 @@
-import { placeOnPath } from '../motion/place-on-path.ts';
 import { puckPath } from '../puck/path.ts';
+import { placeOnPath } from '../puck/place-on-path.ts';
 import type { IcePoint } from '../units/points.ts';
 import { endAct, fireCue } from './act-flow.ts';
 import { type Actor, placeOf } from './actor.ts';

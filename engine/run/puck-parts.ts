@@ -1,5 +1,5 @@
-import type { Place } from '../motion/place-on-path.ts';
 import type { PuckPath } from '../puck/path-parts.ts';
+import type { Place } from '../puck/place-on-path.ts';
 import type { ActId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 

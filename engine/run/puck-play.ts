@@ -1,7 +1,7 @@
 import { BLADE_AHEAD_M, SETTLE_S } from '../drill/drill-rows.ts';
 import { boardsDistanceAt, pushInside } from '../drill/in-boards.ts';
-import { placeOnPath } from '../motion/place-on-path.ts';
 import type { Stretch } from '../motion/stretch.ts';
+import { placeOnPath } from '../puck/place-on-path.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
 import type { Boards } from '../rink/boards.ts';
 import { type Actor, bladeXOf, bladeYOf } from './actor.ts';

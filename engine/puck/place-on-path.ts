@@ -1,6 +1,6 @@
-import { puckAt } from '../puck/path.ts';
-import type { PuckPath } from '../puck/path-parts.ts';
-import { slideDistanceAtTime } from '../puck/slide.ts';
+import { puckAt } from './path.ts';
+import type { PuckPath } from './path-parts.ts';
+import { slideDistanceAtTime } from './slide.ts';
 
 /** A place on the ice that is changed in place, metres. */
 export interface Place {
