@@ -1,26 +1,25 @@
+import { STEP_HZ } from '../drill/step-hz.ts';
 import { PLACE_NUMBERS, type PlannedRoute, placesOnRoute } from './planned-route.ts';
 
 /** Strides that are written at once. Half a second of a run that is shown: a rep that ends early has computed little for nothing. */
 const STRIDES_AHEAD = 60;
 
 /**
- * Where a route is at the ends of the next strides of the rep. Who skates a drawn route asks for nothing else, and many places in one tight
- * loop cost a third of the same places one by one.
+ * Where a route is at the ends of the strides of the rep, block after block. Who skates a drawn route asks for nothing else, and many places in one
+ * tight loop cost a third of the same places one by one.
  */
 export interface RouteAhead {
   route: PlannedRoute | null;
   firstStride: number;
-  /** `PLACE_NUMBERS` for each stride. */
-  readonly places: Float64Array;
+  /** `PLACE_NUMBERS` for each stride of a block. */
+  places: Float64Array;
+  readonly own: Float64Array;
 }
 
-export const routeAheadOf = (): RouteAhead => ({
-  route: null,
-  firstStride: 0,
-  places: new Float64Array(STRIDES_AHEAD * PLACE_NUMBERS),
-});
-
-const timesS = new Float64Array(STRIDES_AHEAD);
+export const routeAheadOf = (): RouteAhead => {
+  const own = new Float64Array(STRIDES_AHEAD * PLACE_NUMBERS);
+  return { route: null, firstStride: 0, places: own, own };
+};
 
 /** Where in `places` the route is at the end of this stride of the rep (whole, ≥ 0), of which `strideHz` come in a second. */
 export const indexAhead = (
@@ -31,9 +30,46 @@ export const indexAhead = (
 ): number => {
   const nth = stride - ahead.firstStride;
   if (ahead.route === route && nth >= 0 && nth < STRIDES_AHEAD) return nth * PLACE_NUMBERS;
-  for (let i = 0; i < STRIDES_AHEAD; i++) timesS[i] = (stride + i) / strideHz;
-  placesOnRoute(route, timesS, ahead.places);
+  const block = Math.floor(stride / STRIDES_AHEAD);
   ahead.route = route;
-  ahead.firstStride = stride;
-  return 0;
+  ahead.firstStride = block * STRIDES_AHEAD;
+  // Reps of many are by other people each time: nothing would be asked for again.
+  if (strideHz === STEP_HZ) ahead.places = keptBlock(route, block);
+  else {
+    ahead.places = ahead.own;
+    writeBlock(route, block, strideHz, ahead.own);
+  }
+  return (stride - ahead.firstStride) * PLACE_NUMBERS;
+};
+
+interface Kept {
+  readonly startS: number;
+  readonly blocks: (Float64Array | undefined)[];
+}
+
+const keptBlocks = new WeakMap<Float64Array, Kept>();
+
+/**
+ * The block as it was written before for the same times of the same way (the same array, never written again) begun at the same moment, else written now: so the answer never
+ * depends on what is kept. In a drag most routes are those of the run before. What is kept goes with the way.
+ */
+const keptBlock = (route: PlannedRoute, block: number): Float64Array => {
+  let kept = keptBlocks.get(route.timeS);
+  if (kept?.startS !== route.startS) {
+    kept = { startS: route.startS, blocks: [] };
+    keptBlocks.set(route.timeS, kept);
+  }
+  const before = kept.blocks[block];
+  if (before) return before;
+  const places = new Float64Array(STRIDES_AHEAD * PLACE_NUMBERS);
+  writeBlock(route, block, STEP_HZ, places);
+  kept.blocks[block] = places;
+  return places;
+};
+
+const timesS = new Float64Array(STRIDES_AHEAD);
+
+const writeBlock = (route: PlannedRoute, block: number, strideHz: number, places: Float64Array): void => {
+  for (let i = 0; i < STRIDES_AHEAD; i++) timesS[i] = (block * STRIDES_AHEAD + i) / strideHz;
+  placesOnRoute(route, timesS, places);
 };
