@@ -5,7 +5,7 @@ import { type PuckModel, puckModelOf } from '../puck/puck-model.ts';
 import { boardsOf } from '../rink/boards.ts';
 import { bankPassesByShooting } from './bank.reference.ts';
 import { bankCone, bankSpreadOf } from './bank-cone.ts';
-import { bankPasses } from './bank-pass.ts';
+import { bankPasses, bankSearch } from './bank-pass.ts';
 import { bankWindows } from './bank-windows.ts';
 import { receiverBladeAt } from './blade.ts';
 import type { BankPass, Receiver } from './pass-parts.ts';
@@ -125,6 +125,19 @@ describe('passes off the boards', () => {
       expect(checkedCount).toBeGreaterThan(20);
     }, 300_000);
   }
+
+  it('are the same however many receivers one search has looked at before', { timeout: 60_000 }, () => {
+    const [boards] = RINKS;
+    const model = puckModelOf();
+    const passerM = { xM: -12, yM: 4 };
+    const search = bankSearch(boards, model, passerM, 16, { bounceCount: 2 });
+    // So many that what is kept of the boards is given up and followed anew more than once.
+    for (const [i, receiver] of fc.sample(anyReceiver, { numRuns: 600, seed: 51 }).entries()) {
+      const passes = search(receiver);
+      if (i % 40 === 0)
+        expect(passes).toEqual(bankPasses(boards, model, passerM, 16, receiver, { bounceCount: 2 }));
+    }
+  });
 
   it('are the mirror images off the straight boards with e = 1, no friction, standing receiver', () => {
     const model: PuckModel = puckModelOf({

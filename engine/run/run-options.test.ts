@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { at, drillOf, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
 import { runDrill } from './run-drill.ts';
+import { inText } from './run-in-text.reference.ts';
+import { xMInSample } from './track-columns.ts';
 
 describe('a run without the findings of its tracks', () => {
   it('has the same tracks and events, and of the findings those noted on the way', () => {
@@ -85,6 +87,21 @@ describe('a run in long strides', () => {
     for (let at = 0; at < short.sampleCount; at++) {
       expect(Math.abs(short.pucks[0]!.xM[at]! - long.pucks[0]!.xM[at]!)).toBeLessThan(0.02);
       expect(Math.abs(short.pucks[0]!.yM[at]! - long.pucks[0]!.yM[at]!)).toBeLessThan(0.02);
+    }
+  });
+
+  it('has the same samples whether they are written at once or when they are read', () => {
+    for (const strideHz of [40, 30]) {
+      const playable = playableFrom(drillOf());
+      const atOnce = runDrill(playable, { strideHz });
+      const whenRead = runDrill(playable, { strideHz, isShown: false });
+      // One sample alone is read before the column it stands in.
+      const single = whenRead.tracks.map(track => xMInSample(track, 101));
+      expect(single).toEqual(atOnce.tracks.map(track => track.xM[101]));
+      expect(inText({ ...whenRead, findings: [] })).toEqual(inText({ ...atOnce, findings: [] }));
+      expect(whenRead.tracks.map(track => xMInSample(track, 102))).toEqual(
+        atOnce.tracks.map(track => track.xM[102]),
+      );
     }
   });
 });
