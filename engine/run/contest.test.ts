@@ -2,7 +2,9 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ContestView, contestPerS, reachShape } from './contest.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Whole micrometres: next to nothing, a distance squared is none, and no direction follows from it. */
+const number = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true }).map(value => Math.round(value * 1e6) / 1e6);
 const way = number(-Math.PI, Math.PI).map(rad => ({ x: Math.cos(rad), y: Math.sin(rad) }));
 const body = fc.record({ xM: number(-3, 3), yM: number(-3, 3), xMps: number(-6, 6), yMps: number(-6, 6) });
 const view: fc.Arbitrary<ContestView> = fc

@@ -37,7 +37,7 @@ export interface SkaterModel {
 
 /**
  * The same numbers as one kind of object for the compiler, whoever made them: a run reads them at every step, and a model that was filled key by key, or copied with
- * some numbers changed, is each a kind of its own.
+ * some numbers changed, is each a kind of its own. Units and ranges as in `SkaterModel`; our own choice.
  */
 export const modelOf = (numbers: SkaterModel): SkaterModel => ({
   topSpeedMps: numbers.topSpeedMps,
