@@ -25,14 +25,14 @@ describe('the cache of pictures', () => {
     );
   });
 
-  it('is bounded in bytes: about 256 MB whatever the picture', () => {
+  it('is bounded in bytes: about 160 MB whatever the picture', () => {
     for (const [width, height] of [
       [1280, 720],
       [1920, 1080],
       [3840, 2160],
     ] as const) {
       expect(pictureCountFor(width, height) * width * height * 4).toBeLessThanOrEqual(
-        Math.max(256 * 2 ** 20, 8 * width * height * 4),
+        Math.max(160 * 2 ** 20, 8 * width * height * 4),
       );
     }
   });

@@ -59,5 +59,4 @@ export class PictureCache {
 /** How many pictures of this size fit. */
 export const pictureCountFor = (widthPx: number, heightPx: number): number =>
   Math.max(8, Math.floor(CACHE_BYTES / (BYTES_A_PIXEL * widthPx * heightPx)));
-/** In 1080p some thirty pictures: as many as are stepped back over while a run of 250 is decoded anew. */
-const CACHE_BYTES = 256 * 1024 * 1024;
+const CACHE_BYTES = 160 * 1024 * 1024;
