@@ -1,4 +1,3 @@
-import { BOARDS_ROOM_M } from '../drill/drill-rows.ts';
 import { mindBoards } from '../drill/in-boards.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import { placeOnRoute } from '../motion/planned-route.ts';
@@ -90,12 +89,6 @@ const pushOn = (
   numbers[nextAt + Y] = yM;
   numbers[nextAt + X_MPS] = nextXMps;
   numbers[nextAt + Y_MPS] = nextYMps;
-  // `mayMindBoards`, written out: five numbers handed over at every step were a tenth of the garbage of a run.
-  const { cornerRadiusM } = boards;
-  const qx = Math.abs(xM) - boards.lengthM / 2 + cornerRadiusM;
-  const qy = Math.abs(yM) - boards.widthM / 2 + cornerRadiusM;
-  const leftM = cornerRadiusM - Math.max(qx, qy, qx + qy) - BOARDS_ROOM_M.value;
-  if (2 * model.stopDecelMps2 * leftM >= nextXMps * nextXMps + nextYMps * nextYMps) return;
   copyBody(numbers, nextAt, tried);
   mindBoards(boards, tried, model);
   writeBody(numbers, nextAt, tried);

@@ -50,13 +50,7 @@ export function ReelDesk({
       `${title(items.length)}.${kind}`,
     );
   };
-  const notNow = reel.making
-    ? 'one is being made'
-    : items.length === 0
-      ? 'no moment is chosen'
-      : withCards && lines.size === 0
-        ? 'nothing is chosen for the titles'
-        : undefined;
+  const notNow = whyNot(reel.making !== undefined, items.length, withCards && lines.size === 0);
   return (
     <section className="reel-panel" aria-label="A reel">
       <ol>
@@ -138,6 +132,12 @@ export function ReelDesk({
 /** Long enough to read a habit and a name. Our own choice. */
 const CARD_S = 2.5;
 const FIRST_LINES: ReadonlySet<CardLine> = new Set(['what', 'verdict', 'who', 'where']);
+
+const whyNot = (isMaking: boolean, count: number, isTitleEmpty: boolean): string | undefined => {
+  if (isMaking) return 'one is being made';
+  if (count === 0) return 'no moment is chosen';
+  return isTitleEmpty ? 'nothing is chosen for the titles' : undefined;
+};
 
 const useKinds = (widthPx: number, heightPx: number): readonly ReelKind[] | undefined => {
   const [kinds, setKinds] = useState<readonly ReelKind[]>();
