@@ -1,9 +1,9 @@
-import { spawnSync } from 'node:child_process';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { seriousViolations } from '../../../test/axe.ts';
 import { type RunningApp, startApp } from '../../../test/browser.ts';
 import { toFilm, withFreshPage } from '../../../test/film-page.ts';
+import { burnedIn, hasReelTools, probe } from '../../../test/read-reel.ts';
 
 let app: RunningApp;
 beforeAll(async () => {
@@ -11,15 +11,12 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
-/** The reel is read with a program that knows nothing of this one. */
-const hasTools = ['ffprobe', 'ffmpeg'].every(tool => spawnSync(tool, ['-version']).status === 0);
-
 const [AROUND_S, HOLD_S] = [0.5, 0.5];
 const LENGTH_S = 62 / 30 + HOLD_S;
 /** Of film A, 30 pictures a second: the frame of the first moment, which is frozen there, and of the second. */
 const [FIRST, SECOND] = [122, 201];
 
-describe.skipIf(!hasTools)('a reel, read with ffprobe and ffmpeg', () => {
+describe.skipIf(!hasReelTools)('a reel, read with ffprobe and ffmpeg', () => {
   it('shows exactly the pictures of its moments, stands as long as a freeze says, and takes the sound along', {
     timeout: 120_000,
   }, async () => {
@@ -95,46 +92,4 @@ const cutMoments = async (page: Page): Promise<void> => {
       await page.keyboard.press('Tab');
     }
   }
-};
-
-interface Stream {
-  readonly codec_type: string;
-  readonly codec_name: string;
-  readonly width?: number;
-  readonly height?: number;
-  readonly duration: string;
-}
-
-const probe = (path: string) => {
-  const { stdout } = spawnSync('ffprobe', ['-v', 'error', '-show_streams', '-of', 'json', path]);
-  const { streams } = JSON.parse(stdout.toString()) as { streams: Stream[] };
-  return {
-    video: streams.find(one => one.codec_type === 'video'),
-    audio: streams.find(one => one.codec_type === 'audio'),
-  };
-};
-
-/** The counter burned into each picture (16 blocks of 8 × 8 px, least bit first, white = 1), and its time in the reel. */
-const burnedIn = (path: string): { readonly frame: number; readonly atS: number }[] => {
-  const times = spawnSync('ffprobe', [
-    ...['-v', 'error', '-select_streams', 'v', '-show_entries', 'frame=pts_time', '-of', 'csv=p=0', path],
-  ]);
-  const raw = spawnSync(
-    'ffmpeg',
-    [
-      ...['-v', 'error', '-i', path, '-vf', 'crop=128:16:0:0', '-fps_mode', 'passthrough'],
-      ...['-f', 'rawvideo', '-pix_fmt', 'gray', '-'],
-    ],
-    { maxBuffer: 64 * 1024 * 1024 },
-  ).stdout;
-  return times.stdout
-    .toString()
-    .trim()
-    .split(/\s+/)
-    .map((time, i) => {
-      let frame = 0;
-      for (let bit = 0; bit < 16; bit++)
-        if (raw[i * 128 * 16 + 4 * 128 + 8 * bit + 4]! > 128) frame += 2 ** bit;
-      return { frame, atS: Number.parseFloat(time) };
-    });
 };

@@ -1,0 +1,73 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
+import { seriousViolations } from '../../../test/axe.ts';
+import { shownFrame } from '../../../test/film-page.ts';
+import { burnedIn, hasReelTools, loudestDb, probe } from '../../../test/read-reel.ts';
+import { withPage } from '../../../test/with-page.ts';
+
+const app = appOfFile();
+
+/** The third moment is of a film without sound, the fourth of one with; each gets thirty-one pictures and stands at its first. */
+const PICTURES = 31;
+const [FIRST, SECOND] = [770, 234];
+const [STANDS_S, RATE, OTHER_RATE] = [3, 60_000 / 1001, 30];
+const SLOWED_S = (2 * PICTURES) / RATE + STANDS_S;
+const LENGTH_S = SLOWED_S + PICTURES / OTHER_RATE + STANDS_S;
+
+it.skipIf(!hasReelTools)(
+  'a meeting becomes one film out of two games, slowed where it is wanted, with the sound of the one that has it',
+  { timeout: 180_000 },
+  () =>
+    withPage(app, 'meeting reel', async page => {
+      await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+      await page.goto(`${app.url}/film/meeting/meeting-together`);
+      await cutShort(page, 2, FIRST);
+      await cutShort(page, 3, SECOND);
+      await page.getByRole('button', { name: 'Make a reel', exact: true }).click();
+      const panel = page.getByRole('region', { name: 'A reel' });
+      const rows = panel.locator('li');
+      await expect.poll(() => rows.count()).toBe(4);
+      for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
+      await rows.nth(2).getByRole('combobox').selectOption({ label: 'half speed' });
+      await panel.getByLabel('a title before each').uncheck();
+      await panel.getByText('sound, not where it is slowed').waitFor();
+      expect(await seriousViolations(page)).toEqual([]);
+
+      const acts = panel.getByRole('button', { name: /^(MP4|WebM)/ });
+      await acts.first().waitFor();
+      for (let nth = 0; nth < (await acts.count()); nth++) {
+        const [download] = await Promise.all([
+          page.waitForEvent('download', { timeout: 80_000 }),
+          acts.nth(nth).click(),
+        ]);
+        const path = await download.path();
+        const { video, audio } = probe(path);
+        expect(video).toMatchObject({ width: 1280, height: 720 });
+        expect(audio).toBeDefined();
+        const shown = burnedIn(path);
+        const inOrder = shown.filter((one, i) => i === 0 || one.frame !== shown[i - 1]!.frame);
+        const range = (from: number) => Array.from({ length: PICTURES }, (_, i) => from + i);
+        expect(inOrder.map(({ frame }) => frame)).toEqual([...range(FIRST), ...range(SECOND)]);
+        // Slowed: twice as long from picture to picture; and each film stands where the meeting stops.
+        expect(inOrder[11]!.atS - inOrder[10]!.atS).toBeCloseTo(2 / RATE, 2);
+        expect(inOrder[1]!.atS - inOrder[0]!.atS).toBeCloseTo(STANDS_S + 2 / RATE, 2);
+        expect(inOrder[PICTURES]!.atS).toBeCloseTo(SLOWED_S, 1);
+        expect(inOrder.at(-1)!.atS).toBeCloseTo(LENGTH_S - 1 / OTHER_RATE, 1);
+        // Silent while the film without sound runs and while a picture stands; heard when the other one runs.
+        expect(loudestDb(path, 0.2, SLOWED_S - 0.4)).toBeLessThan(-80);
+        expect(loudestDb(path, SLOWED_S + 0.3, STANDS_S - 0.5)).toBeLessThan(-80);
+        expect(loudestDb(path, LENGTH_S - 0.8, 0.6)).toBeGreaterThan(-60);
+      }
+    }),
+);
+
+/** Leaves of an item the picture where it stands and thirty after it. */
+const cutShort = async (page: Page, nth: number, standsAt: number): Promise<void> => {
+  await page.locator('.item-head').nth(nth).click();
+  await shownFrame(page, standsAt);
+  await page.keyboard.press('[');
+  for (let step = 0; step < 3; step++) await page.keyboard.press('Shift+ArrowRight');
+  await shownFrame(page, standsAt + PICTURES - 1);
+  await page.keyboard.press(']');
+};
