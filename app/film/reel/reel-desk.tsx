@@ -11,7 +11,7 @@ import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-orde
 import { reelPlanOf } from './reel-plan.ts';
 import { ReelRow } from './reel-row.tsx';
 import { reelSizeOf } from './reel-size.ts';
-import { FULL_SPEED, SPEED_CHOICES, speedOf, withSpeed } from './reel-speed.ts';
+import { FULL_SPEED, type ReelSpeed, SPEED_CHOICES, speedOf, withSpeed } from './reel-speed.ts';
 import { useReel } from './use-reel.ts';
 import './reel.css';
 
@@ -42,6 +42,7 @@ export function ReelDesk({
   const size = reelSizeOf([...(needed.size > 0 ? needed : films).values()].map(({ film }) => film));
   const kinds = useKinds(size.widthPx, size.heightPx);
   const untied = untiedCount(plan, items, films);
+  const isAlike = ids.every(id => speedOf(speeds, id) === speeds.all);
   const isSlowed = items.some(({ rates }) => rates.some(rate => rate !== 1));
   const make = (kind: ReelKind) => {
     onMake?.();
@@ -68,11 +69,11 @@ export function ReelDesk({
         ))}
       </ol>
       <div className="reel-acts">
-        <ChoiceField
+        <ChoiceField<ReelSpeed | 'own'>
           label="All run at"
-          value={speeds.all}
-          choices={SPEED_CHOICES}
-          onChange={all => setSpeeds({ all, own: new Map() })}
+          value={isAlike ? speeds.all : 'own'}
+          choices={isAlike ? SPEED_CHOICES : [OWN_SPEEDS, ...SPEED_CHOICES]}
+          onChange={all => all !== 'own' && setSpeeds({ all, own: new Map() })}
         />
         <label className="q2">
           <input type="checkbox" checked={withSound} onChange={event => setWithSound(event.target.checked)} />{' '}
@@ -131,6 +132,7 @@ export function ReelDesk({
 
 /** Long enough to read a habit and a name. Our own choice. */
 const CARD_S = 2.5;
+const OWN_SPEEDS = { value: 'own', said: 'each as set' } as const;
 const FIRST_LINES: ReadonlySet<CardLine> = new Set(['what', 'verdict', 'who', 'where']);
 
 const whyNot = (isMaking: boolean, count: number, isTitleEmpty: boolean): string | undefined => {

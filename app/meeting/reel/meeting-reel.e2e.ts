@@ -30,6 +30,11 @@ it.skipIf(!hasReelTools)(
       await expect.poll(() => rows.count()).toBe(4);
       for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
       await rows.nth(2).getByRole('combobox').selectOption({ label: 'half speed' });
+      await expect
+        .poll(() =>
+          panel.getByLabel('All run at').evaluate(e => (e as HTMLSelectElement).selectedOptions[0]?.label),
+        )
+        .toBe('each as set');
       await panel.getByLabel('a title before each').uncheck();
       await panel.getByText('sound, not where it is slowed').waitFor();
       expect(await seriousViolations(page)).toEqual([]);
