@@ -76,6 +76,22 @@ describe('the path of a puck', () => {
     );
   });
 
+  // Found by the test above: without restitution the puck left a corner exactly along it, and met it again where rounding said.
+  it('follows a corner from the bounce that does not lead away from it', () => {
+    const model = puckModelOf({ restitutionRatio: 0, boardFrictionRatio: 0.6543 });
+    const [start, centreM] = [
+      { xM: 25.1, yM: 11.99 },
+      { xM: 60.96 / 2 - 8.5344, yM: 25.908 / 2 - 8.5344 },
+    ];
+    const path = puckPath(boards, model, start, 0, 2, { maxTimeS: 12 });
+    expect(path.bounces.map(({ becomesRim }) => becomesRim)).toEqual([true]);
+    expect(path.legs.map(({ kind }) => kind)).toEqual(['slide', 'rim']);
+    const { atM } = puckAt(path, path.endTimeS);
+    expect(Math.hypot(atM.xM - centreM.xM, atM.yM - centreM.yM)).toBeCloseTo(8.5344 - radiusM, 9);
+    const turned = puckPath(boards, model, { xM: -start.xM, yM: -start.yM }, Math.PI, 2, { maxTimeS: 12 });
+    expect(puckAt(turned, turned.endTimeS).atM.xM).toBeCloseTo(-atM.xM, 9);
+  });
+
   it('keeps its energy for ever without friction on a lossless rink', () => {
     const model = puckModelOf({ frictionRatio: 0, dragPerM: 0, restitutionRatio: 1, boardFrictionRatio: 0 });
     const path = puckPath(boards, model, { xM: 3, yM: 2 }, 0.7, 12, { maxTimeS: 20, rims: false });

@@ -28,6 +28,11 @@ export interface PathOptions {
 
 const LONGEST_PATH_S = 30;
 const MOST_BOUNCES = 60;
+/**
+ * Off a corner at a smaller angle than this the puck would meet it again within hundredths of a millimetre, at a place that is all rounding: it is on
+ * the rim already.
+ */
+const ALONG_RAD = 1e-6;
 
 /**
  * Where a puck goes: straight slides between bounces, the puck's centre turning back on the boards inset by its radius,
@@ -105,11 +110,11 @@ export const puckPath = (
     const crowds =
       incidenceRad < PUCK_ROWS.rimIncidenceRad.value ||
       timeS - lastCornerBounceS < PUCK_ROWS.rimBounceGapS.value;
-    const becomesRim = (options.rims ?? true) && isCorner && crowds;
-    const after = boardsSpeedsAfter(
-      { normalMps: into, alongMps: along, edgeMps: edge },
-      becomesRim ? { ...model, restitutionRatio: 0 } : model,
-    );
+    const before = { normalMps: into, alongMps: along, edgeMps: edge };
+    const bounced = boardsSpeedsAfter(before, model);
+    const staysAlong = bounced.normalMps < ALONG_RAD * Math.abs(bounced.alongMps);
+    const becomesRim = (options.rims ?? true) && isCorner && (crowds || staysAlong);
+    const after = becomesRim ? boardsSpeedsAfter(before, { ...model, restitutionRatio: 0 }) : bounced;
     const speedAfterMps = Math.hypot(after.normalMps, after.alongMps);
     edge = after.edgeMps;
     bounces.push({
