@@ -120,10 +120,10 @@ async function measureFoundPeople(
   const meter = peopleMeterOf(truth, Number(values.seed), untilS);
   if (meter.wanted.size === 0) return refuse('The truth does not tell where skaters are.');
   const lastIndex = Math.max(...meter.wanted);
-  const asked = { step: 1, lastIndex, inColour: true };
+  const asked = { step: 1, lastIndex, inColour: true, only: [...meter.wanted] };
   try {
     await filmFrames(decoder, film, truth.picture, asked, (frameIndex, rgba, widthPx, heightPx) => {
-      if (meter.wanted.has(frameIndex)) meter.next(frameIndex, { widthPx, heightPx, rgba });
+      meter.next(frameIndex, { widthPx, heightPx, rgba });
     });
   } catch (error) {
     return refuse(error instanceof Error ? error.message : String(error));

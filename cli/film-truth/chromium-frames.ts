@@ -12,7 +12,7 @@ import type { Asked, OnFrame } from './on-frame.ts';
 export const chromiumFrames = async (
   executablePath: string,
   film: string,
-  { step, lastIndex, inColour = false }: Asked,
+  { step, lastIndex, inColour = false, only }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const server = createServer(async (request, response) => {
@@ -42,7 +42,9 @@ export const chromiumFrames = async (
     const page = await browser.newPage();
     await page.goto(`http://localhost:${(server.address() as AddressInfo).port}/`);
     await page.setInputFiles('input', film);
-    const answer = await page.evaluate(`(${DECODE})(${step}, ${lastIndex}, ${inColour})`);
+    const answer = await page.evaluate(
+      `(${DECODE})(${step}, ${lastIndex}, ${inColour}, ${JSON.stringify(only ?? null)})`,
+    );
     if (typeof answer !== 'number') throw new Error(`Chromium could not read ${film}: ${String(answer)}`);
     return answer;
   } finally {
@@ -56,7 +58,7 @@ const READER = fileURLToPath(
 );
 
 /** Runs in the page. A pixel is one number: its grey, or its four bytes. The first plane of a decoded picture is its grey; other kinds go through RGBA. */
-const DECODE = `async (step, lastIndex, inColour) => {
+const DECODE = `async (step, lastIndex, inColour, only) => {
   const { ALL_FORMATS, BlobSource, Input, VideoSampleSink } = await import('/reader.mjs');
   const input = new Input({ formats: ALL_FORMATS, source: new BlobSource(document.querySelector('input').files[0]) });
   const track = await input.getPrimaryVideoTrack();
@@ -106,7 +108,7 @@ const DECODE = `async (step, lastIndex, inColour) => {
     if (sample.timestamp + sample.duration <= 0 && sample.timestamp < 0) { sample.close(); continue; }
     if (count > lastIndex) { sample.close(); break; }
     const index = count++;
-    if (index % step !== 0) { sample.close(); continue; }
+    if (index % step !== 0 || (only && !only.includes(index))) { sample.close(); continue; }
     const frame = sample.toVideoFrame();
     const { grey, width, height } = turned(await (inColour ? colourOf : greyOf)(frame));
     frame.close();

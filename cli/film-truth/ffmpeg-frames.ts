@@ -7,7 +7,7 @@ export const hasFfmpeg = (): boolean => spawnSync('ffmpeg', ['-version']).status
 export const ffmpegFrames = async (
   film: string,
   { width, height }: { readonly width: number; readonly height: number },
-  { step, lastIndex, inColour = false }: Asked,
+  { step, lastIndex, inColour = false, only }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const asked = [
@@ -40,7 +40,7 @@ export const ffmpegFrames = async (
       filled += part.length;
       at += part.length;
       if (filled < picture.length) continue;
-      if (count % step === 0) onFrame(count, picture, width, height);
+      if (count % step === 0 && (only?.includes(count) ?? true)) onFrame(count, picture, width, height);
       count++;
       filled = 0;
     }

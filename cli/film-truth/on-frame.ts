@@ -3,6 +3,8 @@ export interface Asked {
   readonly step: number;
   /** In colours, four bytes a pixel, not in grey. */
   readonly inColour?: boolean;
+  /** Of those only these ranks. */
+  readonly only?: readonly number[];
   readonly lastIndex: number;
 }
 

@@ -17,7 +17,7 @@ export const takeOutFlatFigures = (
     if (count <= LARGE * bodyPxAt(middleX, middleY) ** 2) return;
     const inks = commonColours(rgba, of, id, LEAST_SHARE * count);
     for (let at = 0; at < of.length; at++) {
-      if (of[at] === id && inks.some(ink => isLike(rgba, 4 * at, ink))) mask[at] = ICE;
+      if (of[at] === id && isLike(rgba, 4 * at, inks)) mask[at] = ICE;
     }
   });
 };
@@ -32,7 +32,7 @@ const commonColours = (rgba: ColourPicture['rgba'], of: Int32Array, id: number, 
   for (let at = 0; at < of.length; at++) {
     if (of[at] !== id) continue;
     const [red, green, blue] = [rgba[4 * at]!, rgba[4 * at + 1]!, rgba[4 * at + 2]!];
-    const key = ((red >> 4) << 8) | ((green >> 4) << 4) | (blue >> 4);
+    const key = ((red >> 5) << 6) | ((green >> 5) << 3) | (blue >> 5);
     const sum = sums.get(key);
     if (!sum) sums.set(key, [1, red, green, blue]);
     else {
@@ -47,5 +47,14 @@ const commonColours = (rgba: ColourPicture['rgba'], of: Int32Array, id: number, 
     .map(([count, red, green, blue]): Ink => [red / count, green / count, blue / count]);
 };
 
-const isLike = (rgba: ColourPicture['rgba'], at: number, [red, green, blue]: Ink): boolean =>
-  Math.hypot(rgba[at]! - red, rgba[at + 1]! - green, rgba[at + 2]! - blue) < UNLIKE_ICE.value;
+/** Whether a colour lies near one of a figure’s, or between two of them, as where they meet. */
+const isLike = (rgba: ColourPicture['rgba'], at: number, inks: readonly Ink[]): boolean =>
+  inks.some((from, i) => inks.some((to, j) => j >= i && isBetween(rgba, at, from, to)));
+
+const isBetween = (rgba: ColourPicture['rgba'], at: number, from: Ink, to: Ink): boolean => {
+  const [wayR, wayG, wayB] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+  const [r, g, b] = [rgba[at]! - from[0], rgba[at + 1]! - from[1], rgba[at + 2]! - from[2]];
+  const lengthSq = wayR * wayR + wayG * wayG + wayB * wayB;
+  const share = lengthSq === 0 ? 0 : Math.max(0, Math.min(1, (r * wayR + g * wayG + b * wayB) / lengthSq));
+  return Math.hypot(r - share * wayR, g - share * wayG, b - share * wayB) < UNLIKE_ICE.value;
+};

@@ -46,7 +46,7 @@ export const standingBodies = (
       putBack(tries, { ...best, clearness });
       continue;
     }
-    const foot = footOf(left, width, height, best);
+    const foot = footOf(left, mask, { width, height }, best);
     takeAway(left, width, height, best, foot.lowestY);
     if (areFeetSeen(mask, width, height, foot.x, foot.lowestY)) {
       found.push({ footX: foot.x, footY: foot.lowestY - HALF_STANCE.value * best.stature.awayPx, clearness });
@@ -89,33 +89,48 @@ const LEAST_THIRD = 0.12;
 const BESIDE = 0.35;
 const UNDER = 0.5;
 
-/** The lowest row that is as wide as a skate, and the middle of the legs above it. */
+/**
+ * The lowest row that is as wide as a skate, and the middle of the legs above it. Where the head is before something that is no ice,
+ * the outline may sit on a trunk: then the legs are followed down from it.
+ */
 const footOf = (
   weights: Float32Array,
-  width: number,
-  height: number,
+  mask: Uint8Array,
+  { width, height }: { readonly width: number; readonly height: number },
   { x, y, stature: { acrossPx, upPx } }: Try,
 ): { x: number; lowestY: number } => {
   const from = Math.max(0, Math.round(x - ASIDE * acrossPx));
   const to = Math.min(width, Math.round(x + ASIDE * acrossPx));
-  const lowest = Math.min(height, Math.round(y + 0.35 * upPx)) - 1;
-  for (let row = lowest; row > Math.max(0, y - 0.7 * upPx); row--) {
+  const isWide = (row: number): boolean => {
     let wide = 0;
     for (let at = row * width + from; at < row * width + to; at++) wide += Math.min(1, 2 * weights[at]! ** 2);
-    if (wide < Math.max(1.5, SKATE * acrossPx)) continue;
-    let [sum, moment] = [0, 0];
-    for (let legs = Math.max(0, Math.round(row - 0.5 * upPx)); legs <= row; legs++) {
-      for (let column = from; column < to; column++) {
-        const weight = weights[legs * width + column]!;
-        sum += weight;
-        moment += weight * (column + 0.5);
-      }
-    }
-    return { x: moment / sum, lowestY: row + 1 };
+    return wide >= Math.max(1.5, SKATE * acrossPx);
+  };
+  const highest = Math.max(0, y - 0.7 * upPx);
+  let row = Math.min(height, Math.round(y + BELOW * upPx)) - 1;
+  while (row > highest && !isWide(row)) row--;
+  if (row <= highest) return { x, lowestY: y };
+  const headRow = Math.max(0, Math.round(y - FOUND_HEIGHT.value * upPx));
+  if (mask[headRow * width + x] === NO_PART) {
+    const lastRow = Math.min(height - 1, Math.round(y + LEGS * upPx));
+    let lower = row;
+    while (lower < lastRow && isWide(lower + 1)) lower++;
+    // Not so where somebody nearer goes on from there.
+    if (lower < lastRow) row = lower;
   }
-  return { x, lowestY: y };
+  let [sum, moment] = [0, 0];
+  for (let legs = Math.max(0, Math.round(row - 0.5 * upPx)); legs <= row; legs++) {
+    for (let column = from; column < to; column++) {
+      const weight = weights[legs * width + column]!;
+      sum += weight;
+      moment += weight * (column + 0.5);
+    }
+  }
+  return { x: moment / sum, lowestY: row + 1 };
 };
 /** Metres. */
+const LEGS = 0.8;
+const BELOW = 0.35;
 const ASIDE = 0.42;
 const SKATE = 0.09;
 
