@@ -10,7 +10,6 @@ import * as manyRows from '../many/many-rows.ts';
 import * as mendRows from '../mends/mend-rows.ts';
 import * as bodyRows from '../motion/body-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
-import * as peopleRows from '../people/people-rows.ts';
 import * as meetingRows from '../practice/meeting-rows.ts';
 import * as netRows from '../puck/net-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
@@ -61,7 +60,6 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
   { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
   { name: 'Following skaters on film', rows: rowsIn(trackRows) },
-  { name: 'People found in a picture', rows: rowsIn(peopleRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'Meetings', rows: rowsIn(meetingRows) },

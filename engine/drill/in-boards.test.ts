@@ -1,13 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { boardsDistance } from '../rink/boards.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { BOARDS_ROOM_M } from './drill-rows.ts';
 import { boardsDistanceAt, mindBoards, pushInside, speedIntoBoards, standingPointOf } from './in-boards.ts';
 
 const { boards } = rinkOf({ preset: '200x85ft' });
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const anywhere = fc.record({ xM: number(-40, 40), yM: number(-20, 20) });
+const anywhere = fc.record({ xM: evenly(-40, 40), yM: evenly(-20, 20) });
 const POWER = { stopDecelMps2: 5.5 };
 
 describe('bodies and the boards', () => {
@@ -21,7 +21,7 @@ describe('bodies and the boards', () => {
 
   it('a point is moved inside to the nearest place with that room, and one that has it is left alone', () => {
     fc.assert(
-      fc.property(anywhere, number(0, 2), number(-Math.PI, Math.PI), (point, roomM, rad) => {
+      fc.property(anywhere, evenly(0, 2), evenly(-Math.PI, Math.PI), (point, roomM, rad) => {
         const body = { ...point };
         pushInside(boards, body, roomM);
         expect(boardsDistance(boards, body)).toBeGreaterThanOrEqual(roomM - 1e-9);
@@ -38,7 +38,7 @@ describe('bodies and the boards', () => {
 
   it('a body that minds them can stop at its room: never faster towards them than √(2·a·room)', () => {
     fc.assert(
-      fc.property(anywhere, number(-12, 12), number(-12, 12), (point, xMps, yMps) => {
+      fc.property(anywhere, evenly(-12, 12), evenly(-12, 12), (point, xMps, yMps) => {
         const start = standingPointOf(boards, point);
         const body = { ...start, xMps, yMps };
         mindBoards(boards, body, POWER);
@@ -57,7 +57,7 @@ describe('bodies and the boards', () => {
 
   it('a step after a step, nobody who minds them comes nearer than the room', () => {
     fc.assert(
-      fc.property(anywhere, number(-10, 10), number(-10, 10), (point, xMps, yMps) => {
+      fc.property(anywhere, evenly(-10, 10), evenly(-10, 10), (point, xMps, yMps) => {
         const body = { ...standingPointOf(boards, point), xMps, yMps };
         for (let i = 0; i < 240; i++) {
           body.xM += body.xMps / 120;

@@ -83,8 +83,14 @@ export const pushInside = (
 ): void => {
   const halfXM = boards.lengthM / 2 - roomM;
   const halfYM = boards.widthM / 2 - roomM;
-  body.xM = Math.min(halfXM, Math.max(-halfXM, body.xM));
-  body.yM = Math.min(halfYM, Math.max(-halfYM, body.yM));
+  // Beside a corner the arc alone says what is nearest.
+  const isByCorner =
+    Math.abs(body.xM) > boards.lengthM / 2 - boards.cornerRadiusM &&
+    Math.abs(body.yM) > boards.widthM / 2 - boards.cornerRadiusM;
+  if (!isByCorner || roomM > boards.cornerRadiusM) {
+    body.xM = Math.min(halfXM, Math.max(-halfXM, body.xM));
+    body.yM = Math.min(halfYM, Math.max(-halfYM, body.yM));
+  }
   const shortM = roomM - boardsDistanceAt(boards, body.xM, body.yM);
   if (shortM <= 0) return;
   const outX = outwardX(boards, body.xM, body.yM);

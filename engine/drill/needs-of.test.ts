@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { at, drillOf, planOf, skate } from '../run/drill-shorthand.reference.ts';
 import { needsOf } from './needs-of.ts';
@@ -32,7 +33,7 @@ describe('what a drill needs', () => {
   });
 
   it('is the same for the drill turned by half a turn', () => {
-    const x = fc.double({ min: -28, max: 28, noNaN: true });
+    const x = evenly(-28, 28);
     fc.assert(
       fc.property(x, x, (a, b) => {
         const plan = (sign: number) =>

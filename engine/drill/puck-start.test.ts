@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { at, named, planOf, playableFrom, skate, type TestAct } from '../run/drill-shorthand.reference.ts';
 import { levelOf } from '../skater/level.ts';
 import type { PuckPlace } from './drill.ts';
@@ -16,8 +17,8 @@ const spotsOf = (acts: readonly (readonly TestAct[])[]) =>
 const heap = fc.record(
   {
     atM: fc.record({
-      xM: fc.double({ min: -3, max: 3, noNaN: true }),
-      yM: fc.double({ min: -2, max: 10, noNaN: true }),
+      xM: evenly(-3, 3),
+      yM: evenly(-2, 10),
     }),
     count: fc.integer({ min: 0, max: 5 }),
     ownerSpot: fc.constantFrom(...ROLES.map(named)),

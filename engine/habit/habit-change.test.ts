@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { moreChancesToShow, smallestShown, wouldShow } from './chances-needed.ts';
 import { habitChange } from './habit-change.ts';
 import { habitNeed } from './habit-need.ts';
@@ -73,7 +74,7 @@ describe('the word for a change', () => {
     const seen = fc.record({
       beforeCount: fc.integer({ min: 5, max: 300 }),
       afterCount: fc.integer({ min: 1, max: 300 }),
-      overallRatio: fc.double({ min: 0, max: 1, noNaN: true }),
+      overallRatio: evenly(0, 1),
     });
     fc.assert(
       fc.property(seen, fc.double({ min: 0.05, max: 0.5, noNaN: true }), (chances, change) => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import type { Standard } from '../habit/standard.ts';
 import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
 import { runDrill } from '../run/run-drill.ts';
@@ -42,20 +43,16 @@ describe('a habit held in a rep', () => {
       when: AT_LINE,
     };
     fc.assert(
-      fc.property(
-        fc.double({ min: -2, max: 16, noNaN: true }),
-        fc.double({ min: 0, max: 1.5, noNaN: true }),
-        (fromXM, delayS) => {
-          const { playable, run } = rep(fromXM, delayS);
-          const track = run.tracks[1]!;
-          const over = run.events.find(
-            event => event.kind === 'puckCrosses' && event.line === 'blueLineMinusX',
-          )!;
-          const sample = Math.round(over.timeS * run.stepHz);
-          const byHand = track.xM[sample]! - run.pucks[0]!.xM[sample]! <= 1.5;
-          expect(standardHeldIn(standard, run, playable).kind).toBe(byHand ? 'held' : 'notHeld');
-        },
-      ),
+      fc.property(evenly(-2, 16), evenly(0, 1.5), (fromXM, delayS) => {
+        const { playable, run } = rep(fromXM, delayS);
+        const track = run.tracks[1]!;
+        const over = run.events.find(
+          event => event.kind === 'puckCrosses' && event.line === 'blueLineMinusX',
+        )!;
+        const sample = Math.round(over.timeS * run.stepHz);
+        const byHand = track.xM[sample]! - run.pucks[0]!.xM[sample]! <= 1.5;
+        expect(standardHeldIn(standard, run, playable).kind).toBe(byHand ? 'held' : 'notHeld');
+      }),
       { numRuns: 40 },
     );
   });

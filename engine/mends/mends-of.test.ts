@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import type { DrillPlan } from '../drill/drill.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { playableFrom } from '../run/drill-shorthand.reference.ts';
@@ -91,7 +92,7 @@ const valueAt = (node: unknown, path: readonly string[]): unknown =>
 describe('mends of drills moved about', () => {
   it('always take away what they are for, and never leave a drill that cannot be run', () => {
     const drills = drillsWithFindings();
-    const moves = fc.double({ min: -3, max: 3, noNaN: true });
+    const moves = evenly(-3, 3);
     fc.assert(
       fc.property(fc.constantFrom(...drills), moves, moves, ({ plan, level = 'collegeWomen' }, byX, byY) => {
         const [first] = Object.keys(plan.spots) as SpotId[];

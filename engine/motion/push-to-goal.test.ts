@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { levelOf } from '../skater/level.ts';
 import { movingBodyAt } from './moving-body.ts';
 import { steerToGoal } from './push-to-goal.ts';
@@ -7,7 +8,6 @@ import { moveUnderPush } from './reactive-step.ts';
 import { STEP_S, stretchOf } from './stretch.ts';
 
 const { model } = levelOf('collegeWomen');
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const RESPONSE_S = 0.1;
 
 const followerOf = () => ({
@@ -47,12 +47,12 @@ describe('a skater who steers to a moving point', () => {
   it('is on it in the end, and stays, whenever the point is slower than the skater', () => {
     fc.assert(
       fc.property(
-        number(-8, 8),
-        number(-8, 8),
-        number(-4, 4),
-        number(-4, 4),
-        number(0, 0.6),
-        number(-Math.PI, Math.PI),
+        evenly(-8, 8),
+        evenly(-8, 8),
+        evenly(-4, 4),
+        evenly(-4, 4),
+        evenly(0, 0.6),
+        evenly(-Math.PI, Math.PI),
         (xM, yM, xMps, yMps, part, rad) => {
           const mps = part * model.topSpeedMps;
           const goal = { xMps: mps * Math.cos(rad), yMps: mps * Math.sin(rad) };
@@ -67,7 +67,7 @@ describe('a skater who steers to a moving point', () => {
 
   it('from a stand comes to a standing point without going past it', () => {
     fc.assert(
-      fc.property(number(0.2, 25), wayM => {
+      fc.property(evenly(0.2, 25), wayM => {
         const { body } = follow({ xM: -wayM, yM: 0, xMps: 0, yMps: 0 }, { xMps: 0, yMps: 0 }, 1);
         expect(body.xM).toBeLessThan(0.01);
         const late = follow({ xM: -wayM, yM: 0, xMps: 0, yMps: 0 }, { xMps: 0, yMps: 0 }, 10);
@@ -81,10 +81,10 @@ describe('a skater who steers to a moving point', () => {
   it('does the same turned round by any angle', () => {
     fc.assert(
       fc.property(
-        number(-6, 6),
-        number(-6, 6),
-        number(-3, 3),
-        number(-Math.PI, Math.PI),
+        evenly(-6, 6),
+        evenly(-6, 6),
+        evenly(-3, 3),
+        evenly(-Math.PI, Math.PI),
         (xM, yM, mps, rad) => {
           const turn = (x: number, y: number) => ({
             x: x * Math.cos(rad) - y * Math.sin(rad),

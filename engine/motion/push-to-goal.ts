@@ -26,13 +26,17 @@ export interface Follower {
 export const steerToGoal = (follower: Follower, self: Body, expected: number): void =>
   pushToGoal(follower, self, expected, null);
 
-/** The same for one whose stance limits what he can do in some directions; the push may still be longer than that. */
+/**
+ * The same for one whose stance limits what he can do in some directions; the push may still be longer than that. Along comes first also for
+ * who is behind a moving goal by less than `frontM`, metres: he is still in front of what comes after it.
+ */
 export const pushToGoal = (
   keeper: Follower,
   self: Readonly<Body>,
   expected: number,
   stands: TurningAbility | null,
   dares = false,
+  frontM = 0,
 ): void => {
   const { goal, push, power, responseKeeps } = keeper;
   const x = goal.xM - self.xM;
@@ -78,7 +82,7 @@ export const pushToGoal = (
   const reachMps = (1 - responseKeeps) * topSpeedMps;
   let pushAlong = (wantAlong - responseKeeps * isAlong) / reachMps;
   let pushAcross = (wantAcross - responseKeeps * isAcross) / reachMps;
-  if (alongM < 0) {
+  if (alongM < (goalMps < STANDING_MPS.value ? 0 : frontM)) {
     const mostRatio = onMps / topSpeedMps;
     pushAlong = Math.max(-mostRatio, Math.min(mostRatio, pushAlong));
     const asideRatio =

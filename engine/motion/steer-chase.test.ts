@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { CHASE_LOOK_S } from '../drill/drill-rows.ts';
 import { levelOf } from '../skater/level.ts';
 import { moveUnderPush } from './reactive-step.ts';
@@ -7,18 +8,17 @@ import { sightOf, steerChase } from './steer-chase.ts';
 import { stretchOf } from './stretch.ts';
 
 const { model } = levelOf('collegeWomen');
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const body = fc.record({
-  xM: number(-15, 15),
-  yM: number(-10, 10),
-  xMps: number(-5, 5),
-  yMps: number(-5, 5),
+  xM: evenly(-15, 15),
+  yM: evenly(-10, 10),
+  xMps: evenly(-5, 5),
+  yMps: evenly(-5, 5),
 });
 
 describe('the course of a chaser', () => {
   it('kept to the meeting, ends within reach of one who goes on as now, and no straight course is sooner', () => {
     fc.assert(
-      fc.property(body, body, number(-Math.PI, Math.PI), number(0, 0.98), (self, whom, otherRad, part) => {
+      fc.property(body, body, evenly(-Math.PI, Math.PI), evenly(0, 0.98), (self, whom, otherRad, part) => {
         const chaser = {
           push: { x: 0, y: 0 },
           power: model,
@@ -47,7 +47,7 @@ describe('the course of a chaser', () => {
 
   it('is the same whatever meeting was seen in the step before', () => {
     fc.assert(
-      fc.property(body, body, number(0, 3), (self, whom, seenS) => {
+      fc.property(body, body, evenly(0, 3), (self, whom, seenS) => {
         const fresh = { push: { x: 0, y: 0 }, power: model, model, sight: sightOf(model.tauS) };
         const later = { push: { x: 0, y: 0 }, power: model, model, sight: sightOf(model.tauS) };
         later.sight.meetS = seenS;

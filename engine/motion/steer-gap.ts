@@ -26,7 +26,8 @@ export interface Keeper extends TurningKeeper, Follower {
  * the closing speed wanted, along the way the point moves and across it, is at most the one that can still be taken off
  * before the point (`brakeableMps`), and at most e / (4·response) for a distance e to go, so the point is reached without
  * overshoot. A carrier who comes at nearly the keeper's own speed leaves almost nothing to brake with, and one under way is
- * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. The keeper faces `whom` and
+ * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. Nearer than the gap but still
+ * before `whom` he takes the gap back first and the line after it, unless he `dares`: a mate comes for the puck, and he stays on its line. The keeper faces `whom` and
  * goes backward before him no faster than the level can, and turns forward when that does not do (`changesStance`): true when
  * he begins such a change in this step. `nowS` is seconds of the rep.
  */
@@ -61,7 +62,7 @@ export const steerGap = (
   const isFreeToTurn = mayTurn && nowS >= keeper.stance.changesUntilS && hasTimeToTurn(keeper, self, whom);
   const begins = isFreeToTurn && changesStance(keeper, self, expected, nowS);
   if (nowS < keeper.stance.changesUntilS) glideThroughChange(keeper, self, keeper.stepS);
-  else pushToGoal(keeper, self, expected, keeper, dares);
+  else pushToGoal(keeper, self, expected, keeper, dares, !dares && isNearer(self, whom, gapM) ? gapM : 0);
   return begins;
 };
 
@@ -101,4 +102,10 @@ const expectedRatio = (whom: Body, { topSpeedMps, carryRatio }: Carrier): number
   const speedMps = Math.sqrt(whom.xMps * whom.xMps + whom.yMps * whom.yMps);
   if (speedMps < CARRIES_ON_MPS.value) return 1;
   return Math.max(1, (topSpeedMps * carryRatio) / speedMps);
+};
+
+const isNearer = (self: Body, whom: Body, thanM: number): boolean => {
+  const x = self.xM - whom.xM;
+  const y = self.yM - whom.yM;
+  return x * x + y * y < thanM * thanM;
 };

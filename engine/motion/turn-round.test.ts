@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { levelOf } from '../skater/level.ts';
 import { PIVOT_LOSS_RATIO, TURNS_AGAIN_S } from './body-rows.ts';
 import { facingTopSpeedMps, freshStance, limitToStance, topSpeedTowardMps } from './keeper-stance.ts';
@@ -8,7 +9,7 @@ import { changesStance, glideThroughChange, turnCostM } from './turn-round.ts';
 
 const { model } = levelOf('collegeWomen');
 const backMps = model.backwardRatio * model.topSpeedMps;
-const angle = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+const angle = evenly(-Math.PI, Math.PI);
 
 /** A keeper at the middle of the ice who looks towards `lookRad`, and the point he is to hold. */
 const keeperOf = (lookRad: number) => {
@@ -66,25 +67,21 @@ describe('what a keeper can do in his stance', () => {
 describe('what a turn costs', () => {
   it('is the way a point gains in a turn and a sprint walked step by step', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: backMps, noNaN: true }),
-        fc.double({ min: 0.1, max: 1.2, noNaN: true }),
-        (isMps, fasterMps) => {
-          const goalMps = isMps + fasterMps;
-          let mps = isMps;
-          let gainedM = 0;
-          const h = 1e-4;
-          for (let t = 0; t < model.transitionS; t += h) {
-            gainedM += (goalMps - mps) * h;
-            mps -= ((PIVOT_LOSS_RATIO.value * isMps) / model.transitionS) * h;
-          }
-          while (mps < goalMps) {
-            gainedM += (goalMps - mps) * h;
-            mps += ((model.topSpeedMps - mps) / model.tauS) * h;
-          }
-          expect(turnCostM(keeperOf(0), goalMps, isMps, goalMps)).toBeCloseTo(gainedM, 2);
-        },
-      ),
+      fc.property(evenly(0, backMps), fc.double({ min: 0.1, max: 1.2, noNaN: true }), (isMps, fasterMps) => {
+        const goalMps = isMps + fasterMps;
+        let mps = isMps;
+        let gainedM = 0;
+        const h = 1e-4;
+        for (let t = 0; t < model.transitionS; t += h) {
+          gainedM += (goalMps - mps) * h;
+          mps -= ((PIVOT_LOSS_RATIO.value * isMps) / model.transitionS) * h;
+        }
+        while (mps < goalMps) {
+          gainedM += (goalMps - mps) * h;
+          mps += ((model.topSpeedMps - mps) / model.tauS) * h;
+        }
+        expect(turnCostM(keeperOf(0), goalMps, isMps, goalMps)).toBeCloseTo(gainedM, 2);
+      }),
       { numRuns: 40, seed: 1 },
     );
   });

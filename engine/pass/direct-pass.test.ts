@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { puckAt, puckPath } from '../puck/path.ts';
 import { puckModelOf } from '../puck/puck-model.ts';
 import { boardsOf } from '../rink/boards.ts';
@@ -8,7 +9,6 @@ import { receiverBladeAt } from './blade.ts';
 import { directPass } from './direct-pass.ts';
 import type { Receiver } from './pass-parts.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const boards = boardsOf(60.96, 25.908, 8.5344);
 const model = puckModelOf();
 
@@ -16,11 +16,11 @@ describe('a direct pass', () => {
   it('meets the blade when the puck is followed, at a given speed and at a given time', () => {
     fc.assert(
       fc.property(
-        between(-8, 8),
-        between(-8, 8),
-        between(-6, 6),
-        between(-6, 6),
-        between(7, 22),
+        evenly(-8, 8),
+        evenly(-8, 8),
+        evenly(-6, 6),
+        evenly(-6, 6),
+        evenly(7, 22),
         (xM, yM, xMps, yMps, speedMps) => {
           const receiver: Receiver = {
             atM: { xM, yM },

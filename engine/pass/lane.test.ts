@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { puckAt, puckPath } from '../puck/path.ts';
 import { puckModelOf } from '../puck/puck-model.ts';
 import { boardsOf } from '../rink/boards.ts';
@@ -16,12 +17,11 @@ const opponentAt = (id: string, xM: number, yM: number, xMps = 0, yMps = 0): Lan
   power,
   spreadS: 0.35,
 });
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the margins of a lane', () => {
   it('are nowhere undercut along the way', () => {
     fc.assert(
-      fc.property(between(-9, 9), between(-8, 8), between(-6, 6), between(-6, 6), (x, y, vx, vy) => {
+      fc.property(evenly(-9, 9), evenly(-8, 8), evenly(-6, 6), evenly(-6, 6), (x, y, vx, vy) => {
         const opponent = opponentAt('D1', x, y, vx, vy);
         const [margin] = laneMargins(path, 1.2, [opponent]);
         for (let timeS = 0; timeS <= 1.2; timeS += 0.01) {

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { Box, Circle, World } from 'planck';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { boardsSpeedsAfter, bounceOff } from './bounce.ts';
 import { puckModelOf } from './puck-model.ts';
 
-const anySpeed = fc.double({ min: -30, max: 30, noNaN: true });
+const anySpeed = evenly(-30, 30);
 const anyLaw = fc.record({
-  restitutionRatio: fc.double({ min: 0, max: 1, noNaN: true }),
-  boardFrictionRatio: fc.double({ min: 0, max: 2, noNaN: true }),
+  restitutionRatio: evenly(0, 1),
+  boardFrictionRatio: evenly(0, 2),
 });
 const energyOf = (speeds: { normalMps: number; alongMps: number; edgeMps: number }): number =>
   speeds.normalMps ** 2 + speeds.alongMps ** 2 + speeds.edgeMps ** 2 / 2;

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { boardsDistance, boardsOf } from '../rink/boards.ts';
 import { puckAt, puckPath } from './path.ts';
 import { type PuckModel, puckModelOf } from './puck-model.ts';
@@ -8,13 +9,13 @@ import { rimAtTime, rimOf, rimTimeAtDistance } from './rim.ts';
 const boards = boardsOf(60.96, 25.908, 8.5344);
 const radiusM = 0.0381;
 const anyShot = fc.record({
-  xM: fc.double({ min: -26, max: 26, noNaN: true }),
-  yM: fc.double({ min: -12, max: 12, noNaN: true }),
-  launchRad: fc.double({ min: -Math.PI, max: Math.PI, noNaN: true }),
+  xM: evenly(-26, 26),
+  yM: evenly(-12, 12),
+  launchRad: evenly(-Math.PI, Math.PI),
   speedMps: fc.double({ min: 1, max: 40, noNaN: true }),
-  spinRadps: fc.double({ min: -300, max: 300, noNaN: true }),
-  restitutionRatio: fc.double({ min: 0, max: 1, noNaN: true }),
-  boardFrictionRatio: fc.double({ min: 0, max: 1, noNaN: true }),
+  spinRadps: evenly(-300, 300),
+  restitutionRatio: evenly(0, 1),
+  boardFrictionRatio: evenly(0, 1),
 });
 const energyAt = (path: ReturnType<typeof puckPath>, timeS: number): number => {
   const { velocity, spinRadps } = puckAt(path, timeS);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import { alongBoardsM, boardsPointAtArc, nearestBoardsPoint } from './along-boards.ts';
@@ -18,22 +19,16 @@ const anyBoards = fc
   .tuple(
     fc.double({ min: 15, max: 75, noNaN: true }),
     fc.double({ min: 10, max: 40, noNaN: true }),
-    fc.double({ min: 0, max: 1, noNaN: true }),
+    evenly(0, 1),
   )
   .map(([lengthM, widthM, share]) => boardsOf(lengthM, widthM, (share * Math.min(lengthM, widthM)) / 2));
 
 /** A point inside: some way from the middle towards a boards point. */
-const withInside = fc
-  .tuple(
-    anyBoards,
-    fc.double({ min: 0, max: 1, noNaN: true }),
-    fc.double({ min: 0, max: 0.999, noNaN: true }),
-  )
-  .map(([boards, around, out]) => {
-    const edge = boardsPointAtArc(boards, around * perimeterOf(boards)).pointM;
-    return { boards, pointM: { xM: edge.xM * out, yM: edge.yM * out } };
-  });
-const direction = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+const withInside = fc.tuple(anyBoards, evenly(0, 1), evenly(0, 0.999)).map(([boards, around, out]) => {
+  const edge = boardsPointAtArc(boards, around * perimeterOf(boards)).pointM;
+  return { boards, pointM: { xM: edge.xM * out, yM: edge.yM * out } };
+});
+const direction = evenly(-Math.PI, Math.PI);
 
 const halfTurn = ({ xM, yM }: IcePoint): IcePoint => ({ xM: -xM, yM: -yM });
 const mirror = ({ xM, yM }: IcePoint): IcePoint => ({ xM, yM: -yM });
@@ -136,7 +131,7 @@ describe('the boards', () => {
 
   it('inset boards keep that distance from the boards', () => {
     fc.assert(
-      fc.property(anyBoards, fc.double({ min: 0, max: 1, noNaN: true }), (boards, around) => {
+      fc.property(anyBoards, evenly(0, 1), (boards, around) => {
         fc.pre(boards.cornerRadiusM > 0.04);
         const inner = insetBoards(boards, 0.0381);
         const { pointM } = boardsPointAtArc(inner, around * perimeterOf(inner));
@@ -155,7 +150,7 @@ describe('the boards', () => {
 
   it('lines across meet the boards where the boards are', () => {
     fc.assert(
-      fc.property(anyBoards, fc.double({ min: -1, max: 1, noNaN: true }), (boards, share) => {
+      fc.property(anyBoards, evenly(-1, 1), (boards, share) => {
         const xM = (share * boards.lengthM) / 2;
         const yM = (share * boards.widthM) / 2;
         expect(Math.abs(boardsDistance(boards, { xM, yM: halfSpanAtX(boards, xM) }))).toBeLessThan(1e-6);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { boardsDistance } from './boards.ts';
 import { RINK_PRESETS } from './choice.ts';
 import { landmarksOf } from './landmarks.ts';
@@ -70,7 +71,7 @@ describe('rinks', () => {
       fc.property(
         fc.double({ min: 15, max: 75, noNaN: true }),
         fc.double({ min: 10, max: 40, noNaN: true }),
-        fc.double({ min: 0, max: 12, noNaN: true }),
+        evenly(0, 12),
         (lengthM, widthM, cornerRadiusM) => {
           const rink = rinkOf({ preset: 'own', lengthM, widthM, cornerRadiusM });
           const { layout, boards } = rink;

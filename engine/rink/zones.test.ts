@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { rinkOf } from './rink-of.ts';
 import { houseOf, isInZone, isOnIce, lineXOf, RINK_ZONES } from './zones.ts';
 
 const rink = rinkOf({ preset: '200x85ft' });
 const anyPoint = fc.record({
-  xM: fc.double({ min: -30.4, max: 30.4, noNaN: true }),
-  yM: fc.double({ min: -12.9, max: 12.9, noNaN: true }),
+  xM: evenly(-30.4, 30.4),
+  yM: evenly(-12.9, 12.9),
 });
 
 describe('zones', () => {

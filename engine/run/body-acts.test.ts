@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { boardsDistanceAt } from '../drill/in-boards.ts';
 import type { BodyAsked } from '../motion/body-asked.ts';
 import { PIVOT_LOSS_RATIO } from '../motion/body-rows.ts';
@@ -15,14 +16,13 @@ import { LEVEL_IDS } from '../skater/model.ts';
 import { referencePivot, referenceStop, referenceTurn } from './body-acts.reference.ts';
 
 const { boards } = rinkOf({ preset: '200x85ft' });
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** Someone in the middle of the ice, with room for everything that is compared: the reference knows no boards. */
 const anybody = fc
   .record({
     levelId: fc.constantFrom(...LEVEL_IDS),
-    speedRatio: number(0.1, 1),
-    headingRad: number(-Math.PI, Math.PI),
+    speedRatio: evenly(0.1, 1),
+    headingRad: evenly(-Math.PI, Math.PI),
   })
   .map(({ levelId, speedRatio, headingRad }): BodyAsked => {
     const { model } = levelOf(levelId);
@@ -98,7 +98,7 @@ describe('a change between forward and backward', () => {
   });
 });
 
-const anyAngle = fc.tuple(fc.constantFrom(-1, 1), number(0.1, 2 * Math.PI)).map(([side, rad]) => side * rad);
+const anyAngle = fc.tuple(fc.constantFrom(-1, 1), evenly(0.1, 2 * Math.PI)).map(([side, rad]) => side * rad);
 
 describe('a tight turn', () => {
   it('follows the way that small steps have: place, heading, speed and time at its end', () => {
@@ -106,7 +106,7 @@ describe('a tight turn', () => {
       fc.property(
         anybody,
         anyAngle,
-        number(0.1, 1),
+        evenly(0.1, 1),
         fc.boolean(),
         (someone, angleRad, effortRatio, stands) => {
           const from = stands ? { xM: 0, yM: 0, xMps: 0, yMps: 0 } : someone.from;
@@ -133,7 +133,7 @@ describe('a tight turn', () => {
 
   it('at full effort keeps its speed round a circle of v²/a_lat, and never asks for more than the level turns', () => {
     fc.assert(
-      fc.property(anybody, anyAngle, number(0, 1), (asked, angleRad, effortRatio) => {
+      fc.property(anybody, anyAngle, evenly(0, 1), (asked, angleRad, effortRatio) => {
         const way = turnWayOf(asked, { kind: 'turn', angleRad, effortRatio });
         const { lateralAccelMps2, minTurnRadiusM } = asked.model;
         const radiusM = Math.max(minTurnRadiusM, speedOf(asked) ** 2 / lateralAccelMps2);

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { BLADE_AHEAD_M, KEEP_APART_M, TURN_RATE_RADPS } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import { PIVOT_LOSS_RATIO } from '../motion/body-rows.ts';
@@ -128,9 +129,7 @@ describe('acts of the body in a rep', () => {
   });
 });
 
-const insidePoint = fc
-  .tuple(fc.double({ min: -18, max: 18, noNaN: true }), fc.double({ min: -7, max: 7, noNaN: true }))
-  .map(([x, y]): IcePoint => at(x, y));
+const insidePoint = fc.tuple(evenly(-18, 18), evenly(-7, 7)).map(([x, y]): IcePoint => at(x, y));
 
 /** First time, in tenths of a second, at which the screener would mind one of the others. */
 const mindsFrom = (run: Run): number => {
@@ -234,7 +233,7 @@ describe('the cue of a place reached', () => {
         insidePoint,
         fc.double({ min: 0.1, max: 3, noNaN: true }),
         fc.double({ min: 0.2, max: 0.8, noNaN: true }),
-        fc.double({ min: -0.95, max: 0.95, noNaN: true }),
+        evenly(-0.95, 0.95),
         (from, to, withinM, share, asideRatio) => {
           const farM = Math.hypot(to.xM - from.xM, to.yM - from.yM);
           fc.pre(farM > 8);

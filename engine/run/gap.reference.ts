@@ -74,7 +74,14 @@ export const referenceGap = (
       }
       const topMps = (x: number, y: number): number =>
         isTurned ? power.topSpeedMps : facingTopMps(power, Math.atan2(y, x) - facingRad);
-      const stance = { times, topMps, turnS: power.transitionS, turnShare: 1, dares: false };
+      const stance = {
+        times,
+        topMps,
+        turnS: power.transitionS,
+        turnShare: 1,
+        dares: false,
+        frontM: Math.hypot(whom.xM - body.xM, whom.yM - body.yM) < distanceM ? distanceM : 0,
+      };
       const push = pushToPoint(power, body, pointOf(whom), pointOf(moved(whom)), stance);
       const size = Math.hypot(push.x, push.y);
       const most = size > 0 ? topMps(push.x, push.y) / power.topSpeedMps : 1;

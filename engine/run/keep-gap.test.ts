@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { GAP_TOLERANCE_RATIO } from '../drill/drill-rows.ts';
 import { PIVOT_LOSS_RATIO } from '../motion/body-rows.ts';
 import { levelOf } from '../skater/level.ts';
@@ -42,9 +43,7 @@ const speedAt = (track: Track, i: number): number => Math.hypot(track.xMps[i]!, 
 const backwardMps = (track: Track, i: number): number =>
   -(track.xMps[i]! * Math.cos(track.facingRad[i]!) + track.yMps[i]! * Math.sin(track.facingRad[i]!));
 
-const place = fc
-  .tuple(fc.double({ min: -18, max: 18, noNaN: true }), fc.double({ min: -9, max: 9, noNaN: true }))
-  .map(([x, y]) => at(x, y));
+const place = fc.tuple(evenly(-18, 18), evenly(-9, 9)).map(([x, y]) => at(x, y));
 
 describe('who keeps a gap', () => {
   it('is never faster backward than the level’s row allows, unless it was and is slowing down', () => {
@@ -75,7 +74,7 @@ describe('who keeps a gap', () => {
       fc.property(
         fc.double({ min: 0.5, max: 0.7, noNaN: true }),
         fc.double({ min: 6, max: 9, noNaN: true }),
-        fc.double({ min: -4, max: 4, noNaN: true }),
+        evenly(-4, 4),
         (effortRatio, aheadM, yM) => {
           const one = run(at(14, yM), [at(-20, 0)], at(14 - aheadM, yM), effortRatio);
           const { keeper } = tracksOf(one);

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
 import { rinkOf } from '../rink/rink-of.ts';
@@ -51,16 +52,11 @@ describe('what is kept from earlier runs', () => {
     const ids = Object.keys(plan.spots) as SpotId[];
     const memory = twoRunMemories();
     fc.assert(
-      fc.property(
-        fc.constantFrom(...ids),
-        fc.double({ min: -22, max: 22, noNaN: true }),
-        fc.double({ min: -11, max: 11, noNaN: true }),
-        (id, xM, yM) => {
-          const dragged = movedTo(plan, id, xM, yM);
-          // A copy shares no part with anything that ran before.
-          expect(inText(runOf(dragged, memory))).toEqual(inText(runOf(structuredClone(dragged))));
-        },
-      ),
+      fc.property(fc.constantFrom(...ids), evenly(-22, 22), evenly(-11, 11), (id, xM, yM) => {
+        const dragged = movedTo(plan, id, xM, yM);
+        // A copy shares no part with anything that ran before.
+        expect(inText(runOf(dragged, memory))).toEqual(inText(runOf(structuredClone(dragged))));
+      }),
       { numRuns: 60, seed: 11, endOnFailure: true },
     );
   });

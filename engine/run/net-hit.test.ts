@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { metresFromBars } from '../puck/net-frame.reference.ts';
 import { frameCorners } from '../puck/net-frame.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
@@ -45,9 +46,9 @@ describe('a puck and a net, played', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 22, max: 29.5, noNaN: true }),
-        fc.double({ min: -4, max: 4, noNaN: true }),
+        evenly(-4, 4),
         fc.double({ min: 22, max: 29.5, noNaN: true }),
-        fc.double({ min: -4, max: 4, noNaN: true }),
+        evenly(-4, 4),
         (x0, y0, x1, y1) => {
           const run = pass(at(x0, y0), at(x1, y1), 13);
           const [first, ...rest] = free(run);

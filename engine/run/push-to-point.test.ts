@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { GAP_RESPONSE_S } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import { freshStance } from '../motion/keeper-stance.ts';
@@ -9,12 +10,9 @@ import { levelOf } from '../skater/level.ts';
 import { moved, pushToPoint } from './run.reference.ts';
 
 const { model } = levelOf('collegeWomen');
-/** Evenly spread: doubles as they are stored would nearly all be next to nothing. */
-const number = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1e6 }).map(part => min + (part * (max - min)) / 1e6);
-const RAD = number(-Math.PI, Math.PI);
+const RAD = evenly(-Math.PI, Math.PI);
 
-const body = fc.record({ xM: number(-6, 6), yM: number(-6, 6), speedMps: number(0, 8), headingRad: RAD });
+const body = fc.record({ xM: evenly(-6, 6), yM: evenly(-6, 6), speedMps: evenly(0, 8), headingRad: RAD });
 const bodyOf = ({
   xM,
   yM,
@@ -46,10 +44,11 @@ interface State {
   readonly stands: Stands;
   readonly dares: boolean;
   readonly expected: number;
+  readonly frontM: number;
 }
 
 /** How far the push lies from that of the plain reference: axes turned by angles, what can be braked by halving. */
-const apartFromReference = ({ here, point, facingRad, stands, dares, expected }: State): number => {
+const apartFromReference = ({ here, point, facingRad, stands, dares, expected, frontM }: State): number => {
   const stance = freshStance();
   stance.towardX = Math.cos(facingRad);
   stance.towardY = Math.sin(facingRad);
@@ -61,7 +60,8 @@ const apartFromReference = ({ here, point, facingRad, stands, dares, expected }:
     goal: Object.assign(movingBodyAt(0, 0), point),
     responseKeeps: Math.exp(-GAP_RESPONSE_S.value / model.tauS),
   };
-  pushToGoal(follower, here, expected, stands === 'none' ? null : { stance, power: model, model }, dares);
+  const able = stands === 'none' ? null : { stance, power: model, model };
+  pushToGoal(follower, here, expected, able, dares, frontM);
   const topMps = topMpsOf(stands, facingRad);
   const reference = pushToPoint(model, here, point, moved(point), {
     times: expected,
@@ -69,12 +69,13 @@ const apartFromReference = ({ here, point, facingRad, stands, dares, expected }:
     turnS: stands === 'none' ? 0 : model.transitionS,
     turnShare: dares ? 0.5 : 1,
     dares: dares && stands !== 'none',
+    frontM,
   });
   return Math.hypot(push.x - reference.x, push.y - reference.y);
 };
 
 /** How often each kind of case came, so that none is left out unseen. */
-const seen = { ahead: 0, behind: 0, turned: 0, mustTurn: 0 };
+const seen = { ahead: 0, behind: 0, inFront: 0, turned: 0, mustTurn: 0 };
 
 describe('the push towards a moving point, in one state after the other', () => {
   it('is that of the plain reference', () => {
@@ -82,12 +83,13 @@ describe('the push towards a moving point, in one state after the other', () => 
       fc.property(
         body,
         body,
-        fc.oneof(fc.constant(0), number(0.3, 9), number(0.3, 9)),
+        fc.oneof(fc.constant(0), evenly(0.3, 9), evenly(0.3, 9)),
         RAD,
         fc.constantFrom<Stands[]>('none', 'facing', 'turned'),
         fc.boolean(),
-        number(1, 1.6),
-        (self, goal, goalMps, facingRad, stands, dares, expected) => {
+        evenly(1, 1.6),
+        fc.oneof(fc.constant(0), evenly(0.5, 5)),
+        (self, goal, goalMps, facingRad, stands, dares, expected, frontM) => {
           const here = bodyOf(self);
           const point = bodyOf({ ...goal, speedMps: goalMps });
           // At the place itself there is no way to go.
@@ -95,11 +97,15 @@ describe('the push towards a moving point, in one state after the other', () => 
           // Level with the point, rounding decides whether he is ahead of it.
           const behindM = (point.xM - here.xM) * point.xMps + (point.yM - here.yM) * point.yMps;
           fc.pre(goalMps === 0 || Math.abs(behindM) > 1e-3);
-          expect(apartFromReference({ here, point, facingRad, stands, dares, expected })).toBeLessThan(1e-4);
+          fc.pre(goalMps === 0 || Math.abs(behindM / goalMps - frontM) > 1e-3);
+          expect(
+            apartFromReference({ here, point, facingRad, stands, dares, expected, frontM }),
+          ).toBeLessThan(1e-4);
           const topMps = topMpsOf(stands, facingRad);
           const isAhead = behindM < 0;
           if (isAhead) seen.ahead++;
           else seen.behind++;
+          if (!isAhead && goalMps > 0 && behindM < frontM * goalMps) seen.inFront++;
           if (stands === 'turned') seen.turned++;
           if (isAhead && stands === 'facing' && topMps(point.xMps, point.yMps) < expected * goalMps)
             seen.mustTurn++;
@@ -112,7 +118,14 @@ describe('the push towards a moving point, in one state after the other', () => 
 
   it('and where a turn to come is paid by what the point gains: not by what it loses, and not beyond the point', () => {
     const point = { xM: 0, yM: 0, xMps: 5, yMps: 0 };
-    const stands = { point, facingRad: Math.PI, stands: 'facing', dares: false, expected: 1.5 } as const;
+    const stands = {
+      point,
+      facingRad: Math.PI,
+      stands: 'facing',
+      dares: false,
+      expected: 1.5,
+      frontM: 0,
+    } as const;
     for (const [aheadM, alongMps] of [
       [0.1, 5.3],
       [0.02, 4.9],

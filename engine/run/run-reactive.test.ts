@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { BODIES_TOUCH_M, GAP_TOLERANCE_RATIO, KEEP_APART_M, KEEP_APART_S } from '../drill/drill-rows.ts';
 import type { Body } from '../drill/in-boards.ts';
 import { brakeableMps } from '../motion/push-to-goal.ts';
@@ -28,9 +29,7 @@ const along =
 const caughtS = (run: Run): number => run.events.find(event => event.kind === 'caught')?.timeS ?? Number.NaN;
 
 /** Middle of the ice, so that no boards come into it: the reference knows none. */
-const insidePoint = fc
-  .tuple(fc.double({ min: -20, max: 20, noNaN: true }), fc.double({ min: -7, max: 7, noNaN: true }))
-  .map(([x, y]): IcePoint => at(x, y));
+const insidePoint = fc.tuple(evenly(-20, 20), evenly(-7, 7)).map(([x, y]): IcePoint => at(x, y));
 
 describe('chase against the plain reference', () => {
   it('follows the same way and catches at the same time', () => {
@@ -155,9 +154,11 @@ describe('a gap from anywhere between the carrier and our net', () => {
   it('is never run over: the carrier comes no nearer than the tolerance, and it is right in the end', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -10, max: 2, noNaN: true }),
-        fc.double({ min: -9, max: 3, noNaN: true }),
-        (xM, yM) => {
+        evenly(-10, 2),
+        evenly(-9, 3),
+        // A tenth slower than a keeper goes backward: faster, and it hangs on how he comes onto the line.
+        evenly(0.5, 0.74),
+        (xM, yM, effortRatio) => {
           const run = runDrill(
             playableFrom(
               planOf([
@@ -165,7 +166,7 @@ describe('a gap from anywhere between the carrier and our net', () => {
                   role: 'X1',
                   side: 'them',
                   atM: at(12, -7),
-                  acts: [skate([at(1, -8), at(-8, -7), at(-18, -4.5)], { effortRatio: 0.7 })],
+                  acts: [skate([at(1, -8), at(-8, -7), at(-18, -4.5)], { effortRatio })],
                 },
                 { role: 'D1', atM: at(xM, yM), acts: [{ kind: 'gap', whom: named('X1'), distanceM: 2.4 }] },
               ]),
@@ -177,7 +178,7 @@ describe('a gap from anywhere between the carrier and our net', () => {
           expect(Math.abs(apartM.at(-1)! - 2.4)).toBeLessThan(2.4 * GAP_TOLERANCE_RATIO.value);
         },
       ),
-      { numRuns: 40, seed: 11 },
+      { numRuns: 150, seed: 11 },
     );
   });
 });
@@ -195,8 +196,8 @@ describe('who is beaten is beaten to the side', () => {
     fc.assert(
       fc.property(
         // From nearer nobody gets aside who skates backward at half the carrier's speed.
-        fc.double({ min: 6, max: 12, noNaN: true }),
-        fc.double({ min: -2, max: 2, noNaN: true }),
+        evenly(6.4, 12),
+        evenly(-2, 2),
         (aheadM, asideM) => {
           const run = runDrill(
             playableFrom(

@@ -94,6 +94,8 @@ export interface ReferenceStance {
   readonly turnShare: number;
   /** Plans with the forward top speed though the stance does not give it yet. */
   readonly dares: boolean;
+  /** Behind a moving point by less than this he still minds its speed before its line. */
+  readonly frontM: number;
 }
 
 /** The push towards a moving point, its velocity by a difference and not by its formula. */
@@ -122,7 +124,8 @@ export const pushToPoint = (
     stance?.topMps(Math.cos(headingRad + rad), Math.sin(headingRad + rad)) ?? topSpeedMps;
   const lack = turned(x, y, headingRad);
   const speed = turned(body.xMps, body.yMps, headingRad);
-  const isAhead = lack.x < 0;
+  const behindM = lack.x;
+  const isAhead = behindM < 0;
   const comesToMps = (stance?.times ?? 1) * pointMps;
   const mustTurn = stance !== undefined && isAhead && topAt(0) < comesToMps;
   if (mustTurn) {
@@ -139,7 +142,8 @@ export const pushToPoint = (
   const brakeAcrossMps = topAt((-Math.sign(lack.y) * Math.PI) / 2);
   let along = (pointMps + close(lack.x, spareMps) - keeps * speed.x) / full;
   let across = (close(lack.y, brakeAcrossMps) - keeps * speed.y) / full;
-  if (isAhead) {
+  const isInFront = !stands && stance !== undefined && behindM < stance.frontM;
+  if (isAhead || isInFront) {
     const most = topAt(0) / topSpeedMps;
     along = clamp(along, most);
     const aside = topAt((Math.sign(across) * Math.PI) / 2) / topSpeedMps;

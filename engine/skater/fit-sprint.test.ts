@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { isNone } from '../units/none.ts';
 import { fitSprint } from './fit-sprint.ts';
 import { sprintTimeTo } from './sprint.ts';
 
 const GATES_M = [5, 10, 15, 20, 30, 40];
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const fitOf = (distancesM: readonly number[], timesS: readonly number[]) => {
   const fit = fitSprint(distancesM, timesS);
@@ -18,7 +18,7 @@ const timesOf = (topSpeedMps: number, tauS: number, offsetS: number): number[] =
 describe('own tests', () => {
   it('times made by a sprint give that sprint back', () => {
     fc.assert(
-      fc.property(number(5, 11), number(0.7, 2), number(-0.4, 0.4), (topSpeedMps, tauS, offsetS) => {
+      fc.property(evenly(5, 11), evenly(0.7, 2), evenly(-0.4, 0.4), (topSpeedMps, tauS, offsetS) => {
         const fit = fitOf(GATES_M, timesOf(topSpeedMps, tauS, offsetS));
         expect(fit.topSpeedMps).toBeCloseTo(topSpeedMps, 6);
         expect(fit.tauS).toBeCloseTo(tauS, 6);

@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { isNone } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
 import { reachSetAt, type SkaterState, type TouchPower, timeTo, touchIntervals } from './reach.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const point = fc.record({ xM: number(-30, 30), yM: number(-13, 13) });
-const state = fc.record({ atM: point, velocityMps: fc.record({ xMps: number(-7, 7), yMps: number(-7, 7) }) });
+const point = fc.record({ xM: evenly(-30, 30), yM: evenly(-13, 13) });
+const state = fc.record({ atM: point, velocityMps: fc.record({ xMps: evenly(-7, 7), yMps: evenly(-7, 7) }) });
 const power = fc.record({
-  topSpeedMps: number(5, 10),
-  tauS: number(1, 1.5),
-  reactionS: number(0, 0.6),
-  reachM: number(0, 2.2),
+  topSpeedMps: evenly(5, 10),
+  tauS: evenly(1, 1.5),
+  reactionS: evenly(0, 0.6),
+  reachM: evenly(0, 2.2),
 });
 
 const missOf = (at: SkaterState, skater: TouchPower, pointM: IcePoint, timeS: number): number => {
@@ -76,13 +76,13 @@ describe('reach', () => {
 
   it('a longer stick is never later, a later reaction never earlier', () => {
     fc.assert(
-      fc.property(state, power, point, number(0, 1), (at, skater, pointM, extra) => {
+      fc.property(state, power, point, evenly(0, 1), (at, skater, pointM, extra) => {
         const longer = timeOf(at, { ...skater, reachM: skater.reachM + extra }, pointM);
         expect(longer).toBeLessThanOrEqual(timeOf(at, skater, pointM) + 1e-9);
       }),
     );
     fc.assert(
-      fc.property(point, power, point, number(0, 1), (atM, skater, pointM, extra) => {
+      fc.property(point, power, point, evenly(0, 1), (atM, skater, pointM, extra) => {
         const at = { atM, velocityMps: { xMps: 0, yMps: 0 } };
         const later = timeOf(at, { ...skater, reactionS: skater.reactionS + extra }, pointM);
         expect(later).toBeCloseTo(timeOf(at, skater, pointM) + extra, 9);
@@ -92,7 +92,7 @@ describe('reach', () => {
 
   it('steering at full effort one way ends inside the disc', () => {
     fc.assert(
-      fc.property(state, power, number(-Math.PI, Math.PI), number(0.1, 5), (at, skater, driveRad, timeS) => {
+      fc.property(state, power, evenly(-Math.PI, Math.PI), evenly(0.1, 5), (at, skater, driveRad, timeS) => {
         // v̇ = (V·u − v)/τ in small steps, exact for a constant u.
         let { xM, yM } = at.atM;
         let { xMps, yMps } = at.velocityMps;

@@ -2,11 +2,11 @@
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type RouteCurve, routeCurveOf, routePlaceAt } from './route-curve.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const point = fc.record({ xM: number(-28, 28), yM: number(-12, 12) });
+const point = fc.record({ xM: evenly(-28, 28), yM: evenly(-12, 12) });
 const points = fc
   .array(point, { minLength: 2, maxLength: 8 })
   .filter(list =>
@@ -90,7 +90,7 @@ describe('a route', () => {
 
   it('a half turn turns it, a mirror mirrors its bends, a start heading is kept', () => {
     fc.assert(
-      fc.property(points, number(-3, 3), (list, startHeadingRad) => {
+      fc.property(points, evenly(-3, 3), (list, startHeadingRad) => {
         const curve = routeCurveOf(list, { startHeadingRad });
         expect(Math.cos(curve.headingRad[0]! - startHeadingRad)).toBeCloseTo(1, 6);
         const plain = routeCurveOf(list);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { levelOf } from './level.ts';
 import { LEVEL_IDS, type LevelId } from './model.ts';
 import { sprintDistanceAt, sprintSpeedAt, sprintTimeTo } from './sprint.ts';
@@ -16,7 +17,7 @@ describe('the sprint law', () => {
       fc.property(
         power,
         distance,
-        fc.double({ min: -5, max: 14, noNaN: true }),
+        evenly(-5, 14),
         fc.double({ min: 0.3, max: 1, noNaN: true }),
         (skater, distanceM, startMps, effort) => {
           const timeS = sprintTimeTo(skater, distanceM, startMps, effort) as number;
@@ -34,7 +35,7 @@ describe('the sprint law', () => {
       fc.property(
         power,
         fc.double({ min: 0.1, max: 8, noNaN: true }),
-        fc.double({ min: -5, max: 12, noNaN: true }),
+        evenly(-5, 12),
         (skater, timeS, startMps) => {
           const h = 1e-5;
           const rate =

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { isNone, type None } from '../units/none.ts';
 import { garwoodPer60 } from './counts.ts';
 import { gammaQuantile, lnGamma, lowerGammaShare, upperGammaShare } from './gamma.ts';
@@ -10,11 +11,10 @@ import { normalBelow, normalQuantile } from './normal.ts';
 import { newcombeDifference, wilsonInterval } from './rates.ts';
 import { sampleSizePerGroup } from './sample-size.ts';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const tally = fc
-  .tuple(fc.integer({ min: 1, max: 400 }), number(0, 1))
+  .tuple(fc.integer({ min: 1, max: 400 }), evenly(0, 1))
   .map(([trialCount, share]) => ({ trialCount, successCount: Math.round(share * trialCount) }));
-const confidence = number(0.5, 0.999);
+const confidence = evenly(0.5, 0.999);
 
 const answer = <T extends object>(value: T): Exclude<T, None<string>> => {
   if (isNone(value)) throw new Error(value.reason);
@@ -25,7 +25,7 @@ describe('quantiles', () => {
   // Independent: jstat. It is right to about 1e-8 for small shapes.
   it('agree with an independent library', () => {
     fc.assert(
-      fc.property(number(-4, 4), z => {
+      fc.property(evenly(-4, 4), z => {
         expect(normalBelow(z)).toBeCloseTo(jStat.normal.cdf(z, 0, 1), 7);
       }),
     );
@@ -48,7 +48,7 @@ describe('quantiles', () => {
 
   it('undo their distributions, and shares add to one', () => {
     fc.assert(
-      fc.property(number(1e-9, 1 - 1e-9), number(0.2, 300), (p, shape) => {
+      fc.property(evenly(1e-9, 1 - 1e-9), evenly(0.2, 300), (p, shape) => {
         expect(normalBelow(normalQuantile(p))).toBeCloseTo(p, 12);
         expect(lowerGammaShare(shape, gammaQuantile(shape, p))).toBeCloseTo(p, 10);
         expect(lowerGammaShare(shape, shape) + upperGammaShare(shape, shape)).toBeCloseTo(1, 12);
@@ -118,7 +118,7 @@ describe('rates', () => {
 describe('counts', () => {
   it('Garwood: each limit leaves its tail of the Poisson distribution', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 60 }), number(5, 500), confidence, (events, minutes, sure) => {
+      fc.property(fc.integer({ min: 0, max: 60 }), evenly(5, 500), confidence, (events, minutes, sure) => {
         const { lowerPer60, upperPer60 } = answer(garwoodPer60(events, minutes, sure));
         const tail = (1 - sure) / 2;
         const below = (mean: number, most: number): number => {

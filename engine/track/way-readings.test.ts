@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import type { Look } from './followed-way.ts';
 import {
   crossingsOf,
@@ -44,7 +45,7 @@ describe('what a followed way tells', () => {
   it('finds when a line is crossed, as exactly as the place over the speed', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -5, max: 5, noNaN: true }),
+        evenly(-5, 5),
         fc.double({ min: 1, max: 9, noNaN: true }),
         fc.double({ min: 0.1, max: 2.8, noNaN: true }),
         (x0M, vxMps, atS) => {

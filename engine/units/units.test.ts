@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenly } from '../../test/evenly.ts';
 import { wrapRad } from './angles.ts';
 import { feetOf, metresOf } from './feet.ts';
 import { isNone, noneBecause } from './none.ts';
@@ -10,7 +11,7 @@ describe('units', () => {
     expect(metresOf(200)).toBeCloseTo(60.96, 12);
     expect(metresOf(5, 7)).toBeCloseTo(1.7018, 12);
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 300, noNaN: true }), feet => {
+      fc.property(evenly(0, 300), feet => {
         expect(feetOf(metresOf(feet))).toBeCloseTo(feet, 10);
       }),
     );
@@ -18,7 +19,7 @@ describe('units', () => {
 
   it('an angle wraps into (−π, π] and keeps its direction', () => {
     fc.assert(
-      fc.property(fc.double({ min: -100, max: 100, noNaN: true }), angleRad => {
+      fc.property(evenly(-100, 100), angleRad => {
         const wrapped = wrapRad(angleRad);
         expect(wrapped).toBeGreaterThan(-Math.PI);
         expect(wrapped).toBeLessThanOrEqual(Math.PI);

@@ -41,7 +41,6 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   carry: ['film', 'rink', 'random', 'statistics', 'units'],
   track: ['carry', 'film', 'skater', 'rink', 'random', 'units'],
-  people: ['track', 'film', 'rink', 'random', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   ideas: [
     'run',
@@ -62,7 +61,6 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
     'practice',
     'carry',
     'track',
-    'people',
     'mends',
     'run',
     'motion',
