@@ -40,6 +40,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   flow: ['run', 'drill', 'statistics', 'skater', 'rink', 'units'],
   film: ['control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   carry: ['film', 'rink', 'random', 'statistics', 'units'],
+  offer: ['film', 'rink', 'random', 'units'],
   track: ['carry', 'film', 'skater', 'rink', 'random', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   ideas: [
