@@ -95,3 +95,59 @@ export const SPOT_ALONE = estimateRow(
   [0.6, 0.95],
   'our choice: a skater may stand beside it',
 );
+
+export const SHORTEST_LENS = estimateRow(
+  'shortest focal length of a film camera, half diagonals of the picture',
+  0.5,
+  '',
+  [0.4, 0.8],
+  'our choice: 127° across the diagonal; a wider lens bends too much for one map',
+);
+
+export const LONGEST_LENS = estimateRow(
+  'longest focal length of a film camera, half diagonals of the picture',
+  12,
+  '',
+  [8, 30],
+  'our choice: 9.5° across the diagonal, in which a third of a zone would fill the picture',
+);
+
+export const BENT_VIEW = estimateRow(
+  'how far the axes of a view may be from square and from equally long',
+  0.12,
+  '',
+  [0.05, 0.2],
+  'our choice: a lens term of 2 %, or a picture cut by a tenth on one side, bends them by less',
+);
+
+export const STEEPEST_ROLL = estimateRow(
+  'how far a camera may lean to one side, sine',
+  0.2,
+  '',
+  [0.05, 0.35],
+  'our choice: 11.5°, for a hand that holds a phone',
+);
+
+export const LOWEST_CAMERA = estimateRow(
+  'lowest place of a camera above the ice',
+  2,
+  'm',
+  [1, 4],
+  'our choice: below it markings cannot be told apart',
+);
+
+export const HIGHEST_CAMERA = estimateRow(
+  'highest place of a camera above the ice',
+  45,
+  'm',
+  [30, 60],
+  'our choice: under the roof of a large arena',
+);
+
+export const CAMERA_REACH = estimateRow(
+  'farthest place of a camera from centre ice, along the ground',
+  110,
+  'm',
+  [80, 130],
+  'our choice: the last row of a large arena',
+);
