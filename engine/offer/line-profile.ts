@@ -29,7 +29,7 @@ export const crossingInto = (
   const half = Math.max(1, Math.round(halfPx / STEP_PX));
   const side = Math.max(3, Math.min(8, half));
   const reach = Math.round(reachPx / STEP_PX);
-  const ends = reach + half + 1 + side;
+  const ends = reach + half + GAP + side;
   const count = 2 * ends + 1;
   if (count > MOST) return false;
   const x0 = xPx - normalX * ends * STEP_PX;
@@ -47,8 +47,8 @@ export const crossingInto = (
   for (let s = -reach; s <= reach; s++) {
     const middle = ends + s;
     const line = (sums[middle + half + 1]! - sums[middle - half]!) / (2 * half + 1);
-    const left = (sums[middle - half]! - sums[middle - half - side]!) / side;
-    const right = (sums[middle + half + 1 + side]! - sums[middle + half + 1]!) / side;
+    const left = (sums[middle - half - GAP]! - sums[middle - half - GAP - side]!) / side;
+    const right = (sums[middle + half + 1 + GAP + side]! - sums[middle + half + 1 + GAP]!) / side;
     const contrast = line - Math.max(left, right);
     // A little dearer farther off, so that the nearer of two like lines is taken.
     const worth = contrast * (1 - (0.3 * Math.abs(s)) / (reach + 1));
@@ -69,3 +69,5 @@ export const crossingInto = (
 };
 
 const STEP_PX = 0.5;
+/** Steps between a line and what counts as beside it: its blurred edge. */
+const GAP = 3;

@@ -151,3 +151,27 @@ export const CAMERA_REACH = estimateRow(
   [80, 130],
   'our choice: the last row of a large arena',
 );
+
+export const PIN_REACH = estimateRow(
+  'how far round a landmark its markings are compared with the paint',
+  11,
+  'px',
+  [6, 20],
+  'our choice: wide enough for a spot near by and an L far off',
+);
+
+export const LEAST_LIKENESS = estimateRow(
+  'how like the paint must be to the markings drawn there, correlation',
+  0.8,
+  '',
+  [0.6, 0.95],
+  'our choice: a skate or a stick in the window brings it below',
+);
+
+export const LOOSEST_PIN = estimateRow(
+  'largest standard deviation of an offered pin in its worse direction',
+  0.7,
+  'px',
+  [0.3, 1],
+  'our choice: better than a click',
+);

@@ -92,7 +92,7 @@ export const refineOnce = (
     const acrossV = (-m3! * dy + m4! * dx - v * (-m6! * dy + m7! * dx)) / w;
     const halfPx = s[at + 4]! * Math.abs(nx * acrossU + ny * acrossV) * halfDiagonal;
     const lengthPx = s[at + 6]! * length * halfDiagonal;
-    const weight = Math.min(1, lengthPx / FULL_PX);
+    const weight = Math.min(1, lengthPx / FULL_PX) * Math.min(1, halfPx / FULL_HALF_PX);
     const isBlue = s[at + 5] === 1;
     const map = isBlue ? paint.blue : paint.red;
     const least = Math.min(1, (2 * halfPx) / 1.5) * LEAST_CONTRAST;
@@ -161,6 +161,7 @@ const step = (map: Float64Array, normal: Float64Array, right: Float64Array): voi
 };
 
 const FULL_PX = 10;
+const FULL_HALF_PX = 0.6;
 const LEAST_CONTRAST = 0.07;
 const SPOT_WEIGHT = 6;
 const SEEN_ODDS = 1.8;
