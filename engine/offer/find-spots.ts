@@ -8,6 +8,8 @@ export interface FoundSpot {
   /** Half its longer and shorter axis, pixels. */
   readonly halfLongPx: number;
   readonly halfShortPx: number;
+  /** Direction of the longer one, radians, 0 to the right, towards down. */
+  readonly tiltRad: number;
   readonly areaPx2: number;
 }
 
@@ -79,7 +81,7 @@ const spotOf = (patch: readonly number[], red: Float32Array, widthPx: number): F
   const areaShare = patch.length / (Math.PI * halfLongPx * halfShortPx);
   const isLevel = xx >= yy;
   return areaShare >= SPOT_SHAPE.value && isLevel
-    ? { xPx, yPx, halfLongPx, halfShortPx, areaPx2: patch.length }
+    ? { xPx, yPx, halfLongPx, halfShortPx, tiltRad: Math.atan2(2 * xy, xx - yy) / 2, areaPx2: patch.length }
     : null;
 };
 

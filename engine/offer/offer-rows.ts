@@ -175,3 +175,11 @@ export const LOOSEST_PIN = estimateRow(
   [0.3, 1],
   'our choice: better than a click',
 );
+
+export const LEAST_CIRCLE = estimateRow(
+  'share of the directions from a spot in which its circle must be seen',
+  0.3,
+  '',
+  [0.2, 0.6],
+  'our choice: less of an ellipse does not tell its other side',
+);
