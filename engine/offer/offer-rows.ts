@@ -183,3 +183,27 @@ export const LEAST_CIRCLE = estimateRow(
   [0.2, 0.6],
   'our choice: less of an ellipse does not tell its other side',
 );
+
+export const CIRCLE_MISFIT = estimateRow(
+  'how far a second feature may be from where a circle alone puts it, share of its distance',
+  0.2,
+  '',
+  [0.1, 0.4],
+  'our choice: a circle ten metres wide tells far places poorly',
+);
+
+export const LINE_PAINT = estimateRow(
+  'how red or blue a pixel must be to be looked at for a straight line, ice = 0',
+  0.1,
+  '',
+  [0.06, 0.2],
+  'our choice: above the noise of film coding, so that few pixels vote',
+);
+
+export const SAME_VIEW = estimateRow(
+  'how far apart two views may put the middle one of all places and still be one view',
+  0.5,
+  'm',
+  [0.3, 1],
+  'our choice: as near as an offered calibration should be',
+);

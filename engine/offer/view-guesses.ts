@@ -139,4 +139,4 @@ const turnsTheRightWay = (m: Float64Array): boolean =>
   0;
 
 /** Of a view and its half turn, the one whose camera stands towards −y, or from the very end towards −x. */
-const isCanonical = ({ xM, yM }: CameraGuess): boolean => yM < -1 || (Math.abs(yM) <= 1 && xM < 0);
+export const isCanonical = ({ xM, yM }: CameraGuess): boolean => yM < -1 || (Math.abs(yM) <= 1 && xM < 0);
