@@ -1,5 +1,13 @@
 import type { Matrix3 } from '../film/pins.ts';
-import { BENT_VIEW, CAMERA_REACH, HIGHEST_CAMERA, LONGEST_LENS, LOWEST_CAMERA, SHORTEST_LENS, STEEPEST_ROLL } from './offer-rows.ts';
+import {
+  BENT_VIEW,
+  CAMERA_REACH,
+  HIGHEST_CAMERA,
+  LONGEST_LENS,
+  LOWEST_CAMERA,
+  SHORTEST_LENS,
+  STEEPEST_ROLL,
+} from './offer-rows.ts';
 
 /** The camera behind a map from the ice to a picture, if its pixels are square and its axis goes through the middle. */
 export interface CameraGuess {

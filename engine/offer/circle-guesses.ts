@@ -48,11 +48,9 @@ export const guessByCircles = (
       }
     }
     for (const { pqr, canBeXM } of lines) {
-      const [a, b, c] = [0, 1, 2].map(k => pqr[0] * view[k]! + pqr[1] * view[3 + k]! + pqr[2] * view[6 + k]!) as [
-        number,
-        number,
-        number,
-      ];
+      const [a, b, c] = [0, 1, 2].map(
+        k => pqr[0] * view[k]! + pqr[1] * view[3 + k]! + pqr[2] * view[6 + k]!,
+      ) as [number, number, number];
       const distanceM = Math.abs(c) / Math.hypot(a, b);
       // The foot of the line seen from the circle's middle.
       const footRad = Math.atan2(-c * b, -c * a);

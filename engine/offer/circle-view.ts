@@ -5,7 +5,12 @@ import type { Conic } from './ellipse-through.ts';
  * middle at (u, v); turned on the ice by an unknown angle. Nine numbers, row by row; null when (u, v) is not inside the ellipse.
  * Source: the polar of the middle is the horizon, and conjugate points on it are square to each other: Hartley & Zisserman 2004, 2.8 and 8.6 (from memory).
  */
-export const circleView = ([a, b, c, d, e, f]: Conic, u: number, v: number, radiusM: number): Float64Array | null => {
+export const circleView = (
+  [a, b, c, d, e, f]: Conic,
+  u: number,
+  v: number,
+  radiusM: number,
+): Float64Array | null => {
   const times = ([x, y, w]: Vector): Vector => [
     a * x + (b / 2) * y + (d / 2) * w,
     (b / 2) * x + c * y + (e / 2) * w,
@@ -28,7 +33,10 @@ export const circleView = ([a, b, c, d, e, f]: Conic, u: number, v: number, radi
     second.map(value => value / Math.sqrt(length2)),
     middle.map(value => value * scale),
   ];
-  const determinant = dot(columns[2] as unknown as Vector, cross(columns[0] as unknown as Vector, columns[1] as unknown as Vector));
+  const determinant = dot(
+    columns[2] as unknown as Vector,
+    cross(columns[0] as unknown as Vector, columns[1] as unknown as Vector),
+  );
   // Anticlockwise on the ice is clockwise with y down.
   const flip = determinant > 0 ? -1 : 1;
   const map = new Float64Array(9);

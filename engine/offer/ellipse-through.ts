@@ -26,11 +26,15 @@ export const ellipseThrough = (x: ArrayLike<number>, y: ArrayLike<number>): Coni
   const t = product(s3Inverse, transposed(s2)).map(value => -value);
   const m = product(s2, t).map((value, k) => value + s1[k]!);
   const reduced = [0, 1, 2].flatMap(k => [m[6 + k]! / 2, -m[3 + k]!, m[k]! / 2]);
-  const rows = [0, 3, 6].map(from => [0, 1, 2].map(k => reduced[3 * k + from / 3]!)).flat();
+  const rows = [0, 3, 6].flatMap(from => [0, 1, 2].map(k => reduced[3 * k + from / 3]!));
   for (const root of eigenvaluesOf(rows)) {
     const [a, b, c] = nullVectorOf(rows.map((value, k) => (k % 4 === 0 ? value - root : value)));
     if (!(4 * a * c - b * b > 0)) continue;
-    const [d, e, f] = [0, 3, 6].map(k => t[k]! * a + t[k + 1]! * b + t[k + 2]! * c) as [number, number, number];
+    const [d, e, f] = [0, 3, 6].map(k => t[k]! * a + t[k + 1]! * b + t[k + 2]! * c) as [
+      number,
+      number,
+      number,
+    ];
     return [a, b, c, d, e, f];
   }
   return null;
@@ -50,7 +54,11 @@ const cross = (a: readonly number[], b: readonly number[]): [number, number, num
   a[0]! * b[1]! - a[1]! * b[0]!,
 ];
 
-const rowsOf = (a: readonly number[]): [number[], number[], number[]] => [a.slice(0, 3), a.slice(3, 6), a.slice(6)];
+const rowsOf = (a: readonly number[]): [number[], number[], number[]] => [
+  a.slice(0, 3),
+  a.slice(3, 6),
+  a.slice(6),
+];
 
 const inverseOf = (a: readonly number[]): number[] | null => {
   const [p, q, r] = rowsOf(a);
@@ -70,7 +78,8 @@ const nullVectorOf = (a: readonly number[]): [number, number, number] => {
 /** The real eigenvalues of a 3 × 3 matrix. */
 const eigenvaluesOf = (a: readonly number[]): number[] => {
   const trace = a[0]! + a[4]! + a[8]!;
-  const minors = a[0]! * a[4]! - a[1]! * a[3]! + a[0]! * a[8]! - a[2]! * a[6]! + a[4]! * a[8]! - a[5]! * a[7]!;
+  const minors =
+    a[0]! * a[4]! - a[1]! * a[3]! + a[0]! * a[8]! - a[2]! * a[6]! + a[4]! * a[8]! - a[5]! * a[7]!;
   const [p, q, r] = rowsOf(a);
   const [c0, c1, c2] = cross(q, r);
   const determinant = p[0]! * c0 + p[1]! * c1 + p[2]! * c2;

@@ -4,11 +4,11 @@ import type { FoundLine } from './find-lines.ts';
 import type { FoundSpot } from './find-spots.ts';
 import type { PictureFeatures } from './picture-features.ts';
 import { type Evidence, refineOnce, type Support } from './refine-view.ts';
+import { isSameView } from './same-view.ts';
 import { samplesOf } from './stroke-samples.ts';
 import { discsOf, strokesOf } from './strokes.ts';
 import { unexplainedOf } from './unexplained.ts';
 import { guessViews, type SeenLine, type SeenSpot } from './view-guesses.ts';
-import { isSameView } from './same-view.ts';
 
 /** A way the picture may see the sheet, moved onto the paint, and how it goes with the picture. */
 export interface FoundView {
@@ -47,7 +47,10 @@ export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] =>
     guesses.push({ map: moved, score });
   };
   guessViews(rink, seen, lines, take);
-  const seenCircles = circles.map(({ spot, conic }) => ({ spot: seen[spots.indexOf(spot)] ?? seenOf(spot), conic }));
+  const seenCircles = circles.map(({ spot, conic }) => ({
+    spot: seen[spots.indexOf(spot)] ?? seenOf(spot),
+    conic,
+  }));
   guessByCircles(rink, seenCircles, seen, lines, take);
 
   guesses.sort((a, b) => b.score - a.score);
@@ -61,7 +64,10 @@ export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] =>
     views.push({ map, support, unexplained, score: support.score + UNEXPLAINED_ODDS * unexplained });
   }
   views.sort((a, b) => b.score - a.score);
-  return views.slice(0, MOST_VIEWS);
+  // Two that were apart may have been moved onto the same paint.
+  const isFirst = (view: FoundView, index: number): boolean =>
+    !views.slice(0, index).some(other => isSameView(other.map, view.map, paint, ice.inside));
+  return views.filter(isFirst).slice(0, MOST_VIEWS);
 };
 
 const seenLinesOf = (
@@ -71,7 +77,10 @@ const seenLinesOf = (
   heightPx: number,
   halfDiagonal: number,
 ): SeenLine[] => {
-  const seenOf = ({ line: { normalX, normalY, offsetPx } }: FoundLine, canBeXM: readonly number[]): SeenLine => ({
+  const seenOf = (
+    { line: { normalX, normalY, offsetPx } }: FoundLine,
+    canBeXM: readonly number[],
+  ): SeenLine => ({
     pqr: [
       normalX * halfDiagonal,
       normalY * halfDiagonal,
@@ -89,4 +98,4 @@ const FINE_M = 0.4;
 const MOST_SPOTS = 8;
 const MOST_REFINED = 40;
 const MOST_VIEWS = 4;
-const UNEXPLAINED_ODDS = -1.3;
+const UNEXPLAINED_ODDS = -0.6;

@@ -1,61 +1,57 @@
 import type { IcePoint } from '../units/points.ts';
+import { iceOf } from './ice-of.ts';
 import type { Disc, Stroke } from './strokes.ts';
 
-/** Painted pieces near a place: red and blue apart. Segments as ax, ay, bx, by, half width; discs with a = b. Metres. */
-export interface NearPaint {
-  readonly red: readonly Segment[];
-  readonly blue: readonly Segment[];
-}
-type Segment = readonly [ax: number, ay: number, bx: number, by: number, half: number];
+/** A painted piece: a segment from a to b, or a disc with a = b, and half its width. Metres. */
+export type PaintedPiece = readonly [ax: number, ay: number, bx: number, by: number, half: number];
 
-/** The pieces that come within `reachM` of a place. Source: our own rule. */
-export const paintNear = (
+/** The pieces of one colour that come within `reachM` of a place, metres. Source: our own rule. */
+export const piecesNear = (
   strokes: readonly Stroke[],
   discs: readonly Disc[],
+  colour: 'red' | 'blue',
   atM: IcePoint,
   reachM: number,
-): NearPaint => {
-  const near: { red: Segment[]; blue: Segment[] } = { red: [], blue: [] };
-  const take = (colour: 'red' | 'blue', segment: Segment): void => {
-    if (distanceTo(segment, atM.xM, atM.yM) < reachM + segment[4]) near[colour].push(segment);
-  };
-  for (const { colour, widthM, pointsM } of strokes) {
-    for (let i = 1; i < pointsM.length; i++) {
-      const [a, b] = [pointsM[i - 1]!, pointsM[i]!];
-      take(colour, [a.xM, a.yM, b.xM, b.yM, widthM / 2]);
+): PaintedPiece[] => {
+  const pieces: PaintedPiece[] = [];
+  for (const stroke of strokes) {
+    if (stroke.colour !== colour) continue;
+    for (let i = 1; i < stroke.pointsM.length; i++) {
+      const [a, b] = [stroke.pointsM[i - 1]!, stroke.pointsM[i]!];
+      pieces.push([a.xM, a.yM, b.xM, b.yM, stroke.widthM / 2]);
     }
   }
-  for (const { colour, atM: p, radiusM } of discs) take(colour, [p.xM, p.yM, p.xM, p.yM, radiusM]);
-  return near;
+  for (const disc of discs) {
+    const { xM, yM } = disc.atM;
+    if (disc.colour === colour) pieces.push([xM, yM, xM, yM, disc.radiusM]);
+  }
+  return pieces.filter(piece => squareTo(piece, atM.xM, atM.yM) < (reachM + piece[4]) ** 2);
 };
 
 /**
- * What share of each pixel of a square window is painted in one colour, row by row, −`reachPx` to +`reachPx` round
- * (xPx, yPx), by the inverse of a map from ice in metres to pixels; each pixel blurred over `BLUR_PX`. Source: sampling, 9 points a pixel.
+ * What share of each pixel of a square window is painted, row by row, `sizePx` pixels to each side of the pixel whose middle is (xPx, yPx):
+ * through a map from the ice in metres to pixels, blurred over `BLUR_PX`. Source: sampling, nine points a pixel.
  */
 export const drawnShare = (
-  segments: readonly Segment[],
-  iceFromFilm: readonly number[],
+  pieces: readonly PaintedPiece[],
+  filmFromIce: ArrayLike<number>,
   xPx: number,
   yPx: number,
-  reachPx: number,
+  sizePx: number,
 ): Float64Array => {
-  const side = 2 * reachPx + 1;
+  const side = 2 * sizePx + 1;
   const share = new Float64Array(side * side);
-  if (segments.length === 0) return share;
-  const [a, b, c, d, e, f, g, h, i] = iceFromFilm as number[];
-  for (let row = 0; row < side; row++) {
-    for (let column = 0; column < side; column++) {
-      let hits = 0;
-      for (let k = 0; k < 9; k++) {
-        const x = xPx + column - reachPx + (((k % 3) - 1) * BLUR_PX) / 3;
-        const y = yPx + row - reachPx + ((Math.floor(k / 3) - 1) * BLUR_PX) / 3;
-        const t = g! * x + h! * y + i!;
-        const xM = (a! * x + b! * y + c!) / t;
-        const yM = (d! * x + e! * y + f!) / t;
-        if (segments.some(segment => distanceTo(segment, xM, yM) <= segment[4])) hits++;
-      }
-      share[row * side + column] = hits / 9;
+  if (pieces.length === 0) return share;
+  for (let at = 0; at < share.length; at++) {
+    const x = xPx + (at % side) - sizePx;
+    const y = yPx + Math.floor(at / side) - sizePx;
+    for (let k = 0; k < 9; k++) {
+      const place = iceOf(
+        filmFromIce,
+        x + (((k % 3) - 1) * BLUR_PX) / 3,
+        y + (((k / 3) | 0) - 1) * (BLUR_PX / 3),
+      );
+      if (place !== null && isPainted(pieces, place)) share[at] = share[at]! + 1 / 9;
     }
   }
   return share;
@@ -64,9 +60,14 @@ export const drawnShare = (
 /** Film pictures are blurred over about so many pixels by lens and coding. */
 const BLUR_PX = 2;
 
-const distanceTo = ([ax, ay, bx, by]: Segment, x: number, y: number): number => {
+const isPainted = (pieces: readonly PaintedPiece[], { xM, yM }: IcePoint): boolean => {
+  for (const piece of pieces) if (squareTo(piece, xM, yM) <= piece[4] * piece[4]) return true;
+  return false;
+};
+
+const squareTo = ([ax, ay, bx, by]: PaintedPiece, x: number, y: number): number => {
   const [dx, dy] = [bx - ax, by - ay];
   const square = dx * dx + dy * dy;
   const along = square > 0 ? Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / square)) : 0;
-  return Math.hypot(x - ax - along * dx, y - ay - along * dy);
+  return (x - ax - along * dx) ** 2 + (y - ay - along * dy) ** 2;
 };

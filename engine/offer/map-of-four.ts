@@ -20,7 +20,8 @@ export const solveMap = (rows: Float64Array, into: Float64Array): boolean => {
     for (let row = column + 1; row < 8; row++) {
       const by = rows[9 * row + column]! / top;
       if (by === 0) continue;
-      for (let k = column + 1; k < 9; k++) rows[9 * row + k] = rows[9 * row + k]! - by * rows[9 * column + k]!;
+      for (let k = column + 1; k < 9; k++)
+        rows[9 * row + k] = rows[9 * row + k]! - by * rows[9 * column + k]!;
     }
   }
   for (let row = 7; row >= 0; row--) {
@@ -33,7 +34,14 @@ export const solveMap = (rows: Float64Array, into: Float64Array): boolean => {
 };
 
 /** Two equations of a point of the ice (x, y) drawn at (u, v): where two rows of `rows` from `at` on are written. */
-export const putPoint = (rows: Float64Array, at: number, x: number, y: number, u: number, v: number): void => {
+export const putPoint = (
+  rows: Float64Array,
+  at: number,
+  x: number,
+  y: number,
+  u: number,
+  v: number,
+): void => {
   rows.set([x, y, 1, 0, 0, 0, -u * x, -u * y, u, 0, 0, 0, x, y, 1, -v * x, -v * y, v], 9 * at);
 };
 

@@ -207,3 +207,99 @@ export const SAME_VIEW = estimateRow(
   [0.3, 1],
   'our choice: as near as an offered calibration should be',
 );
+
+export const FARTHEST_PIN = estimateRow(
+  'how much ice a pixel may span at a landmark that is offered',
+  0.25,
+  'm',
+  [0.1, 0.5],
+  'our choice: half of a spot',
+);
+
+export const LEAST_OFFER_SCORE = estimateRow(
+  'least log odds of a view that is offered',
+  40,
+  '',
+  [20, 120],
+  'our choice, on even-numbered samples of four drawn films: the true view has 90 and more',
+);
+
+export const LEAST_SEEN_SHARE = estimateRow(
+  'share of the markings that should be seen that must be seen',
+  0.5,
+  '',
+  [0.4, 0.7],
+  'our choice: skaters hide some, and far thin lines are lost',
+);
+
+export const CLEAR_LEAD = estimateRow(
+  'by what share of its own log odds a view must lead the next different one',
+  0.5,
+  '',
+  [0.3, 0.8],
+  'our choice',
+);
+
+export const MOST_OFFERED = estimateRow(
+  'most pins that are offered',
+  14,
+  '',
+  [8, 20],
+  'our choice: more tells little more, and a coach looks through them',
+);
+
+export const LEAST_OFFERED = estimateRow(
+  'least pins that are offered',
+  5,
+  '',
+  [5, 8],
+  'our choice: one more than a view takes, so that they can disagree',
+);
+
+export const OFFER_CLICK = estimateRow(
+  'standard deviation with which offered pins are fitted',
+  1,
+  'px',
+  [0.3, 2],
+  'our choice: that of a click, though they are mostly better',
+);
+
+export const FIT_NEAR_VIEW = estimateRow(
+  'how far the fit of the pins may be from the view that all paint gives, middle of all places',
+  0.3,
+  'm',
+  [0.1, 0.5],
+  'our choice: two ways to the same map that must meet',
+);
+
+export const LOOSEST_OFFER = estimateRow(
+  'within how much the middle one of all places must be known by the offered pins',
+  0.35,
+  'm',
+  [0.2, 0.5],
+  'our choice: a stick’s reach is four times that',
+);
+
+export const NEARER_CAMERA = estimateRow(
+  'how much nearer a camera must be to its earlier place than its half turn, ratio',
+  0.5,
+  '',
+  [0.3, 0.7],
+  'our choice',
+);
+
+export const CREASE_SEEN = estimateRow(
+  'share of the officials’ crease that must be seen to tell the sides',
+  0.7,
+  '',
+  [0.5, 0.9],
+  'our choice',
+);
+
+export const CREASE_UNSEEN = estimateRow(
+  'share of it that may seem to be seen on the other side',
+  0.3,
+  '',
+  [0.1, 0.4],
+  'our choice: stray paint',
+);

@@ -26,6 +26,7 @@ export const apartM = (
 };
 
 /** Whether two maps are one and the same view. See `apartM`. */
-export const isSameView = (...views: Parameters<typeof apartM>): boolean => apartM(...views) < SAME_VIEW.value;
+export const isSameView = (...views: Parameters<typeof apartM>): boolean =>
+  apartM(...views) < SAME_VIEW.value;
 
 const GRID_PX = 40;

@@ -33,7 +33,11 @@ export const strokesOf = (rink: Rink): Stroke[] => {
     }),
   );
   const radiusM = circleRadiusM - widthM / 2;
-  const centre: Stroke = { colour: 'blue', widthM, pointsM: arcOf({ xM: 0, yM: 0 }, radiusM, 0, 2 * Math.PI) };
+  const centre: Stroke = {
+    colour: 'blue',
+    widthM,
+    pointsM: arcOf({ xM: 0, yM: 0 }, radiusM, 0, 2 * Math.PI),
+  };
   const quarters = SIGNS.flatMap(x => SIGNS.flatMap(y => quarterStrokes(rink, x, y)));
   return [...across, centre, ...quarters, ...SIGNS.map(x => creaseStroke(rink, x))];
 };

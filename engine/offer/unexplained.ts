@@ -19,9 +19,16 @@ export const unexplainedOf = (
   const placeOf = (xPx: number, yPx: number) =>
     iceOf(map, (xPx - widthPx / 2) / halfDiagonal, (yPx - heightPx / 2) / halfDiagonal);
   const isInside = (x: number, y: number): boolean =>
-    x >= 0 && y >= 0 && x < widthPx && y < heightPx && ice.inside[Math.floor(y) * widthPx + Math.floor(x)] === 1;
+    x >= 0 &&
+    y >= 0 &&
+    x < widthPx &&
+    y < heightPx &&
+    ice.inside[Math.floor(y) * widthPx + Math.floor(x)] === 1;
   let count = 0;
-  for (const [colour, lines] of [['blue', blueLines], ['red', redLines]] as const) {
+  for (const [colour, lines] of [
+    ['blue', blueLines],
+    ['red', redLines],
+  ] as const) {
     const drawn = strokes.filter(stroke => stroke.colour === colour);
     for (const { line, fromPx, toPx, widthPx: thick } of lines) {
       const lengthPx = Math.hypot(toPx[0] - fromPx[0], toPx[1] - fromPx[1]);

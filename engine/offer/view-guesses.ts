@@ -38,7 +38,8 @@ export const guessViews = (
   const tryOut = (middleXM: number, middleYM: number): void => {
     if (!solveMap(rows, map)) return;
     const [g, h] = [map[6]!, map[7]!];
-    for (let k = 0; k < 3; k++) map[3 * k + 2] = map[3 * k + 2]! - map[3 * k]! * middleXM - map[3 * k + 1]! * middleYM;
+    for (let k = 0; k < 3; k++)
+      map[3 * k + 2] = map[3 * k + 2]! - map[3 * k]! * middleXM - map[3 * k + 1]! * middleYM;
     if (!(Math.abs(g) < 1 && Math.abs(h) < 1) || !turnsTheRightWay(map)) return;
     const camera = cameraOf(map);
     if (camera !== null && isCanonical(camera)) take(map, camera);
@@ -120,14 +121,7 @@ const pairsOf = (count: number): [number, number][] =>
 const offLine = ({ pqr: [p, q, r] }: SeenLine, { u, v }: SeenSpot): number => p * u + q * v + r;
 
 /** Whether three spots turn in the picture as they do on the ice; y points down in the picture, so the sign is the other one. */
-const isSameTurn = (
-  s: SeenSpot,
-  t: SeenSpot,
-  w: SeenSpot,
-  a: IcePoint,
-  b: IcePoint,
-  c: IcePoint,
-): boolean =>
+const isSameTurn = (s: SeenSpot, t: SeenSpot, w: SeenSpot, a: IcePoint, b: IcePoint, c: IcePoint): boolean =>
   ((t.u - s.u) * (w.v - s.v) - (t.v - s.v) * (w.u - s.u)) *
     ((b.xM - a.xM) * (c.yM - a.yM) - (b.yM - a.yM) * (c.xM - a.xM)) <
   0;

@@ -1,0 +1,118 @@
+import type { Matrix3, PinFit } from '../film/pins.ts';
+import { fitPinsOn, type NamedPin } from '../film/sheet-that-fits.ts';
+import type { Rink } from '../rink/rink.ts';
+import type { ColourPicture } from './colour-picture.ts';
+import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
+import { type FoundView, findViews } from './find-views.ts';
+import { measuredPins, type OfferedPin } from './measured-pins.ts';
+import {
+  CLEAR_LEAD,
+  FIT_NEAR_VIEW,
+  LEAST_OFFER_SCORE,
+  LEAST_OFFERED,
+  LEAST_SEEN_SHARE,
+  LOOSEST_OFFER,
+  OFFER_CLICK,
+} from './offer-rows.ts';
+import { featuresOf } from './picture-features.ts';
+import { pinsWithEnds } from './pins-with-ends.ts';
+import { apartM } from './same-view.ts';
+import { medianReachM } from './view-reach.ts';
+
+/** What was found in a picture, counted: for a sentence. */
+export interface FoundCounts {
+  readonly spots: number;
+  readonly circles: number;
+  readonly lines: number;
+}
+
+export const NO_OFFER_REASONS = [
+  'noIce',
+  'tooLittle',
+  'noView',
+  'twoViews',
+  'tooFewPins',
+  'pinsDisagree',
+  'tooLoose',
+] as const;
+
+/**
+ * Why no pins are offered. `noIce`: no ice found. `tooLittle`: too few markings to guess a view. `noView`: no view of this sheet explains them.
+ * `twoViews`: two different views do nearly as well. `tooFewPins`: the view is found, but too few landmarks are seen clearly. `pinsDisagree`:
+ * those that are do not agree with each other or with the view. `tooLoose`: they would leave too large a ±.
+ */
+export type NoOfferReason = (typeof NO_OFFER_REASONS)[number];
+
+export type PinsOffer =
+  | {
+      readonly kind: 'offered';
+      readonly pins: readonly OfferedPin[];
+      /** Ice in metres to pixels, as the pins give it. */
+      readonly fit: PinFit;
+      /** How it is known which end is which; `open` where it has to be asked: then the half turn (`turnedEnds`) is as good. */
+      readonly ends: EndsKnown;
+      /** Half of the ice in view is known within this, metres (√ of both variances). */
+      readonly reachM: number;
+      readonly found: FoundCounts;
+    }
+  | { readonly kind: 'none'; readonly reason: NoOfferReason; readonly found: FoundCounts };
+
+/**
+ * Candidate pins for a picture: landmarks of the sheet whose own markings were found and measured in it, never such as only follow from others. None, with
+ * the reason, unless one view explains the picture clearly better than every other, and the pins together agree with it. `known` helps to tell
+ * the two ends apart. Needs about 1280 × 720 pixels; a second or so. Source: our own rule; its parts name theirs.
+ */
+export const offerPins = (
+  picture: ColourPicture,
+  rink: Rink,
+  known: KnownEnds = {},
+  onProgress: (share: number) => void = () => {},
+): PinsOffer => {
+  const features = featuresOf(picture, rink);
+  onProgress(0.4);
+  if (features === null) return { kind: 'none', reason: 'noIce', found: { spots: 0, circles: 0, lines: 0 } };
+  const { spots, circles, blueLines, redLines, paint, ice } = features;
+  const found = {
+    spots: spots.length,
+    circles: circles.length,
+    lines: blueLines.length + redLines.length,
+  };
+  const none = (reason: NoOfferReason): PinsOffer => ({ kind: 'none', reason, found });
+  const [best, second] = findViews(rink, features);
+  onProgress(0.8);
+  if (best === undefined) return none('tooLittle');
+  if (!isGood(best)) return none('noView');
+  if (second !== undefined && second.score > best.score - CLEAR_LEAD.value * Math.abs(best.score))
+    return none('twoViews');
+  const pins = measuredPins(rink, best.map, paint, ice.inside);
+  if (pins.length < LEAST_OFFERED.value) return none('tooFewPins');
+  const result = fitPinsOn(rink, pins.map(namedOf), OFFER_CLICK.value);
+  if (result.kind === 'refused') return none('tooFewPins');
+  const { fit } = result;
+  if (fit.disagreement !== undefined) return none('pinsDisagree');
+  if (apartM(normalised(fit.filmFromIce, picture), best.map, paint, ice.inside) > FIT_NEAR_VIEW.value)
+    return none('pinsDisagree');
+  const reachM = medianReachM(fit, rink, paint, ice.inside);
+  if (!(reachM < LOOSEST_OFFER.value)) return none('tooLoose');
+  const ends = endsOf(rink, best, features, known);
+  const turned = pinsWithEnds(pins, ends.isTurned);
+  const final = ends.isTurned ? fitPinsOn(rink, turned.map(namedOf), OFFER_CLICK.value) : result;
+  if (final.kind === 'refused') return none('tooFewPins');
+  onProgress(1);
+  return { kind: 'offered', pins: turned, fit: final.fit, ends: ends.known, reachM, found };
+};
+
+const isGood = ({ score, support }: FoundView): boolean =>
+  score > LEAST_OFFER_SCORE.value &&
+  support.seen > LEAST_SEEN_SHARE.value * (support.seen + support.missing) &&
+  support.spotsSeen >= support.spotsMissing;
+
+const namedOf = ({ landmark, filmPx }: OfferedPin): NamedPin => ({ id: landmark, landmark, filmPx });
+
+/** The same map into a picture whose middle is (0, 0) and whose half diagonal is 1. */
+const normalised = (m: Matrix3, { widthPx, heightPx }: ColourPicture): number[] => {
+  const halfDiagonal = Math.hypot(widthPx, heightPx) / 2;
+  const row = (from: number, middlePx: number) =>
+    [0, 1, 2].map(k => (m[from + k]! - middlePx * m[6 + k]!) / halfDiagonal);
+  return [...row(0, widthPx / 2), ...row(3, heightPx / 2), m[6], m[7], m[8]];
+};
