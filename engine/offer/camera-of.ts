@@ -7,7 +7,7 @@ import {
   LOWEST_CAMERA,
   SHORTEST_LENS,
   STEEPEST_ROLL,
-} from './offer-rows.ts';
+} from './view-rows.ts';
 
 /** The camera behind a map from the ice to a picture, if its pixels are square and its axis goes through the middle. */
 export interface CameraGuess {

@@ -4,8 +4,8 @@ import { type CameraGuess, cameraOf } from './camera-of.ts';
 import { circleView } from './circle-view.ts';
 import type { Conic } from './ellipse-through.ts';
 import { iceOf } from './ice-of.ts';
-import { CIRCLE_MISFIT } from './offer-rows.ts';
 import { isCanonical, type SeenLine, type SeenSpot } from './view-guesses.ts';
+import { CIRCLE_MISFIT } from './view-rows.ts';
 
 /** A circle of the picture with its spot; the middle of the picture is (0, 0) and its half diagonal 1. */
 export interface SeenCircle {

@@ -72,7 +72,7 @@ const inverseOf = (a: readonly number[]): number[] | null => {
 const nullVectorOf = (a: readonly number[]): [number, number, number] => {
   const [p, q, r] = rowsOf(a);
   const options = [cross(p, q), cross(q, r), cross(r, p)];
-  return options.reduce((best, one) => (Math.hypot(...one) > Math.hypot(...best) ? one : best));
+  return options.sort((one, other) => Math.hypot(...other) - Math.hypot(...one))[0]!;
 };
 
 /** The real eigenvalues of a 3 × 3 matrix. */

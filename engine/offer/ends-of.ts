@@ -2,11 +2,11 @@ import type { Rink } from '../rink/rink.ts';
 import type { IcePoint } from '../units/points.ts';
 import { cameraOf } from './camera-of.ts';
 import type { FoundView } from './find-views.ts';
-import { CREASE_SEEN, CREASE_UNSEEN, NEARER_CAMERA } from './offer-rows.ts';
 import type { PictureFeatures } from './picture-features.ts';
 import { refineOnce } from './refine-view.ts';
 import { samplesOf } from './stroke-samples.ts';
 import { refCreaseOf } from './strokes.ts';
+import { CREASE_SEEN, CREASE_UNSEEN, NEARER_CAMERA } from './view-rows.ts';
 
 /** How it is known which end of the sheet is which. */
 export type EndsKnown = 'yourPins' | 'earlierPins' | 'refCrease' | 'open';

@@ -1,7 +1,7 @@
 import { randomOf } from '../random/random.ts';
 import { type Conic, ellipseThrough } from './ellipse-through.ts';
+import { LEAST_CIRCLE, RED_PAINT } from './feature-rows.ts';
 import type { FoundSpot } from './find-spots.ts';
-import { LEAST_CIRCLE, RED_PAINT } from './offer-rows.ts';
 import type { PaintMaps } from './paint-maps.ts';
 
 /** A painted circle seen round its spot: an ellipse in a picture whose middle is (0, 0) and whose half diagonal is 1. */

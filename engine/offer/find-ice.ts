@@ -1,7 +1,7 @@
 import type { ColourPicture } from './colour-picture.ts';
+import { ICE_BRIGHTNESS, ICE_SATURATION, LEAST_ICE_SHARE } from './feature-rows.ts';
 import { fillHull } from './fill-hull.ts';
 import { joinedRegion } from './joined-region.ts';
-import { ICE_BRIGHTNESS, ICE_SATURATION, LEAST_ICE_SHARE } from './offer-rows.ts';
 
 /** Where the ice is in a picture, and its own colour. */
 export interface IceInPicture {

@@ -1,5 +1,5 @@
+import { LEAST_LINE_SHARE, LINE_FILL } from './feature-rows.ts';
 import { lineThrough, type PictureLine } from './line-through.ts';
-import { LEAST_LINE_SHARE, LINE_FILL } from './offer-rows.ts';
 
 /** A straight painted line in a picture, between two points, pixels. */
 export interface FoundLine {

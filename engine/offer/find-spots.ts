@@ -1,4 +1,4 @@
-import { FULL_PAINT, SPOT_ALONE, SPOT_SHAPE } from './offer-rows.ts';
+import { FULL_PAINT, SPOT_ALONE, SPOT_SHAPE } from './feature-rows.ts';
 import type { PaintMaps } from './paint-maps.ts';
 
 /** A small red patch that lies alone on the ice and has the shape of a disc seen aslant. */

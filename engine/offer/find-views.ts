@@ -9,6 +9,7 @@ import { samplesOf } from './stroke-samples.ts';
 import { discsOf, strokesOf } from './strokes.ts';
 import { unexplainedOf } from './unexplained.ts';
 import { guessViews, type SeenLine, type SeenSpot } from './view-guesses.ts';
+import { UNEXPLAINED_ODDS } from './view-rows.ts';
 
 /** A way the picture may see the sheet, moved onto the paint, and how it goes with the picture. */
 export interface FoundView {
@@ -61,7 +62,7 @@ export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] =>
     for (const reachPx of [4, 3]) refineOnce(map, fine, discs, evidence, reachPx, true);
     const support = refineOnce(map, fine, discs, evidence, 2, false);
     const unexplained = unexplainedOf(map, features, strokes, rink);
-    views.push({ map, support, unexplained, score: support.score + UNEXPLAINED_ODDS * unexplained });
+    views.push({ map, support, unexplained, score: support.score + UNEXPLAINED_ODDS.value * unexplained });
   }
   views.sort((a, b) => b.score - a.score);
   // Two that were apart may have been moved onto the same paint.
@@ -98,4 +99,3 @@ const FINE_M = 0.4;
 const MOST_SPOTS = 8;
 const MOST_REFINED = 40;
 const MOST_VIEWS = 4;
-const UNEXPLAINED_ODDS = -0.6;

@@ -1,4 +1,4 @@
-import { LEAST_PART_SHARE, WIDEST_PAINT } from './offer-rows.ts';
+import { LEAST_PART_SHARE, WIDEST_PAINT } from './feature-rows.ts';
 
 /**
  * Cells (1 in `isSet`, row by row) of the largest region that touches along sides, with the other regions of some size

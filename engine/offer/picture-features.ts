@@ -1,10 +1,10 @@
 import type { Rink } from '../rink/rink.ts';
 import type { ColourPicture } from './colour-picture.ts';
+import { LINE_PAINT } from './feature-rows.ts';
 import { type FoundCircle, findCircles } from './find-circles.ts';
 import { findIce, type IceInPicture } from './find-ice.ts';
 import { type FoundLine, findLines } from './find-lines.ts';
 import { type FoundSpot, findSpots } from './find-spots.ts';
-import { LINE_PAINT } from './offer-rows.ts';
 import { type PaintMaps, paintMapsOf } from './paint-maps.ts';
 import { paintedPixels } from './painted-pixels.ts';
 

@@ -3,6 +3,7 @@ import { type Crossing, crossingInto } from './line-profile.ts';
 import type { PaintMaps } from './paint-maps.ts';
 import { STRIDE, type StrokeSamples } from './stroke-samples.ts';
 import type { Disc } from './strokes.ts';
+import { LEAST_CONTRAST, MISSING_ODDS, SEEN_ODDS, SPOT_MISSING_ODDS, SPOT_SEEN_ODDS } from './view-rows.ts';
 
 /** A spot found in the picture, pixels. */
 export interface SpotPx {
@@ -95,7 +96,7 @@ export const refineOnce = (
     const weight = Math.min(1, lengthPx / FULL_PX) * Math.min(1, halfPx / FULL_HALF_PX);
     const isBlue = s[at + 5] === 1;
     const map = isBlue ? paint.blue : paint.red;
-    const least = Math.min(1, (2 * halfPx) / 1.5) * LEAST_CONTRAST;
+    const least = Math.min(1, (2 * halfPx) / 1.5) * LEAST_CONTRAST.value;
     // Thinner than this nothing can be asked of it.
     if (halfPx < 0.12) continue;
     if (!crossingInto(paint, map, xPx, yPx, nx, ny, halfPx, reachPx, found) || found.contrast < least) {
@@ -136,10 +137,10 @@ export const refineOnce = (
   }
   support.rmsPx = Math.sqrt(squares / Math.max(1e-9, weights));
   support.score =
-    support.seen * SEEN_ODDS +
-    support.missing * MISSING_ODDS +
-    support.spotsSeen * SPOT_SEEN_ODDS +
-    support.spotsMissing * SPOT_MISSING_ODDS;
+    support.seen * SEEN_ODDS.value +
+    support.missing * MISSING_ODDS.value +
+    support.spotsSeen * SPOT_SEEN_ODDS.value +
+    support.spotsMissing * SPOT_MISSING_ODDS.value;
   if (moves) step(map, normal, right);
   return support;
 };
@@ -162,9 +163,4 @@ const step = (map: Float64Array, normal: Float64Array, right: Float64Array): voi
 
 const FULL_PX = 10;
 const FULL_HALF_PX = 0.6;
-const LEAST_CONTRAST = 0.07;
 const SPOT_WEIGHT = 6;
-const SEEN_ODDS = 1.8;
-const MISSING_ODDS = -1.3;
-const SPOT_SEEN_ODDS = 5;
-const SPOT_MISSING_ODDS = -2;

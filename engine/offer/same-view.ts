@@ -1,5 +1,5 @@
 import { iceOf } from './ice-of.ts';
-import { SAME_VIEW } from './offer-rows.ts';
+import { SAME_VIEW } from './view-rows.ts';
 
 /**
  * Half of the places of the ice in the picture, as two maps (ice in metres to a picture of half diagonal 1) give them, lie at most so
