@@ -9,6 +9,9 @@ import * as ideasRows from '../ideas/ideas-rows.ts';
 import * as manyRows from '../many/many-rows.ts';
 import * as mendRows from '../mends/mend-rows.ts';
 import * as bodyRows from '../motion/body-rows.ts';
+import * as featureRows from '../offer/feature-rows.ts';
+import * as offerRows from '../offer/offer-rows.ts';
+import * as viewRows from '../offer/view-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
 import * as meetingRows from '../practice/meeting-rows.ts';
 import * as netRows from '../puck/net-rows.ts';
@@ -58,6 +61,10 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   { name: 'Contests for the puck', rows: rowsIn(contestRows) },
   { name: 'Passes through the air', rows: rowsIn(passWayRows) },
   { name: 'From the picture to the ice', rows: rowsIn(filmRows) },
+  {
+    name: 'Pins offered by the machine',
+    rows: [...rowsIn(featureRows), ...rowsIn(viewRows), ...rowsIn(offerRows)],
+  },
   { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
   { name: 'Following skaters on film', rows: rowsIn(trackRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },

@@ -1,6 +1,7 @@
 import type { Matrix3, PinFit } from '../film/pins.ts';
 import { fitPinsOn, type NamedPin } from '../film/sheet-that-fits.ts';
 import type { Rink } from '../rink/rink.ts';
+import { rinkOf } from '../rink/rink-of.ts';
 import type { ColourPicture } from './colour-picture.ts';
 import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
 import { type FoundView, findViews } from './find-views.ts';
@@ -13,6 +14,7 @@ import {
   LEAST_SEEN_SHARE,
   LOOSEST_OFFER,
   OFFER_CLICK,
+  OTHER_SHEET,
 } from './offer-rows.ts';
 import { featuresOf } from './picture-features.ts';
 import { pinsWithEnds } from './pins-with-ends.ts';
@@ -31,6 +33,7 @@ export const NO_OFFER_REASONS = [
   'tooLittle',
   'noView',
   'twoViews',
+  'otherSheet',
   'tooFewPins',
   'pinsDisagree',
   'tooLoose',
@@ -38,7 +41,8 @@ export const NO_OFFER_REASONS = [
 
 /**
  * Why no pins are offered. `noIce`: no ice found. `tooLittle`: too few markings to guess a view. `noView`: no view of this sheet explains them.
- * `twoViews`: two different views do nearly as well. `tooFewPins`: the view is found, but too few landmarks are seen clearly. `pinsDisagree`:
+ * `twoViews`: two different views do nearly as well. `otherSheet`: the markings of the
+ * other kind of sheet (feet or metres) explain the paint better. `tooFewPins`: the view is found, but too few landmarks are seen clearly. `pinsDisagree`:
  * those that are do not agree with each other or with the view. `tooLoose`: they would leave too large a ±.
  */
 export type NoOfferReason = (typeof NO_OFFER_REASONS)[number];
@@ -79,11 +83,14 @@ export const offerPins = (
   };
   const none = (reason: NoOfferReason): PinsOffer => ({ kind: 'none', reason, found });
   const [best, second] = findViews(rink, features);
-  onProgress(0.8);
+  onProgress(0.6);
   if (best === undefined) return none('tooLittle');
   if (!isGood(best)) return none('noView');
   if (second !== undefined && second.score > best.score - CLEAR_LEAD.value * Math.abs(best.score))
     return none('twoViews');
+  const [other] = findViews(otherKindOf(rink), features);
+  if (other !== undefined && other.score > OTHER_SHEET.value * best.score) return none('otherSheet');
+  onProgress(0.9);
   const pins = measuredPins(rink, best.map, paint, ice.inside);
   if (pins.length < LEAST_OFFERED.value) return none('tooFewPins');
   const result = fitPinsOn(rink, pins.map(namedOf), OFFER_CLICK.value);
@@ -101,6 +108,9 @@ export const offerPins = (
   onProgress(1);
   return { kind: 'offered', pins: turned, fit: final.fit, ends: ends.known, reachM, found };
 };
+
+/** The sheet of the other rule book: their markings differ by half a metre and more. */
+const otherKindOf = ({ code }: Rink): Rink => rinkOf({ preset: code === 'NHL-type' ? '60x30m' : '200x85ft' });
 
 const isGood = ({ score, support }: FoundView): boolean =>
   score > LEAST_OFFER_SCORE.value &&

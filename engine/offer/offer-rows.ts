@@ -95,3 +95,11 @@ export const LOOSEST_OFFER = estimateRow(
   [0.2, 0.5],
   'our choice: a stick’s reach is four times that',
 );
+
+export const OTHER_SHEET = estimateRow(
+  'log odds of the other kind of sheet, over those of the one in use, from which nothing is offered',
+  0.85,
+  '',
+  [0.7, 1],
+  'our choice: on drawn pictures the wrong sheet has 0.4 to 0.6 of the right one’s',
+);
