@@ -119,10 +119,9 @@ describe('four features', () => {
       };
       putPoint(rows, 0, 3, 2, ...draw(3, 2));
       putPoint(rows, 2, -5, -4, ...draw(-5, -4));
-      [-8, 6].forEach((x, k) => {
-        const [[au, av], [bu, bv]] = [draw(x, -3), draw(x, 5)];
-        putLine(rows, 4 + 2 * k, x, [av - bv, bu - au, au * bv - bu * av], -13, 13);
-      });
+      putPoint(rows, 4, 4, -3, ...draw(4, -3));
+      const [[au, av], [bu, bv]] = [draw(-8, -3), draw(-8, 5)];
+      putLine(rows, 6, -8, [av - bv, bu - au, au * bv - bu * av], -13, 13);
       const found = new Float64Array(9);
       expect(solveMap(rows, found)).toBe(true);
       for (let k = 0; k < 9; k++) expect(found[k]! * truth[8]!).toBeCloseTo(truth[k]!, 6);

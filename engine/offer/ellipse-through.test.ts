@@ -48,7 +48,7 @@ describe('an ellipse through points', () => {
         const angles = Array.from({ length: 12 }, (_, k) => start + 0.4 * k);
         const found = shapeOf(ellipseThrough(...pointsOf(truth, angles))!);
         for (const part of ['x', 'y', 'long', 'short'] as const)
-          expect(found[part]).toBeCloseTo(truth[part], 5);
+          expect(found[part]).toBeCloseTo(truth[part], 3);
       }),
     );
   });

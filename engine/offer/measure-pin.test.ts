@@ -37,7 +37,7 @@ const measured = (id: string, dx: number, dy: number) => {
 
 // The truth is the camera that drew the picture.
 describe('a landmark measured in a picture', () => {
-  it.each(['endSpot+x-y', 'neutralSpot+x-y', 'lCorner+x-y.goalSide.middleSide'])(
+  it.each(['endSpot+x-y', 'neutralSpot+x+y', 'lCorner+x-y.goalSide.middleSide'])(
     'is found to a third of a pixel from a drawing that is a pixel and more off: %s',
     id => {
       for (const [dx, dy] of [
@@ -57,8 +57,14 @@ describe('a landmark measured in a picture', () => {
   });
 
   it('is none on a line without a corner', () => {
-    const at = { xM: RINK.lines.blueLinePlusX.centreXM, yM: -4 };
-    const { xPx, yPx } = drawnAt(truth, at)!;
-    expect(measurePin(paint, { ...sheet, filmFromIce: truth }, at, xPx, yPx)).toBeNull();
+    const circle = RINK.layout.endSpotM;
+    for (const at of [
+      { xM: RINK.lines.blueLinePlusX.centreXM, yM: -4 },
+      { xM: RINK.lines.goalLinePlusX.centreXM, yM: 9 },
+      { xM: circle.xM - RINK.layout.circleRadiusM, yM: -circle.yM },
+    ]) {
+      const { xPx, yPx } = drawnAt(truth, at)!;
+      expect(measurePin(paint, { ...sheet, filmFromIce: truth }, at, xPx, yPx)).toBeNull();
+    }
   });
 });

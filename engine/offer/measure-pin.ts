@@ -2,7 +2,7 @@ import { factorInto, solveInPlace } from '../film/matrix.ts';
 import type { IcePoint } from '../units/points.ts';
 import { iceOf } from './ice-of.ts';
 import { drawnShare, piecesNear } from './local-drawing.ts';
-import { FARTHEST_PIN, LEAST_LIKENESS, LOOSEST_PIN, PIN_REACH } from './offer-rows.ts';
+import { FARTHEST_PIN, LEAST_CORNER, LEAST_LIKENESS, LOOSEST_PIN, PIN_REACH } from './offer-rows.ts';
 import type { PaintMaps } from './paint-maps.ts';
 import type { Disc, Stroke } from './strokes.ts';
 
@@ -141,6 +141,7 @@ const stepOf = (
   const variance = squares - sumP ** 2 / count;
   const likeness = (sumPT - (sumP * sumT) / count) / Math.sqrt(variance * (sumTT - sumT ** 2 / count));
   const least = (gxx + gyy) / 2 - Math.hypot((gxx - gyy) / 2, gxy);
+  if (!(least > LEAST_CORNER.value * (gxx + gyy - least))) return null;
   const noise = (variance * (1 - likeness ** 2)) / count;
   // Paint at p + shift looks like the drawing at p; where it still lies to the right, the slope's share is negative.
   return {

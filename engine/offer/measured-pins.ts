@@ -1,19 +1,12 @@
 import { fitPinsOn } from '../film/sheet-that-fits.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import type { Rink } from '../rink/rink.ts';
-import type { FilmPoint } from '../units/points.ts';
 import { type DrawnSheet, measurePin } from './measure-pin.ts';
 import { MOST_OFFERED, OFFER_CLICK } from './offer-rows.ts';
+import type { OfferedPin } from './offered-pin.ts';
 import type { PaintMaps } from './paint-maps.ts';
 import { spreadPins } from './spread-pins.ts';
 import { discsOf, strokesOf } from './strokes.ts';
-
-/** A landmark found in a picture: where, pixels, and its standard deviation in the worse direction. */
-export interface OfferedPin {
-  readonly landmark: string;
-  readonly filmPx: FilmPoint;
-  readonly sdPx: number;
-}
 
 /**
  * The landmarks whose own markings are found where a map (ice in metres to a picture of half diagonal 1) draws them: measured, those that stray

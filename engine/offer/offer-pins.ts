@@ -5,7 +5,7 @@ import { rinkOf } from '../rink/rink-of.ts';
 import type { ColourPicture } from './colour-picture.ts';
 import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
 import { type FoundView, findViews } from './find-views.ts';
-import { measuredPins, type OfferedPin } from './measured-pins.ts';
+import { measuredPins } from './measured-pins.ts';
 import {
   CLEAR_LEAD,
   FIT_NEAR_VIEW,
@@ -16,6 +16,7 @@ import {
   OFFER_CLICK,
   OTHER_SHEET,
 } from './offer-rows.ts';
+import type { OfferedPin } from './offered-pin.ts';
 import { featuresOf } from './picture-features.ts';
 import { pinsWithEnds } from './pins-with-ends.ts';
 import { apartM } from './same-view.ts';

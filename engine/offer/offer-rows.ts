@@ -103,3 +103,11 @@ export const OTHER_SHEET = estimateRow(
   [0.7, 1],
   'our choice: on drawn pictures the wrong sheet has 0.4 to 0.6 of the right one’s',
 );
+
+export const LEAST_CORNER = estimateRow(
+  'how much slope a drawn marking must have along its lesser direction against the greater one, squares',
+  0.06,
+  '',
+  [0.05, 0.1],
+  'our choice: a straight line or a piece of a circle has under 0.05 by sampling alone, spots and corners 0.075 and more',
+);

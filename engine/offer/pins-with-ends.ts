@@ -1,4 +1,4 @@
-import type { OfferedPin } from './measured-pins.ts';
+import type { OfferedPin } from './offered-pin.ts';
 
 /** The landmark at the same place after a half turn of the sheet: both signs of its quarter change. */
 export const turnedLandmark = (landmark: string): string =>

@@ -1,4 +1,4 @@
-import type { OfferedPin } from './measured-pins.ts';
+import type { OfferedPin } from './offered-pin.ts';
 
 /**
  * Up to `most` of the pins, far apart in the picture: first the best measured, then always the one farthest from those taken, a badly measured one

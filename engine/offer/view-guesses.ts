@@ -22,9 +22,10 @@ export interface ViewGuess {
 }
 
 /**
- * All ways in which four features together can be the sheet's: four spots, three spots and a line, or two of each, whose
+ * All ways in which four features together can be the sheet's: four spots, or three spots and a line, whose
  * camera can stand in a rink, on the side of −y (the half turn of the sheet looks the same). Each is handed to `take` with its map
- * in a buffer that the next one overwrites. Source: the direct linear map of four points or lines, Hartley & Zisserman 2004, 4.1 (from memory).
+ * in a buffer that the next one overwrites. Two
+ * spots and two lines are not enough: a shear along the line through both spots keeps all four. Source: the direct linear map of four points or lines, Hartley & Zisserman 2004, 4.1 (from memory).
  */
 export const guessViews = (
   rink: Rink,
@@ -59,22 +60,6 @@ export const guessViews = (
       const one = offLine(line, spots[i]!) * (a.xM - xM);
       return one * (offLine(line, spots[j]!) * (b.xM - xM)) > 0;
     };
-    // Two lines.
-    for (let k = 0; k < lines.length; k++) {
-      for (const first of lines[k]!.canBeXM) {
-        if (!sides(lines[k]!, first)) continue;
-        for (let l = k + 1; l < lines.length; l++) {
-          for (const second of lines[l]!.canBeXM) {
-            if (second === first || !sides(lines[l]!, second)) continue;
-            put(0, spots[i]!, a);
-            put(2, spots[j]!, b);
-            putAcross(4, lines[k]!, first);
-            putAcross(6, lines[l]!, second);
-            tryOut(middleXM, middleYM);
-          }
-        }
-      }
-    }
     // A third spot, and with it a line or a fourth.
     for (let k = j + 1; k < spots.length; k++) {
       for (const c of places) {

@@ -61,6 +61,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   defaults: [
     'practice',
     'carry',
+    'offer',
     'track',
     'mends',
     'run',
