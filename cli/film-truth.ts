@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { cameraTrackerOf, type TrackedFrame, type TrackedStretch } from '@icewright/engine';
-import { type Decoder, decoderHere, greyFrames } from './film-truth/grey-frames.ts';
+import { type Decoder, decoderHere, filmFrames } from './film-truth/film-frames.ts';
 import { type Accuracy, type CarryReport, measureCarry } from './film-truth/measure-carry.ts';
+import { type PeopleAccuracy, peopleMeterOf } from './film-truth/measure-people.ts';
 import { type TrackAccuracy, trackMeterOf } from './film-truth/measure-tracks.ts';
 import { type FilmTruth, readTruth } from './film-truth/truth-file.ts';
 
@@ -10,6 +11,7 @@ const HELP = `film-truth: how true pins, pins carried through a pan, and followe
 
   npm run film-truth -- FILM TRUTH [--decoder chromium|ffmpeg] [--step NUMBER] [--until SECONDS] [--seed NUMBER]
                         [--hands SECONDS,… | none] [--who NAME,…] [--json]
+  npm run film-truth -- FILM TRUTH --people [--decoder …] [--until SECONDS] [--seed NUMBER] [--json]
 
 FILM   a film this machine's Chromium (or ffmpeg) decodes
 TRUTH  what is known of it, in the format of fixtures/film-truth/README.md
@@ -20,12 +22,15 @@ Follows the camera from the first picture to the last, pins about one picture a 
 --until 11 follows the first eleven seconds only.
 Where the truth tells where skaters are, they are followed too, each set by hand (a pixel off) every 2, 1 and 4 seconds:
 --hands sets other seconds, or none; --who follows only these, by their ids in the truth.
+--people measures, instead of all that, people found by what is not ice, in about one picture a second: how many of those found are somebody, how many in
+clear view are found, and how far off their feet are.
 --json prints the same as JSON. Ends with 0, or 2 when something cannot be read or decoded.`;
 
 const { values, positionals } = parseArgs({
   options: {
     help: { type: 'boolean' },
     json: { type: 'boolean' },
+    people: { type: 'boolean' },
     decoder: { type: 'string' },
     step: { type: 'string', default: '1' },
     until: { type: 'string', default: 'Infinity' },
@@ -56,6 +61,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   if (handsS.some(seconds => !(seconds > 0))) return refuse('--hands takes seconds, as in 2,1,4, or none.');
   const untilS = Number(values.until);
   if (!(untilS > 0)) return refuse('--until takes seconds, more than 0.');
+  if (values.people) return measureFoundPeople(film, truth, untilS, decoder);
   const followed = truth.frames.filter(({ i, ptsS }) => i % step === 0 && ptsS <= untilS);
   const lastIndex = Number.isFinite(untilS) ? (followed.at(-1)?.i ?? 0) : Number.POSITIVE_INFINITY;
   const startMs = performance.now();
@@ -70,7 +76,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   let trackMs = 0;
   let frameCount = 0;
   try {
-    frameCount = await greyFrames(
+    frameCount = await filmFrames(
       decoder,
       film,
       truth.picture,
@@ -105,6 +111,38 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   );
 }
 
+async function measureFoundPeople(
+  film: string,
+  truth: FilmTruth,
+  untilS: number,
+  decoder: Decoder,
+): Promise<number> {
+  const meter = peopleMeterOf(truth, Number(values.seed), untilS);
+  if (meter.wanted.size === 0) return refuse('The truth does not tell where skaters are.');
+  const lastIndex = Math.max(...meter.wanted);
+  const asked = { step: 1, lastIndex, inColour: true, only: [...meter.wanted] };
+  try {
+    await filmFrames(decoder, film, truth.picture, asked, (frameIndex, rgba, widthPx, heightPx) => {
+      meter.next(frameIndex, { widthPx, heightPx, rgba });
+    });
+  } catch (error) {
+    return refuse(error instanceof Error ? error.message : String(error));
+  }
+  const report = meter.report();
+  return say(values.json ? JSON.stringify({ film, ...report }, null, 2) : peopleWords(report));
+}
+
+function peopleWords(one: PeopleAccuracy): string {
+  const share = (value: number) => `${(100 * value).toFixed(1)} %`;
+  return [
+    `People found in ${one.pictureCount} pictures, each tied by 12 pins a pixel off: ${one.foundCount}`,
+    `  of them somebody      ${share(one.precision)}`,
+    `  found in clear view   ${share(one.recall)}`,
+    `  feet off by           median ${one.footMedianM.toFixed(2)} m, p95 ${one.footP95M.toFixed(2)} m; ellipses that hold ${share(one.heldShare)}`,
+    `  grouped by dress      ${share(one.groupedShare)} with most of their group`,
+  ].join('\n');
+}
+
 /** A second look through the film: where somebody is looked for hangs on how every frame is tied. */
 async function followSkaters(
   film: string,
@@ -117,7 +155,7 @@ async function followSkaters(
   if (handsS.length === 0 || !truth.frames.some(({ skaters }) => skaters !== undefined)) return [];
   const who = values.who.split(',').filter(name => name !== '');
   const meter = trackMeterOf(stretch, truth, handsS, Number(values.seed), who);
-  await greyFrames(
+  await filmFrames(
     decoder,
     film,
     truth.picture,

@@ -47,6 +47,13 @@ export const burnedIn = (path: string): { readonly frame: number; readonly atS: 
     });
 };
 
+/** One picture in grey, line by line, at this size. */
+export const greyAt = (path: string, picture: number, size: { width: number; height: number }): Buffer =>
+  spawnSync('ffmpeg', [
+    ...['-v', 'error', '-i', path, '-vf', `select=eq(n\\,${picture}),scale=${size.width}:${size.height}`],
+    ...['-frames:v', '1', '-f', 'rawvideo', '-pix_fmt', 'gray', '-'],
+  ]).stdout;
+
 /** The loudest of these seconds, dB below full; −91 and less is silence. */
 export const loudestDb = (path: string, fromS: number, lengthS: number): number => {
   const { stderr } = spawnSync('ffmpeg', [

@@ -1,9 +1,10 @@
-import type { Freeze, Placed } from '@icewright/book';
+import type { Freeze, Game, Placed } from '@icewright/book';
 import { newId } from '@icewright/book';
 import type { FilmPoint, IcePoint } from '@icewright/engine';
 import { useMemo, useState } from 'react';
 import { edit, endStep } from '../shell/book.ts';
 import { nextRole } from './people-words.ts';
+import { trackOfPlaced } from './track/track-of-placed.ts';
 
 /** What a press on the picture or on the ice does. */
 export type Tool =
@@ -63,11 +64,12 @@ export const useDesk = (
   gameId: string,
   freezeId: string | undefined,
   kept: Freeze | undefined,
+  tracks: Game['tracks'],
 ): Desk | undefined => {
   const [lying, setLying] = useState<Lying>({ on: undefined, pairs: [] });
   const write = useMemo(
-    () => (freezeId && kept ? writingOf(gameId, freezeId, kept) : undefined),
-    [gameId, freezeId, kept],
+    () => (freezeId && kept ? writingOf(gameId, freezeId, kept, tracks) : undefined),
+    [gameId, freezeId, kept, tracks],
   );
   const own = lying.on === freezeId ? lying : { on: freezeId, pairs: [] };
   const freeze = useMemo(
@@ -106,7 +108,12 @@ const isSame = ([a, b]: Pair, [c, d]: Pair): boolean => (a === c && b === d) || 
 const toolToBegin = (freeze: Freeze): Tool =>
   Object.keys(freeze.pins).length < 4 && !freeze.carried ? { kind: 'pin' } : { kind: 'look' };
 
-const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWriting => {
+const writingOf = (
+  gameId: string,
+  freezeId: string,
+  freeze: Freeze,
+  tracks: Game['tracks'],
+): FreezeWriting => {
   const at = (...path: string[]) => ['freezes', freezeId, ...path];
   const game = () => {
     endStep(gameId);
@@ -114,6 +121,14 @@ const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWrit
   };
   const setOrRemove = (path: string[], value: unknown) =>
     value === undefined ? edit(gameId).remove(path) : edit(gameId).set(path, value);
+  /** Who is followed from here is followed from where his feet are now. */
+  const moveFeet = (id: string, px: FilmPoint) =>
+    edit(gameId).transact(() => {
+      const placed = freeze.skaters[id as keyof Freeze['skaters']];
+      const followed = placed && trackOfPlaced(tracks, freeze, placed);
+      edit(gameId).set(at('skaters', id, 'feet'), px);
+      if (followed) edit(gameId).set(['tracks', followed.track, 'hands', followed.hand, 'feet'], px);
+    });
   return {
     addPin: (landmark, px) => {
       game().set(at('pins', newId<'pin'>()), { landmark, at: px, leftOut: false });
@@ -132,7 +147,7 @@ const writingOf = (gameId: string, freezeId: string, freeze: Freeze): FreezeWrit
     move: (thing, px, by) => {
       const change = by === 'hand' ? game() : edit(gameId);
       if (thing.kind === 'pin') change.set(at('pins', thing.id, 'at'), px);
-      else if (thing.kind === 'skater') change.set(at('skaters', thing.id, 'feet'), px);
+      else if (thing.kind === 'skater') moveFeet(thing.id, px);
       else change.set(at('puck'), { ...freeze.puck, at: px });
     },
     remove: thing => {

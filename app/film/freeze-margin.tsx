@@ -1,5 +1,5 @@
 import { type Game, newId, type Team } from '@icewright/book';
-import type { CarryOption, PassOption } from '@icewright/engine';
+import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import type { ReactNode } from 'react';
 import { PutInMeeting } from '../meeting/put-in-meeting.tsx';
 import { FreezeSheetAct } from '../meeting/sheet/freeze-sheet-act.tsx';
@@ -157,7 +157,7 @@ export function FreezeMargin({
       )}
       {options && <WhatIf view={view} level={team.level} options={options} />}
       <PeopleList desk={desk} view={view} team={team} />
-      <p className="pins-acts">{followed.begin(freeze, desk.chosen)}</p>
+      <p className="pins-acts">{followed.begin(desk.freezeId as Id<'freeze'>, desk.chosen)}</p>
       {isFrozen && followed.section}
       {!pinsFirst && pins}
     </>

@@ -21,7 +21,7 @@ export function useOpenFreeze(
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = rinkOfSheet(sheetOfGame(game, team));
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
-  const desk = useDesk(gameId, freeze && freezeId, freeze);
+  const desk = useDesk(gameId, freeze && freezeId, freeze, game.tracks);
   const view = useMemo(
     () => (desk ? freezeViewOf(desk.freeze, rink, team.lengths) : undefined),
     [desk?.freeze, rink, desk, team.lengths],

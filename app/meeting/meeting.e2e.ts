@@ -1,10 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { ALL_FORMATS, BufferSource, Input } from 'mediabunny';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../test/app-of-file.ts';
-import { burnedCounter, clickFilm, shownFrame, toFilm } from '../../test/film-page.ts';
+import { burnedCounter, clickFilm, filmPath, shownFrame, toFilm } from '../../test/film-page.ts';
 import { pdfWords } from '../../test/pdf-words.ts';
+import { greyAt, hasReelTools } from '../../test/read-reel.ts';
 import { withPage } from '../../test/with-page.ts';
 
 const app = appOfFile();
@@ -153,5 +154,43 @@ it(
       await press.click();
       await press.click();
       await shownFrame(page, 120);
+      if (hasReelTools) await seenInHandout(page, feet);
     }),
 );
+
+/** The first picture of the player's film against the same picture of the game's: they differ where the mark lies, and nowhere else. */
+const seenInHandout = async (page: Page, feet: readonly [number, number]): Promise<void> => {
+  await page.goto(`${app.url}/film/meeting/meeting-together`);
+  await page.locator('.item-head').first().click();
+  await shownFrame(page, 360);
+  await page.keyboard.press('[');
+  await page.keyboard.press('ArrowRight');
+  await shownFrame(page, 361);
+  await page.keyboard.press(']');
+  await page.getByText('for this meeting').waitFor();
+  await page.getByRole('button', { name: 'Hand out to a player' }).click();
+  await page.getByLabel('For', { exact: true }).selectOption({ label: '27 Halvorsby' });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'One page (HTML)' }).click(),
+  ]);
+  const html = readFileSync(await download.path(), 'utf8');
+  const [, bytes] = /src="data:video\/\w+;base64,([^"]+)"/.exec(html)!;
+  const path = `${await download.path()}.film`;
+  writeFileSync(path, Buffer.from(bytes!, 'base64'));
+  const size = { width: 640, height: 360 };
+  const [his, film] = [greyAt(path, 0, size), greyAt(filmPath('B.mp4'), 360, size)];
+  const [x, y] = [feet[0] / 2, feet[1] / 2];
+  let [atMark, elsewhere] = [0, 0];
+  his.forEach((grey, i) => {
+    if (Math.abs(grey - film[i]!) < CLEARLY) return;
+    const apart = [Math.abs((i % size.width) - x), Math.abs(Math.floor(i / size.width) - y)] as const;
+    if (apart[0] < 40 && apart[1] < 25) atMark++;
+    else if (apart[0] > 120 || apart[1] > 60) elsewhere++;
+  });
+  expect(atMark).toBeGreaterThan(40);
+  expect(elsewhere).toBeLessThan(20);
+};
+
+/** Of 255: more than coding a film anew changes a flat place. */
+const CLEARLY = 70;

@@ -12,7 +12,7 @@ import type { Asked, OnFrame } from './on-frame.ts';
 export const chromiumFrames = async (
   executablePath: string,
   film: string,
-  { step, lastIndex }: Asked,
+  { step, lastIndex, inColour = false, only }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const server = createServer(async (request, response) => {
@@ -42,7 +42,9 @@ export const chromiumFrames = async (
     const page = await browser.newPage();
     await page.goto(`http://localhost:${(server.address() as AddressInfo).port}/`);
     await page.setInputFiles('input', film);
-    const answer = await page.evaluate(`(${DECODE})(${step}, ${lastIndex})`);
+    const answer = await page.evaluate(
+      `(${DECODE})(${step}, ${lastIndex}, ${inColour}, ${JSON.stringify(only ?? null)})`,
+    );
     if (typeof answer !== 'number') throw new Error(`Chromium could not read ${film}: ${String(answer)}`);
     return answer;
   } finally {
@@ -55,8 +57,8 @@ const READER = fileURLToPath(
   new URL('../../node_modules/mediabunny/dist/bundles/mediabunny.min.mjs', import.meta.url),
 );
 
-/** Runs in the page. The first plane of a decoded picture is its grey; other kinds go through RGBA. */
-const DECODE = `async (step, lastIndex) => {
+/** Runs in the page. A pixel is one number: its grey, or its four bytes. The first plane of a decoded picture is its grey; other kinds go through RGBA. */
+const DECODE = `async (step, lastIndex, inColour, only) => {
   const { ALL_FORMATS, BlobSource, Input, VideoSampleSink } = await import('/reader.mjs');
   const input = new Input({ formats: ALL_FORMATS, source: new BlobSource(document.querySelector('input').files[0]) });
   const track = await input.getPrimaryVideoTrack();
@@ -78,11 +80,19 @@ const DECODE = `async (step, lastIndex) => {
     }
     return { grey, width, height };
   };
+  const colourOf = async frame => {
+    const { width, height } = frame.visibleRect;
+    const bytes = new Uint8Array(frame.allocationSize({ format: 'RGBA' }));
+    const [{ offset, stride }] = await frame.copyTo(bytes, { format: 'RGBA' });
+    const grey = new Uint32Array(width * height);
+    for (let y = 0; y < height; y++) grey.set(new Uint32Array(bytes.slice(offset + y * stride, offset + y * stride + 4 * width).buffer), y * width);
+    return { grey, width, height };
+  };
   const turned = ({ grey, width, height }) => {
     if (turn === 0) return { grey, width, height };
     const sideways = turn !== 180;
     const [across, down] = sideways ? [height, width] : [width, height];
-    const out = new Uint8Array(grey.length);
+    const out = new grey.constructor(grey.length);
     for (let y = 0; y < down; y++) {
       for (let x = 0; x < across; x++) {
         const from = turn === 90 ? (height - 1 - x) * width + y
@@ -98,9 +108,9 @@ const DECODE = `async (step, lastIndex) => {
     if (sample.timestamp + sample.duration <= 0 && sample.timestamp < 0) { sample.close(); continue; }
     if (count > lastIndex) { sample.close(); break; }
     const index = count++;
-    if (index % step !== 0) { sample.close(); continue; }
+    if (index % step !== 0 || (only && !only.includes(index))) { sample.close(); continue; }
     const frame = sample.toVideoFrame();
-    const { grey, width, height } = turned(await greyOf(frame));
+    const { grey, width, height } = turned(await (inColour ? colourOf : greyOf)(frame));
     frame.close();
     sample.close();
     await fetch('/?index=' + index + '&width=' + width + '&height=' + height, { method: 'POST', body: grey });

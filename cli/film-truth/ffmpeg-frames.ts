@@ -7,7 +7,7 @@ export const hasFfmpeg = (): boolean => spawnSync('ffmpeg', ['-version']).status
 export const ffmpegFrames = async (
   film: string,
   { width, height }: { readonly width: number; readonly height: number },
-  { step, lastIndex }: Asked,
+  { step, lastIndex, inColour = false, only }: Asked,
   onFrame: OnFrame,
 ): Promise<number> => {
   const asked = [
@@ -21,7 +21,7 @@ export const ffmpegFrames = async (
     '-f',
     'rawvideo',
     '-pix_fmt',
-    'gray',
+    inColour ? 'rgba' : 'gray',
     '-',
   ];
   const ffmpeg = spawn('ffmpeg', asked, { stdio: ['ignore', 'pipe', 'pipe'] });
@@ -30,7 +30,7 @@ export const ffmpegFrames = async (
     said += String(chunk);
   });
   const ended = new Promise<number | null>(resolve => ffmpeg.on('close', resolve));
-  const picture = new Uint8Array(width * height);
+  const picture = new Uint8Array(width * height * (inColour ? 4 : 1));
   let filled = 0;
   let count = 0;
   for await (const chunk of ffmpeg.stdout as AsyncIterable<Buffer>) {
@@ -40,7 +40,7 @@ export const ffmpegFrames = async (
       filled += part.length;
       at += part.length;
       if (filled < picture.length) continue;
-      if (count % step === 0) onFrame(count, picture, width, height);
+      if (count % step === 0 && (only?.includes(count) ?? true)) onFrame(count, picture, width, height);
       count++;
       filled = 0;
     }

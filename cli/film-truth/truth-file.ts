@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { RinkSize } from '@icewright/engine';
 
 /** A film whose every position is known: fixtures/film-truth/README.md tells the format. */
 export interface FilmTruth {
@@ -7,7 +8,7 @@ export interface FilmTruth {
   readonly lens: { readonly k1: number };
   /** Left, top, right, bottom of what is drawn over the picture, pixels. */
   readonly overlays: readonly { readonly rect: readonly [number, number, number, number] }[];
-  readonly rink: { readonly landmarksM: Readonly<Record<string, readonly [number, number]>> };
+  readonly rink: RinkSize & { readonly landmarksM: Readonly<Record<string, readonly [number, number]>> };
   readonly frames: readonly TruthFrame[];
 }
 

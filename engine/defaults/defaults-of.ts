@@ -13,6 +13,7 @@ import * as featureRows from '../offer/feature-rows.ts';
 import * as offerRows from '../offer/offer-rows.ts';
 import * as viewRows from '../offer/view-rows.ts';
 import { PASS_ROWS } from '../pass/pass-rows.ts';
+import * as peopleRows from '../people/people-rows.ts';
 import * as meetingRows from '../practice/meeting-rows.ts';
 import * as netRows from '../puck/net-rows.ts';
 import { PUCK_ROWS } from '../puck/puck-rows.ts';
@@ -67,6 +68,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
   },
   { name: 'Carrying pins through a pan', rows: rowsIn(carryRows) },
   { name: 'Following skaters on film', rows: rowsIn(trackRows) },
+  { name: 'People found in a picture', rows: rowsIn(peopleRows) },
   { name: 'Ideas and likeness to the game', rows: rowsIn(ideasRows) },
   { name: 'Habits and change', rows: [CHANGE_TO_SEE, POWER, LEAST_KAPPA, HALF_TIME] },
   { name: 'Meetings', rows: rowsIn(meetingRows) },

@@ -233,3 +233,19 @@ export const LEAST_WAY = estimateRow(
   [1, 4],
   'our choice: about what standing and drifting makes',
 );
+
+export const RUN_UP_FROM = estimateRow(
+  'speed at the beginning of a stretch of film from which a skater gets a run-up in its drill',
+  1,
+  'm/s',
+  [0.5, 2],
+  'our choice: slower is a drift, which two strides make',
+);
+
+export const RUN_UP_MOST = estimateRow(
+  'longest run-up to the beginning of a stretch of film',
+  15,
+  'm',
+  [10, 20],
+  'our choice: every level is within a tenth of its top speed by then, and a longer one takes the drill into the other zone',
+);

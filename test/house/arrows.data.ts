@@ -42,6 +42,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   carry: ['film', 'rink', 'random', 'statistics', 'units'],
   offer: ['film', 'rink', 'random', 'units'],
   track: ['carry', 'film', 'skater', 'rink', 'random', 'units'],
+  people: ['track', 'film', 'rink', 'random', 'units'],
   habit: ['film', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
   ideas: [
     'run',
@@ -63,6 +64,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
     'carry',
     'offer',
     'track',
+    'people',
     'mends',
     'run',
     'motion',

@@ -107,6 +107,6 @@ export const whenSeen = (
     last++;
   return last === frameIndex && freeze ? still : { fromS: filmTimeS, toS: timeOfFrame(index, last) };
 };
-const SEEN_FOR_S = 3;
+export const SEEN_FOR_S = 3;
 
 const apart = (a: IcePoint, b: IcePoint): number => Math.hypot(a.xM - b.xM, a.yM - b.yM);

@@ -22,7 +22,11 @@ export const placeNow = (
 ): PlaceNow | undefined => {
   if (place.track) {
     const track = game.tracks[place.track];
-    return track && whereIs(track, filmTimeS);
+    const at = track && whereIs(track, filmTimeS);
+    if (at || !place.placed) return at;
+    // Not found yet, or no longer followed: in the picture of his freeze he still stands where he was placed.
+    const standsS = game.freezes[place.placed.freeze]?.filmTimeS ?? Number.NaN;
+    if (!(Math.abs(standsS - filmTimeS) <= SLACK_S)) return undefined;
   }
   if (place.placed) {
     const { freeze, placed } = place.placed;

@@ -3,7 +3,15 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { clickFilm, jumpTo, onPage, shownFrame, toFilm, withFreshPage } from '../../../test/film-page.ts';
+import {
+  clickFilm,
+  distance,
+  jumpTo,
+  onPage,
+  shownFrame,
+  toFilm,
+  withFreshPage,
+} from '../../../test/film-page.ts';
 
 const app = appOfFile();
 
@@ -55,18 +63,16 @@ it('lays marks on the ice of a frozen picture, moves them, keeps the picture, an
     await expect.poll(() => page.locator('.marks-drawn text').allTextContents()).toContain('late again');
 
     // Two places in one pull: the distance is said with its ±.
-    const [from, to] = [await onPage(page, feet[4]!), await onPage(page, feet[0]!)];
     await act(page, 'Link');
-    await page.mouse.move(from.x, from.y);
-    await page.mouse.down();
-    await page.mouse.move(to.x, to.y, { steps: 3 });
-    await page.mouse.up();
+    await pull(page, feet[4]!, feet[0]!);
     await expect
       .poll(() => page.locator('.marks-drawn text').allTextContents())
       .toEqual(expect.arrayContaining([expect.stringMatching(/^\d+\.\d ± \d\.\d m$/)]));
     expect(await page.locator('.marks-name').allTextContents()).toEqual(
       expect.arrayContaining(['seconds', expect.stringMatching(/^Link \S+ to \S+$/)]),
     );
+
+    await dragBothEnds(page, feet);
 
     // A zone by keys alone: the crosshair to each corner, Enter; Enter once more at the last closes it.
     await act(page, 'Zone');
@@ -87,6 +93,12 @@ it('lays marks on the ice of a frozen picture, moves them, keeps the picture, an
     await page.keyboard.press('Control+z');
     await expect.poll(() => page.locator('.mark-grip').count()).toBe(3);
     expect(await seriousViolations(page)).toEqual([]);
+    // An arrow and a lane in one pull each, and then each of their ends by itself.
+    for (const kind of ['Arrow', 'Lane']) {
+      await act(page, kind);
+      await pull(page, clearOf(feet, 0), clearOf(feet, 1));
+      await dragBothEnds(page, feet);
+    }
 
     // The picture as a file of the film's own size, with the marks in it.
     const [download] = await Promise.all([
@@ -121,6 +133,42 @@ it('lays marks on the ice of a frozen picture, moves them, keeps the picture, an
     await page.keyboard.press('k');
   });
 });
+
+type Px = readonly [number, number];
+
+const pull = async (page: Page, from: Px, to: Px): Promise<void> => {
+  const [a, b] = [await onPage(page, from), await onPage(page, to)];
+  await page.mouse.move(a.x, a.y);
+  await page.mouse.down();
+  await page.mouse.move(b.x, b.y, { steps: 3 });
+  await page.mouse.up();
+};
+
+/** Places on the ice of the picture with nobody near, each as far from the others as a mark is long. */
+const clearOf = (feet: readonly Px[], nth: number): Px => {
+  const found: Px[] = [];
+  for (let y = 300; y <= 560; y += 65)
+    for (let x = 200; x <= 1100; x += 60)
+      if ([...feet, ...found].every(one => distance(one, [x, y]) > 110)) found.push([x, y]);
+  return found[nth]!;
+};
+
+/** Pulls each end of the chosen mark to a free place: that end goes there, and the other one stays. */
+const dragBothEnds = async (page: Page, feet: readonly Px[]): Promise<void> => {
+  const handles = page.locator('.mark-handle');
+  const places = () =>
+    handles.evaluateAll(all =>
+      all.map(one => [Number(one.getAttribute('cx')), Number(one.getAttribute('cy'))] as const),
+    );
+  await expect.poll(() => handles.count()).toBe(2);
+  for (const end of [0, 1]) {
+    const before = await places();
+    const to = clearOf(feet, 2 + end);
+    await pull(page, before[end]!, to);
+    await expect.poll(async () => distance((await places())[end]!, to)).toBeLessThan(3);
+    expect(distance((await places())[1 - end]!, before[1 - end]!)).toBeLessThan(1);
+  }
+};
 
 /** How many clearly dark pixels lie round a place in a PNG, and in the film's own picture on the page. */
 const inkRoundFeet = (

@@ -1,16 +1,35 @@
-import { type Freeze, newId, type Placed, type Track } from '@icewright/book';
+import { type Freeze, type Game, newId, type Placed, type Track } from '@icewright/book';
 import type { FilmPoint, Id, Look } from '@icewright/engine';
 import { edit, endStep, keepWorkedOut } from '../../shell/book.ts';
+import { marksGoingAlong } from '../marks/marks-going-along.ts';
 
 type Hand = Track['hands'][Id<'hand'>];
 
-/** A skater placed in a freeze begins to be followed: his feet there are the first hand. */
-export const beginTrack = (gameId: string, freeze: Freeze, placed: Placed): Id<'track'> => {
-  const id = newId<'track'>();
-  const { side, kind, role, skater, feet } = placed;
-  const hand: Hand = { frameIndex: freeze.frameIndex, filmTimeS: freeze.filmTimeS, feet };
+/** Skaters placed in a freeze begin to be followed: their feet there are the first hands, and marks that hang on them go along. */
+export const beginTracks = (
+  gameId: string,
+  game: Pick<Game, 'freezes' | 'marks'>,
+  freezeId: Id<'freeze'>,
+  placedIds: readonly string[],
+  endS: number,
+): Id<'track'>[] => {
+  const freeze = game.freezes[freezeId];
+  if (!freeze) return [];
+  const begun = new Map(placedIds.map(placed => [placed, newId<'track'>()]));
   endStep(gameId);
-  edit(gameId).set(['tracks', id], {
+  const change = edit(gameId);
+  change.transact(() => {
+    for (const [placed, track] of begun)
+      change.set(['tracks', track], trackFrom(freeze, freeze.skaters[placed as Id<'placed'>]!));
+    for (const [id, mark] of marksGoingAlong(game.marks, freezeId, freeze, begun, endS))
+      change.set(['marks', id], mark);
+  });
+  return [...begun.values()];
+};
+
+const trackFrom = (freeze: Freeze, { side, kind, role, skater, feet }: Placed): Track => {
+  const hand: Hand = { frameIndex: freeze.frameIndex, filmTimeS: freeze.filmTimeS, feet };
+  return {
     film: freeze.film,
     side,
     kind,
@@ -19,8 +38,7 @@ export const beginTrack = (gameId: string, freeze: Freeze, placed: Placed): Id<'
     attacks: freeze.attacks,
     hands: { [newId<'hand'>()]: hand },
     madeAt: new Date().toISOString(),
-  } satisfies Track);
-  return id;
+  };
 };
 
 /** Feet set by hand in one frame: the hand that is there moves, or a new one comes. By keys many small moves are one step of undo. */

@@ -1,4 +1,4 @@
-import type { Freeze, Game, Team } from '@icewright/book';
+import type { Game, Team } from '@icewright/book';
 import {
   type FilmPoint,
   gapOverTime,
@@ -18,8 +18,9 @@ import { TimeChart } from './time-chart.tsx';
 import { type DrawnTrack, TrackLayer } from './track-layer.tsx';
 import { TrackMap } from './track-map.tsx';
 import type { Tied } from './track-messages.ts';
+import { trackOfPlaced } from './track-of-placed.ts';
 import { TrackReadings } from './track-readings.tsx';
-import { beginTrack, handAt, looksOf, removeHand, removeTrack, setHand } from './track-writing.ts';
+import { beginTracks, handAt, looksOf, removeHand, removeTrack, setHand } from './track-writing.ts';
 import { TracksSection } from './tracks-section.tsx';
 import { useFollowingSkaters } from './use-following-skaters.ts';
 import './track.css';
@@ -33,7 +34,7 @@ export interface Followed {
   /** Beside it: who, the ice, the figures. */
   readonly section: ReactNode;
   /** In a freeze: begin to follow those placed. */
-  readonly begin: (freeze: Freeze, chosen: string | undefined) => ReactNode;
+  readonly begin: (freezeId: Id<'freeze'>, chosen: string | undefined) => ReactNode;
 }
 
 export const useFollowed = ({
@@ -175,38 +176,33 @@ export const useFollowed = ({
         />
       )}
       <p className="pins-acts">
-        <DrillOfStretch gameId={gameId} game={game} team={team} tracks={tracks} />
+        <DrillOfStretch gameId={gameId} game={game} team={team} rink={rink} tracks={tracks} />
       </p>
     </section>
   );
 
-  const begin = (freeze: Freeze, chosenPlaced: string | undefined) => {
+  const begin = (freezeId: Id<'freeze'>, chosenPlaced: string | undefined) => {
+    const freeze = game.freezes[freezeId];
+    if (!freeze) return null;
     const notYet =
       cannotFollow ?? (fitAt(freeze.frameIndex) ? undefined : 'the pins are not carried to this frame');
-    const followed = new Set(
-      tracks.flatMap(({ track }) =>
-        Object.values(track.hands)
-          .filter(hand => hand.frameIndex === freeze.frameIndex)
-          .map(() => `${track.side}:${track.role}`),
-      ),
-    );
     const fresh = Object.entries(freeze.skaters).filter(
-      ([, one]) => !followed.has(`${one.side}:${one.role}`),
+      ([, placed]) => trackOfPlaced(game.tracks, freeze, placed) === undefined,
     );
-    const one = fresh.find(([id]) => id === chosenPlaced)?.[1];
-    const start = (placed: readonly (typeof fresh)[number][1][]) => {
-      const ids = placed.map(each => beginTrack(gameId, freeze, each));
-      setChosen(ids[0]);
+    const one = fresh.find(([id]) => id === chosenPlaced);
+    const start = (placed: typeof fresh) => {
+      const ids = placed.map(([id]) => id);
+      setChosen(beginTracks(gameId, game, freezeId, ids, player.film.index.endS)[0]);
     };
     return (
       <>
         {one && (
           <Act notNow={notYet} onPress={() => start([one])}>
-            Follow {one.role} through the film
+            Follow {one[1].role} through the film
           </Act>
         )}
         {fresh.length > 1 && (
-          <Act notNow={notYet} onPress={() => start(fresh.map(([, each]) => each))}>
+          <Act notNow={notYet} onPress={() => start(fresh)}>
             Follow all {fresh.length}
           </Act>
         )}

@@ -12,7 +12,7 @@ export const decoderHere = (wanted: string | undefined): Decoder | undefined => 
 };
 
 /** Decodes a film picture by picture and hands on those asked for; answers how many there were up to the last of them. Memory stays that of a few pictures. */
-export const greyFrames = (
+export const filmFrames = (
   decoder: Decoder,
   film: string,
   size: { readonly width: number; readonly height: number },

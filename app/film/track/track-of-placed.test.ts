@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest';
+import { trackOfPlaced } from './track-of-placed.ts';
+
+const hand = (xPx: number, frameIndex = 90) => ({ frameIndex, filmTimeS: 3, feet: { xPx, yPx: 5 } });
+const track = (change: object) => ({ film: 'f', side: 'us', role: 'F1', hands: { h: hand(1) }, ...change });
+const placed = (change: object) => ({
+  side: 'us',
+  kind: 'skater',
+  role: 'F1',
+  feet: { xPx: 1, yPx: 5 },
+  ...change,
+});
+const found = (tracks: object, of: object) =>
+  trackOfPlaced(tracks as never, { film: 'f', frameIndex: 90 } as never, placed(of) as never)?.track;
+
+it('the track of a placed skater is that with a hand on his feet; else of the same person, else of the same role', () => {
+  const tracks = {
+    role: track({ hands: { h: hand(50) } }),
+    person: track({ role: 'D1', skater: 's', hands: { h: hand(60) } }),
+    feet: track({ role: 'F3', hands: { h: hand(1) } }),
+  };
+  expect(found(tracks, { skater: 's' })).toBe('feet');
+  expect(found(tracks, { skater: 's', feet: { xPx: 8, yPx: 5 } })).toBe('person');
+  expect(found(tracks, { feet: { xPx: 8, yPx: 5 } })).toBe('role');
+});
+
+it('nobody of the other side, of another film or of another picture is', () => {
+  expect(found({ a: track({ side: 'them' }) }, {})).toBeUndefined();
+  expect(found({ a: track({ film: 'g' }) }, {})).toBeUndefined();
+  expect(found({ a: track({ hands: { h: hand(1, 91) } }) }, {})).toBeUndefined();
+});

@@ -1,0 +1,75 @@
+import { estimateRow, type Row } from '../units/provenance.ts';
+
+const DRAWN = 'our choice, set on two drawn films with truth and held on two others';
+
+export const UNLIKE_ICE: Row = estimateRow(
+  'how far a colour must lie from that of the ice around it to be something else (of 255)',
+  26,
+  '',
+  [15, 50],
+  'our choice: about ten times what the noise of a film makes of bare ice',
+);
+
+export const PAINT_REACH: Row = estimateRow(
+  'how far from where the rink has paint its colours still count as paint',
+  0.2,
+  'm',
+  [0.1, 0.4],
+  'our choice: what pins leave open, and the blur of an edge',
+);
+
+export const DARKEST_SHADOW: Row = estimateRow(
+  'share of its light that shadowed ice keeps',
+  0.72,
+  '',
+  [0.5, 0.9],
+  'our choice: rinks are lit from all over, so nobody throws a dark shadow',
+);
+
+export const FOUND_HEIGHT: Row = estimateRow(
+  'height of a skater with helmet and skates, bent as he skates, where people are looked for',
+  1.45,
+  'm',
+  [1.2, 1.9],
+  'our choice: about four fifths of 1.8 m on skates',
+);
+
+export const FOUND_HALF_WIDTH: Row = estimateRow(
+  'half the width of a body, where people are looked for',
+  0.24,
+  'm',
+  [0.18, 0.35],
+  'our choice: trunk and legs without arms and stick',
+);
+
+export const LEAST_BODY: Row = estimateRow(
+  'how much more of a body’s outline than of what is beside it must be no ice',
+  0.32,
+  '',
+  [0.25, 0.5],
+  DRAWN,
+);
+
+export const HALF_STANCE: Row = estimateRow(
+  'how much nearer to the camera the nearer skate’s edge lies than the middle between the skates',
+  0.3,
+  'm',
+  [0.15, 0.45],
+  DRAWN,
+);
+
+export const FOUND_FOOT_SD: Row = estimateRow(
+  'how well a found body tells the middle between its skates (sd, each way)',
+  0.28,
+  'm',
+  [0.15, 0.5],
+  DRAWN,
+);
+
+export const SAME_PERSON: Row = estimateRow(
+  'distance within which somebody found is taken for somebody placed already',
+  1,
+  'm',
+  [0.6, 1.5],
+  'our choice: two bodies stand hardly nearer, and a found foot is rarely so far off',
+);
