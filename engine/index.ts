@@ -97,6 +97,7 @@ export * from './pass/pass-parts.ts';
 export * from './pass/pass-rows.ts';
 export * from './people/colour-picture.ts';
 export * from './people/find-people.ts';
+export * from './people/goalie-among.ts';
 export * from './people/people-rows.ts';
 export * from './practice/block-times.ts';
 export * from './practice/meeting-rows.ts';

@@ -68,14 +68,8 @@ export function FilmRoom({
   const [isSecond, setSecond] = useState(false);
   /** Where the chosen moment opens beside the picture, while no freeze lies there. */
   const [beside, setBeside] = useState<HTMLElement | null>(null);
-  const { rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } = useOpenFreeze(
-    gameId,
-    game,
-    team,
-    partId,
-    player,
-    freezeId,
-  );
+  const { offer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } =
+    useOpenFreeze(gameId, game, team, partId, player, freezeId);
   const carried = useCarried(player, game, partId, rink, team.lengths);
   const followed = useFollowed({ gameId, game, team, film: partId, player, rink, ...carried });
   const marks = useMarks({ gameId, game, film: partId, player, team, rink, carriedAt: carried.fitAt });
@@ -191,14 +185,7 @@ export function FilmRoom({
           >
             {(unit, canvas) =>
               desk && view && isFrozen ? (
-                <FreezeLayer
-                  desk={desk}
-                  view={view}
-                  shown={shown}
-                  options={drawn}
-                  filmPerScreen={unit}
-                  canvas={canvas}
-                />
+                <FreezeLayer {...{ desk, view, shown, canvas, offer }} options={drawn} filmPerScreen={unit} />
               ) : (
                 followed.layer(unit)
               )
@@ -244,7 +231,20 @@ export function FilmRoom({
         <aside className="film-right" aria-label={desk ? 'The freeze' : 'Beside the film'}>
           {desk && view ? (
             <FreezeMargin
-              {...{ gameId, game, team, desk, view, shown, setShown, options, drawn, isFrozen, followed }}
+              {...{
+                gameId,
+                game,
+                team,
+                desk,
+                view,
+                shown,
+                setShown,
+                options,
+                drawn,
+                isFrozen,
+                followed,
+                offer,
+              }}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
                 view.fit && !view.isCarried && frozenAt !== undefined ? carried.others(frozenAt) : undefined

@@ -49,12 +49,13 @@ export const sceneOfFreeze = (freeze: Freeze, fit: PinFit, rink: Rink): SceneOfF
     fit,
     rink,
     attacks: freeze.attacks,
-    skaters: Object.entries(freeze.skaters).map(([id, { side, kind, role, feet }]) => ({
+    skaters: Object.entries(freeze.skaters).map(([id, { side, kind, role, feet, feetSdPx }]) => ({
       id,
       side,
       kind,
       role,
       feetPx: feet,
+      ...(feetSdPx === undefined ? {} : { footSdPx: feetSdPx }),
     })),
     ...(freeze.puck
       ? {

@@ -49,6 +49,8 @@ export interface FreezeWriting {
   renamePin(id: string, landmark: string): void;
   leaveOut(id: string, leftOut: boolean): void;
   addSkater(side: Placed['side'], kind: Placed['kind'], feet: FilmPoint): string;
+  /** Somebody found in the picture, or several in one step. */
+  addFound(side: Placed['side'], people: readonly FoundFeet[]): void;
   setSkater(id: string, change: Partial<Pick<Placed, 'role' | 'skater' | 'side' | 'kind'>>): void;
   /** By keys many small moves are one step of undo; by hand each is one. */
   move(thing: Thing, at: FilmPoint, by: 'hand' | 'keys'): void;
@@ -58,6 +60,8 @@ export interface FreezeWriting {
   setGhost(id: string, atM: IcePoint | undefined): void;
   set(field: 'title' | 'attacks' | 'habit', value: string | undefined): void;
 }
+
+export interface FoundFeet extends Required<Pick<Placed, 'feet' | 'feetSdPx' | 'kind'>> {}
 
 /** The desk of the open freeze; undefined while none is open. Another freeze begins with a clean desk. */
 export const useDesk = (
@@ -127,6 +131,8 @@ const writingOf = (
       const placed = freeze.skaters[id as keyof Freeze['skaters']];
       const followed = placed && trackOfPlaced(tracks, freeze, placed);
       edit(gameId).set(at('skaters', id, 'feet'), px);
+      // A hand has put them there now.
+      edit(gameId).remove(at('skaters', id, 'feetSdPx'));
       if (followed) edit(gameId).set(['tracks', followed.track, 'hands', followed.hand, 'feet'], px);
     });
   return {
@@ -139,6 +145,19 @@ const writingOf = (
       const id = newId<'placed'>();
       game().set(at('skaters', id), { side, kind, role: nextRole(freeze, side, kind), feet });
       return id;
+    },
+    addFound: (side, people) => {
+      const change = game();
+      change.transact(() => {
+        let skaters: Freeze['skaters'] = freeze.skaters;
+        for (const { feet, feetSdPx, kind } of people) {
+          const id = newId<'placed'>();
+          const one = { side, kind, role: nextRole({ skaters }, side, kind), feet, feetSdPx };
+          change.set(at('skaters', id), one);
+          skaters = { ...skaters, [id]: one };
+        }
+      });
+      endStep(gameId);
     },
     setSkater: (id, change) =>
       edit(gameId).transact(() => {

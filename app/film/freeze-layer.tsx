@@ -6,6 +6,8 @@ import type { FreezeView } from './freeze-view.ts';
 import { arrowOf, pixelsOf } from './key-steps.ts';
 import { drawLoupe, loupePlace } from './loupe.ts';
 import { OptionMarks } from './option-marks.tsx';
+import { OfferRings } from './people/offer-rings.tsx';
+import type { PeopleOffer } from './people/use-people-offer.ts';
 import { pictureWordsOf } from './picture-word-places.ts';
 import { pressAt } from './press-at.ts';
 import type { Shown } from './shown.ts';
@@ -18,6 +20,7 @@ export function FreezeLayer({
   options,
   filmPerScreen,
   canvas,
+  offer,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
@@ -25,6 +28,7 @@ export function FreezeLayer({
   readonly options: readonly (PassOption | CarryOption)[];
   readonly filmPerScreen: number;
   readonly canvas: HTMLCanvasElement | null;
+  readonly offer: PeopleOffer;
 }) {
   const layer = useRef<SVGSVGElement>(null);
   const loupe = useRef<HTMLCanvasElement>(null);
@@ -165,6 +169,7 @@ export function FreezeLayer({
         <title>Marks on the frozen picture</title>
         <OptionMarks view={view} options={options} words={words} unit={unit} />
         <FreezeMarks desk={desk} view={view} shown={shown} words={words} unit={unit} />
+        <OfferRings offer={offer} desk={desk} view={view} unit={unit} />
         {cross && <Crosshair at={cross} unit={unit} />}
       </svg>
       <canvas ref={loupe} className="loupe" hidden />

@@ -15,6 +15,7 @@ import { IdeasSection } from './ideas/ideas-section.tsx';
 import { latestPinned } from './make-freeze.ts';
 import { type OptionsView, optionKey } from './options-of.ts';
 import { OptionsTable } from './options-table.tsx';
+import type { PeopleOffer } from './people/use-people-offer.ts';
 import { PeopleList } from './people-list.tsx';
 import { PinsList } from './pins-list.tsx';
 import { Readings } from './readings.tsx';
@@ -36,6 +37,7 @@ export function FreezeMargin({
   options,
   drawn,
   isFrozen,
+  offer,
   carriedHere,
   others,
   followed,
@@ -52,6 +54,7 @@ export function FreezeMargin({
   readonly options: OptionsView | undefined;
   readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
+  readonly offer: PeopleOffer;
   /** What carried pins say of the frame that is shown, while it is not this one. */
   readonly carriedHere: ReactNode;
   /** Carrying these pins to other frames. */
@@ -101,7 +104,7 @@ export function FreezeMargin({
       {carriedHere}
       {!isFrozen && followed.section}
       <figure>
-        <IceMap desk={desk} view={view} shown={shown} drawn={drawn} />
+        <IceMap desk={desk} view={view} shown={shown} drawn={drawn} offered={offer.offered} />
       </figure>
       {view.isCarried && <CarriedNote view={view} />}
       <p className="pins-acts tools">
@@ -156,7 +159,7 @@ export function FreezeMargin({
         />
       )}
       {options && <WhatIf view={view} level={team.level} options={options} />}
-      <PeopleList desk={desk} view={view} team={team} />
+      <PeopleList {...{ desk, view, team, offer, isFrozen }} />
       <p className="pins-acts">{followed.begin(desk.freezeId as Id<'freeze'>, desk.chosen)}</p>
       {isFrozen && followed.section}
       {!pinsFirst && pins}

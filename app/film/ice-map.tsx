@@ -16,6 +16,8 @@ import type { FreezeView } from './freeze-view.ts';
 import { MapPeople } from './map-people.tsx';
 import { MapPins } from './map-pins.tsx';
 import { MapWords, mapWordsOf, placeOnIce } from './map-words.tsx';
+import { MapOffered } from './people/map-offered.tsx';
+import type { OfferedPerson } from './people/offered-people.ts';
 import type { Shown } from './shown.ts';
 
 /** The frozen picture on the ice: who stands where with the 95 % ellipse, the limit of the picture, pins, wanted places. */
@@ -24,12 +26,15 @@ export function IceMap({
   view,
   shown,
   drawn,
+  offered,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly shown: Shown;
   /** Lanes and bank passes, drawn under the people. */
   readonly drawn: readonly (PassOption | CarryOption)[];
+  /** Found in the picture and not taken. */
+  readonly offered: readonly OfferedPerson[];
 }) {
   const svg = useRef<SVGSVGElement>(null);
   const box = useMemo(() => boxOf(view, desk.tool.kind === 'pin'), [view, desk.tool.kind]);
@@ -48,6 +53,7 @@ export function IceMap({
             for (const one of view.ice?.scene.skaters ?? []) drawErrorEllipse(pen, one.atM, one.covM2);
             const puck = view.ice?.scene.puck;
             if (puck) drawErrorEllipse(pen, puck.atM, puck.covM2);
+            for (const one of offered) drawErrorEllipse(pen, one.atM, one.covM2);
           }
           for (const { placed, atM } of view.people) {
             if (!placed.ghostM || !atM) continue;
@@ -60,7 +66,7 @@ export function IceMap({
         },
         { k },
       ),
-    [view, desk.pairs, shown.ellipses, drawn, k],
+    [view, desk.pairs, shown.ellipses, drawn, offered, k],
   );
   const words = useMemo(() => mapWordsOf(view, desk.pairs, drawn, k), [view, desk.pairs, drawn, k]);
   const icePoint = (event: { clientX: number; clientY: number }): IcePoint | undefined => {
@@ -85,6 +91,7 @@ export function IceMap({
       <g dangerouslySetInnerHTML={{ __html: ground }} />
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: marks }} />
+      {desk.tool.kind !== 'pin' && <MapOffered offered={offered} k={k} />}
       <MapPins desk={desk} view={view} k={k} />
       {desk.tool.kind !== 'pin' && (
         <>

@@ -4,6 +4,7 @@ import {
   type Estimate,
   type FilmPoint,
   FOOT_SD,
+  FOUND_FOOT_SD,
   SURELY_SDS,
 } from '@icewright/engine';
 import { LENGTH_UNIT, type Lengths, lengthNumberSaid, numberSaid } from '../parts/figures.ts';
@@ -31,8 +32,9 @@ export const measureOf = (view: FreezeView, [aId, bId]: Pair): PairMeasure | und
   if (!a || !b) return undefined;
   const names = [nameOf(view, aId), nameOf(view, bId)] as const;
   if (!view.fit) return { a, b, names };
-  const distance = distanceBetween(view.fit, a, b);
-  const along = alongOffset(view.fit, a, b, view.freeze.attacks);
+  const sdPx = [feetSdOf(view, aId), feetSdOf(view, bId)] as const;
+  const distance = distanceBetween(view.fit, a, b, sdPx);
+  const along = alongOffset(view.fit, a, b, view.freeze.attacks, sdPx);
   return {
     a,
     b,
@@ -52,6 +54,9 @@ export const measureOf = (view: FreezeView, [aId, bId]: Pair): PairMeasure | und
 export const placeOf = ({ freeze }: FreezeView, id: string): FilmPoint | undefined =>
   id === 'puck' ? freeze.puck?.at : freeze.skaters[id as keyof typeof freeze.skaters]?.feet;
 
+const feetSdOf = ({ freeze }: FreezeView, id: string): number =>
+  freeze.skaters[id as keyof typeof freeze.skaters]?.feetSdPx ?? FOOT_SD.value;
+
 export const nameOf = ({ freeze }: FreezeView, id: string): string =>
   id === 'puck' ? 'the puck' : (freeze.skaters[id as keyof typeof freeze.skaters]?.role ?? 'someone gone');
 
@@ -64,11 +69,17 @@ export const lengthFigure = ({ value, sd }: Estimate, lengths: Lengths): Figure 
 export const measuredWhy = (view: FreezeView): string => {
   const pins = view.pins.filter(pin => !pin.leftOut).length;
   if (view.isCarried) {
-    return `Measured on the ice through pins carried from frame ${view.freeze.carried?.from.join(' and ')} by following the camera. ± is 95 %: it holds the pins' own error, that of every step of the camera since, and of the feet (within ${FOOT_SD.value} px, ${FOOT_SD.status}: ${FOOT_SD.source}). What is shared by both counts once.`;
+    return `Measured on the ice through pins carried from frame ${view.freeze.carried?.from.join(' and ')} by following the camera. ± is 95 %: it holds the pins' own error, that of every step of the camera since, and of the feet (within ${FOOT_SD.value} px, ${FOOT_SD.status}: ${FOOT_SD.source}${foundSaid(view)}). What is shared by both counts once.`;
   }
   const sd = view.fit?.pinSdPx ?? view.freeze.clickSdPx;
-  return `Measured on the ice through ${pins} pins. ± is 95 %: pins hit their marks within ${numberSaid(sd)} px${view.fit?.sdRaised ? ' (as their own residuals show)' : ''}, feet within ${FOOT_SD.value} px (${FOOT_SD.status}: ${FOOT_SD.source}). The pins' error is shared by both, so it counts once.`;
+  return `Measured on the ice through ${pins} pins. ± is 95 %: pins hit their marks within ${numberSaid(sd)} px${view.fit?.sdRaised ? ' (as their own residuals show)' : ''}, feet within ${FOOT_SD.value} px (${FOOT_SD.status}: ${FOOT_SD.source})${foundSaid(view)}. The pins' error is shared by both, so it counts once.`;
 };
+
+/** Who was taken from an offer has a ± of his own until a hand has moved him. */
+const foundSaid = ({ freeze }: FreezeView): string =>
+  Object.values(freeze.skaters).some(one => one.feetSdPx !== undefined)
+    ? `, and those that were found and not moved since within ${FOUND_FOOT_SD.value} m (${FOUND_FOOT_SD.status}: ${FOUND_FOOT_SD.source})`
+    : '';
 
 const aheadWords = ([a, b]: readonly [string, string], { value, sd }: Estimate): string => {
   if (Math.abs(value) <= SURELY_SDS * sd) return `${a} level with ${b}, within the ±`;

@@ -2,6 +2,8 @@ import type { Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
+import { OfferAct, OfferPanel } from './people/offer-panel.tsx';
+import type { PeopleOffer } from './people/use-people-offer.ts';
 import { personWords } from './people-words.ts';
 import { SkaterOptions } from './skater-options.tsx';
 
@@ -10,10 +12,14 @@ export function PeopleList({
   desk,
   view,
   team,
+  offer,
+  isFrozen,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly team: Team;
+  readonly offer: PeopleOffer;
+  readonly isFrozen: boolean;
 }) {
   const { freeze } = view;
   const side = (which: 'us' | 'them') => view.people.filter(one => one.placed.side === which);
@@ -38,7 +44,9 @@ export function PeopleList({
         <Act isOn={desk.tool.kind === 'puck'} onPress={() => toggle(desk, 'puck')}>
           Puck
         </Act>
+        <OfferAct offer={offer} view={view} isFrozen={isFrozen} />
       </p>
+      <OfferPanel offer={offer} />
       {(['us', 'them'] as const).map(which =>
         side(which).length === 0 ? null : (
           <p key={which} className="people-line">

@@ -14,7 +14,11 @@ export const skaterWords = (id: keyof Team['skaters'] | undefined, team: Team): 
 };
 
 /** The next free role on a side: our F1, D1 …, their X1, X2 … */
-export const nextRole = (freeze: Freeze, side: Placed['side'], kind: Placed['kind']): string => {
+export const nextRole = (
+  freeze: Pick<Freeze, 'skaters'>,
+  side: Placed['side'],
+  kind: Placed['kind'],
+): string => {
   if (kind === 'goalie') return 'G';
   const taken = new Set(
     Object.values(freeze.skaters)

@@ -90,6 +90,14 @@ export class Player {
     void this.jump(this.state.frameIndex);
   }
 
+  /** The pixels on the canvas, as shown; undefined while they are not those of the frame the film is at. */
+  shownPicture(): ImageData | undefined {
+    const { canvas } = this;
+    const { shownFrame, frameIndex, onVideo } = this.state;
+    if (!canvas || onVideo || shownFrame !== frameIndex) return undefined;
+    return canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height);
+  }
+
   get timeS(): number {
     return timeOfFrame(this.film.index, this.state.frameIndex);
   }

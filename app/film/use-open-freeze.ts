@@ -5,6 +5,7 @@ import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
 import { useDesk } from './freeze-desk.ts';
 import { freezeViewOf } from './freeze-view.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
+import { usePeopleOffer } from './people/use-people-offer.ts';
 import type { Player } from './player.ts';
 import type { Shown } from './shown.ts';
 import { usePlayerPart } from './use-player.ts';
@@ -32,7 +33,8 @@ export function useOpenFreeze(
   const frozenAt = freeze !== undefined && freeze.film === partId ? freeze.frameIndex : undefined;
   // Asked as yes or no: the room must not be drawn again with every picture that plays.
   const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
-  return { rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen };
+  const offer = usePeopleOffer(player, desk, view, sheetOfGame(game, team));
+  return { offer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen };
 }
 
 /** Those that are pressed in the table; until one is, the best pass. */

@@ -81,6 +81,8 @@ export const placed = z.object({
   skater: z.exactOptional(idOf<'skater'>()),
   /** Midway between the skates, on the ice. Feet are pinned, not heads. */
   feet: filmPoint,
+  /** How well the feet are known, pixels (standard deviation), where the machine found them and no hand has moved them since. */
+  feetSdPx: z.exactOptional(z.number().check(z.minimum(0), z.maximum(1000))),
   /** Where this skater should have been. */
   ghostM: z.exactOptional(icePoint),
 });

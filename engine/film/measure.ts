@@ -13,6 +13,9 @@ export type Measured =
       readonly reason: Extract<Placement, { kind: 'none' }>['reason'];
     };
 
+/** How well the two points are known, pixels (standard deviation): both alike, or each. */
+export type FootSdPx = number | readonly [aPx: number, bPx: number];
+
 /**
  * Distance on the ice between two points of one picture, metres (a gap, when they are a defender and the carrier).
  * The error of the tie is shared by both points, so the ± is that of their difference and not of two separate
@@ -23,7 +26,7 @@ export const distanceBetween = (
   fit: PinFit,
   aPx: FilmPoint,
   bPx: FilmPoint,
-  footSdPx: number = FOOT_SD.value,
+  footSdPx: FootSdPx = FOOT_SD.value,
 ): Measured =>
   measured(fit, aPx, bPx, footSdPx, (dxM, dyM) => {
     const distanceM = Math.hypot(dxM, dyM);
@@ -40,7 +43,7 @@ export const alongOffset = (
   aPx: FilmPoint,
   bPx: FilmPoint,
   towards: End,
-  footSdPx: number = FOOT_SD.value,
+  footSdPx: FootSdPx = FOOT_SD.value,
 ): Measured => {
   const sign = towards === 'plusX' ? 1 : -1;
   return measured(fit, aPx, bPx, footSdPx, dxM => ({ value: sign * dxM, along: [sign, 0] }));
@@ -50,12 +53,13 @@ const measured = (
   fit: PinFit,
   aPx: FilmPoint,
   bPx: FilmPoint,
-  footSdPx: number,
+  footSdPx: FootSdPx,
   lengthOf: (dxM: number, dyM: number) => { value: number; along: readonly [number, number] },
 ): Measured => {
-  const a = iceFromFilm(fit, aPx, { footSdPx });
+  const [aSdPx, bSdPx] = typeof footSdPx === 'number' ? [footSdPx, footSdPx] : footSdPx;
+  const a = iceFromFilm(fit, aPx, { footSdPx: aSdPx });
   if (a.kind === 'none') return { kind: 'none', point: 'a', reason: a.reason };
-  const b = iceFromFilm(fit, bPx, { footSdPx });
+  const b = iceFromFilm(fit, bPx, { footSdPx: bSdPx });
   if (b.kind === 'none') return { kind: 'none', point: 'b', reason: b.reason };
   const { value, along } = lengthOf(a.atM.xM - b.atM.xM, a.atM.yM - b.atM.yM);
   const [xx, xy, yx, yy] = crossCovarianceOf(fit, a.by, b.by, false);

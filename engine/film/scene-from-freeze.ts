@@ -19,6 +19,8 @@ export interface FreezePlaces {
     readonly kind: 'skater' | 'goalie';
     readonly role: string;
     readonly feetPx: FilmPoint;
+    /** How well his feet are known, pixels (standard deviation); `footSdPx` of all by default. */
+    readonly footSdPx?: number;
   }[];
   readonly puck?: { readonly atPx: FilmPoint; readonly carrierId?: string };
   /** `FOOT_SD` by default. */
@@ -43,8 +45,8 @@ export interface SceneOfFreeze {
 export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
   const { fit, rink, attacks, footSdPx = FOOT_SD.value } = freeze;
   const unplaced: { id: string; reason: 'aboveHorizon' | 'nearHorizon' | 'offTheIce' }[] = [];
-  const placedAt = (id: string, px: FilmPoint): Placed | null => {
-    const placement = iceFromFilm(fit, px, { footSdPx });
+  const placedAt = (id: string, px: FilmPoint, sdPx: number): Placed | null => {
+    const placement = iceFromFilm(fit, px, { footSdPx: sdPx });
     if (placement.kind === 'none') {
       unplaced.push({ id, reason: placement.reason });
       return null;
@@ -56,11 +58,11 @@ export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
     }
     return placement;
   };
-  const skaters = freeze.skaters.flatMap(({ feetPx, ...who }) => {
-    const placed = placedAt(who.id, feetPx);
+  const skaters = freeze.skaters.flatMap(({ feetPx, footSdPx: ownSdPx = footSdPx, ...who }) => {
+    const placed = placedAt(who.id, feetPx, ownSdPx);
     return placed === null ? [] : [{ who, placed }];
   });
-  const puck = freeze.puck === undefined ? null : placedAt('puck', freeze.puck.atPx);
+  const puck = freeze.puck === undefined ? null : placedAt('puck', freeze.puck.atPx, footSdPx);
   const carrierId = freeze.puck?.carrierId;
   const scene: FrozenScene = {
     rink,

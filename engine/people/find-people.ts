@@ -19,6 +19,8 @@ import { type Stature, standingBodies } from './standing-bodies.ts';
 export interface FoundPerson {
   /** The middle between the skates, as shown. */
   readonly feetPx: FilmPoint;
+  /** How well the middle between the skates was found, each way, pixels (standard deviation); `placement` counts it. */
+  readonly footSdPx: number;
   readonly placement: Extract<Placement, { kind: 'placed' }>;
   /** How much more body than not its outline holds, 0 to 1. */
   readonly clearness: number;
@@ -56,7 +58,7 @@ export const findPeople = (
     const placement = iceFromFilm(fit, feetPx, { footSdPx });
     if (placement.kind === 'none') return [];
     const { rgb, dress } = dressOf(picture, mask, weights, body, stature);
-    return [{ feetPx, placement, clearness: body.clearness, rgb, dress }];
+    return [{ feetPx, footSdPx, placement, clearness: body.clearness, rgb, dress }];
   });
   const groups = dressGroupsOf(people.map(({ dress }) => dress));
   return people.map(({ dress: _, ...person }, i) => ({ ...person, group: groups[i]! }));

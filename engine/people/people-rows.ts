@@ -73,3 +73,11 @@ export const SAME_PERSON: Row = estimateRow(
   [0.6, 1.5],
   'our choice: two bodies stand hardly nearer, and a found foot is rarely so far off',
 );
+
+export const AT_NET: Row = estimateRow(
+  'how near to the middle of his net somebody stands who is taken for its goalie',
+  2.5,
+  'm',
+  [1.5, 4],
+  'our choice: a little more than the crease reaches',
+);

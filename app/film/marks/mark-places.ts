@@ -30,10 +30,13 @@ export const placeNow = (
   }
   if (place.placed) {
     const { freeze, placed } = place.placed;
-    const feet = game.freezes[freeze]?.skaters[placed]?.feet;
+    const { feet, feetSdPx } = game.freezes[freeze]?.skaters[placed] ?? {};
     const fit = tie.fitOf(freeze);
-    const at = feet && fit && iceFromFilm(fit, feet);
-    return at?.kind === 'placed' ? { atM: at.atM } : undefined;
+    const sd = feetSdPx === undefined ? {} : { footSdPx: feetSdPx };
+    const at = feet && fit && iceFromFilm(fit, feet, sd);
+    if (at?.kind !== 'placed') return undefined;
+    if (feetSdPx === undefined) return { atM: at.atM };
+    return { atM: at.atM, sdM: Math.sqrt((at.covM2.xxM2 + at.covM2.yyM2) / 2) };
   }
   return { atM: place.atM };
 };
