@@ -46,6 +46,7 @@ export function OfferRings({
             onKeyDown={event => byKey(event, one, offer, press)}
           >
             <circle className="hit" cx={x} cy={y} r={14 * unit} />
+            {isChosen && <circle className="pm-chosen" cx={x} cy={y} r={15 * unit} strokeWidth={2 * unit} />}
             <path className="under" d={path} strokeWidth={4 * unit} />
             <path
               d={path}
@@ -53,7 +54,13 @@ export function OfferRings({
               strokeDasharray={`${2 * unit} ${3 * unit}`}
             />
             <Cased
-              word={{ key: one.id, text: letterOf(one.group), x, y: y + 4 * unit, size: 12 * unit }}
+              word={{
+                key: one.id,
+                text: letterOf(one.group),
+                x: x + 15 * unit,
+                y: y + 9 * unit,
+                size: 12 * unit,
+              }}
               tone={isChosen ? 'cool' : 'ink'}
             />
           </g>

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
 import {
+  clickFilm,
   filmPath,
   jumpTo,
   openFilmFile,
@@ -25,6 +26,8 @@ const frozen = async (page: Page): Promise<void> => {
 
 const rings = (page: Page) => page.locator('.offer-ring');
 const fixes = (page: Page) => page.locator('.map-person');
+/** One in clear view, far from the others, and not among the first two that are found. */
+const HAND = 'L31';
 const seen = truth.skaters.filter(one => one.see !== 'outside');
 
 /** How far each fix on the map lies from the nearest skater of the truth, metres. */
@@ -98,6 +101,14 @@ it('takes by keys alone, and does not offer who was placed by hand', { timeout: 
     await page.keyboard.press('Shift+E');
     await expect.poll(() => rings(page).count()).toBe(0);
     expect(await fixes(page).count()).toBe(2);
+    // One more is set by hand: neither he nor the two are offered when it is looked again.
+    const by = seen.find(one => one.id === HAND)!;
+    await page.getByRole('button', { name: 'Place one of us' }).click();
+    await clickFilm(page, by.foot);
+    await expect.poll(() => fixes(page).count()).toBe(3);
+    await page.getByRole('button', { name: /^Offer people/ }).click();
+    await page.getByTestId('offer').waitFor({ timeout: 60_000 });
+    expect(await rings(page).count()).toBe(offered - 3);
   });
 });
 
