@@ -3,7 +3,8 @@ import type { PinFit } from '../film/pins.ts';
 import { joinedPlaces } from './join-ways.ts';
 import type { SkatePower } from './skate-step.ts';
 import type { FoundWays, HandMark } from './skater-follower.ts';
-import { smoothWay, type WayPoint } from './smooth-way.ts';
+import type { WayPoint } from './smooth-way.ts';
+import { steadyWay } from './steady-way.ts';
 import { TOO_UNSURE } from './track-rows.ts';
 
 /** One skater at one time: feet on the ice and velocity, each with a standard deviation along its worst axis. */
@@ -28,7 +29,7 @@ export interface FilmLook {
 /**
  * A skater's way through the frames asked for (growing), metres and m/s: hands and what was found between them, smoothed as skaters move, with the ± of the
  * hands, of the following and of each frame's tie. Frames in which the ± is too large to be told are left out; empty when nothing was placed.
- * Source: as `joinedPlaces` and `smoothWay`; the tie's part to first order as `iceFromFilm`.
+ * Source: as `joinedPlaces` and `steadyWay`; the tie's part to first order as `iceFromFilm`.
  */
 export const followedWay = (
   ways: readonly FoundWays[],
@@ -41,7 +42,7 @@ export const followedWay = (
   const [first, last] = [places[0], places[places.length - 1]];
   if (!first || !last) return [];
   const asked = frames.filter(({ timeS }) => timeS >= first.timeS && timeS <= last.timeS);
-  const points = smoothWay(
+  const points = steadyWay(
     places,
     asked.map(({ timeS }) => timeS),
     power,

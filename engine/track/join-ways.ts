@@ -3,14 +3,18 @@ import { iceFromFilm, type Sensitivity } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { FilmPoint, IceCovariance, IcePoint } from '../units/points.ts';
 import type { FoundPlace } from './follow-one-way.ts';
+import { inverse, plus, squareIn, times } from './ice-covariance.ts';
 import type { FoundWays, HandMark } from './skater-follower.ts';
 import type { SeenPlace } from './smooth-way.ts';
-import { ERRS_TOGETHER, FOLLOW_DRIFT, FOLLOW_SD, WAYS_APART } from './track-rows.ts';
+import { ERRS_TOGETHER, FOLLOW_DRIFT, FOLLOW_SD, UNCHECKED, WAYS_APART } from './track-rows.ts';
 import { uprightAt } from './upright.ts';
+import { meetingsOf } from './ways-meet.ts';
 
 /** What one frame says of a skater, without the doubt of its tie. */
 export interface JoinedPlace extends SeenPlace {
   readonly frameIndex: number;
+  /** So many places beside it share its error, and count as one with it; 1 for a hand. */
+  readonly together: number;
   /** Put there by hand; else found from before, from after, from both, or from the nearer of two that disagree. */
   readonly by: 'hand' | 'before' | 'after' | 'both' | 'nearer';
 }
@@ -18,7 +22,8 @@ export interface JoinedPlace extends SeenPlace {
 /**
  * The places of a skater that were found forward and backward made one list in order of time, with the hand's own. Where both ways speak they are weighed by
  * their ±, which grows with the time since their hand frame; where they are too far apart for that, the nearer hand's stands and its ± takes in the other.
- * The ± is raised so that frames of one stride count as one. Source: least-variance combination (Gauss–Markov); our own growth, see the rows.
+ * A way that the other never met again may have gone on with somebody else: its ± is wider from there on.
+ * Source: least-variance combination (Gauss–Markov); our own growth, see the rows.
  */
 export const joinedPlaces = (
   ways: readonly FoundWays[],
@@ -27,31 +32,52 @@ export const joinedPlaces = (
 ): JoinedPlace[] => {
   const places: JoinedPlace[] = marks.flatMap(({ frameIndex, timeS, footPx }) => {
     const seen = seenAt(fitAt(frameIndex), footPx, { px: FOOT_SD.value });
-    return seen ? [{ ...seen, frameIndex, timeS, by: 'hand' as const }] : [];
+    return seen ? [{ ...seen, frameIndex, timeS, together: 1, by: 'hand' as const }] : [];
   });
   const byHand = new Set(marks.map(mark => mark.frameIndex));
   for (const { forward, backward } of ways) {
     const stepS = stepOf(forward.length > 1 ? forward : backward);
-    const raise = Math.max(1, ERRS_TOGETHER.value / Math.max(stepS, 1e-3));
-    const after = new Map(backward.map(place => [place.frameIndex, place]));
-    const before = new Map(forward.map(place => [place.frameIndex, place]));
-    for (const frameIndex of new Set([...before.keys(), ...after.keys()])) {
+    const together = Math.max(1, ERRS_TOGETHER.value / Math.max(stepS, 1e-3));
+    for (const [frameIndex, { before, after }] of doubtsOf(forward, backward)) {
       const fit = fitAt(frameIndex);
       if (byHand.has(frameIndex) || !fit) continue;
-      const one = joined(before.get(frameIndex), after.get(frameIndex), fit);
-      if (one) places.push({ ...one, covM2: times(one.covM2, raise) });
+      const one = joined(before, after, fit);
+      if (one) places.push({ ...one, together });
     }
   }
   return places.sort((a, b) => a.timeS - b.timeS);
 };
 
+/** A found place, and the standard deviation it is thought to have, metres each way. */
+interface DoubtedPlace extends FoundPlace {
+  readonly sdM: number;
+}
+
+/** The places of each frame. Where both ways last meet, each has been checked as far as its own hand. */
+const doubtsOf = (
+  forward: readonly FoundPlace[],
+  backward: readonly FoundPlace[],
+): Map<number, { before?: DoubtedPlace; after?: DoubtedPlace }> => {
+  const meetings = meetingsOf(forward, backward);
+  const [firstS, lastS] = [Math.min(...meetings), Math.max(...meetings)];
+  const places = new Map<number, { before?: DoubtedPlace; after?: DoubtedPlace }>();
+  for (const place of forward) {
+    places.set(place.frameIndex, { before: { ...place, sdM: sdOf(place, place.timeS <= lastS) } });
+  }
+  for (const place of backward) {
+    const after = { ...place, sdM: sdOf(place, place.timeS >= firstS) };
+    places.set(place.frameIndex, { ...places.get(place.frameIndex), after });
+  }
+  return places;
+};
+
 const joined = (
-  before: FoundPlace | undefined,
-  after: FoundPlace | undefined,
+  before: DoubtedPlace | undefined,
+  after: DoubtedPlace | undefined,
   fit: PinFit,
-): JoinedPlace | undefined => {
+): Omit<JoinedPlace, 'together'> | undefined => {
   const [one, other] = [before, after].map(place => {
-    const seen = place && seenAt(fit, place.footPx, { m: sdOf(place) });
+    const seen = place && seenAt(fit, place.footPx, { m: place.sdM });
     return place && seen ? { place, ...seen } : undefined;
   });
   const whole = one ?? other;
@@ -64,15 +90,15 @@ const joined = (
   const apart = { xM: other.atM.xM - one.atM.xM, yM: other.atM.yM - one.atM.yM };
   const sum = plus(one.covM2, other.covM2);
   if (squareIn(apart, sum) > WAYS_APART.value ** 2) {
-    const nearer = sdOf(one.place) <= sdOf(other.place) ? one : other;
+    const nearer = one.place.sdM <= other.place.sdM ? one : other;
     const spread = { xxM2: apart.xM ** 2, xyM2: apart.xM * apart.yM, yyM2: apart.yM ** 2 };
     return { frameIndex, timeS, atM: nearer.atM, covM2: plus(nearer.covM2, spread), by: 'nearer' };
   }
   return { frameIndex, timeS, ...weighed(one, other), by: 'both' };
 };
 
-const sdOf = ({ sinceS, unseenS }: FoundPlace): number =>
-  FOLLOW_SD.value + FOLLOW_DRIFT.value * (sinceS + 2 * unseenS);
+const sdOf = ({ sinceS, unseenS }: FoundPlace, isChecked: boolean): number =>
+  (isChecked ? 1 : UNCHECKED.value) * (FOLLOW_SD.value + FOLLOW_DRIFT.value * (sinceS + 2 * unseenS));
 
 /** A place with the ± that so much in the picture, or so much of a body, is on the ice. */
 const seenAt = (
@@ -114,28 +140,6 @@ const weighed = (
     },
     covM2,
   };
-};
-
-const inverse = ({ xxM2, xyM2, yyM2 }: IceCovariance): IceCovariance => {
-  const determinant = xxM2 * yyM2 - xyM2 * xyM2;
-  return { xxM2: yyM2 / determinant, xyM2: -xyM2 / determinant, yyM2: xxM2 / determinant };
-};
-
-const plus = (a: IceCovariance, b: IceCovariance): IceCovariance => ({
-  xxM2: a.xxM2 + b.xxM2,
-  xyM2: a.xyM2 + b.xyM2,
-  yyM2: a.yyM2 + b.yyM2,
-});
-
-const times = ({ xxM2, xyM2, yyM2 }: IceCovariance, by: number): IceCovariance => ({
-  xxM2: xxM2 * by,
-  xyM2: xyM2 * by,
-  yyM2: yyM2 * by,
-});
-
-const squareIn = ({ xM, yM }: IcePoint, covM2: IceCovariance): number => {
-  const { xxM2, xyM2, yyM2 } = inverse(covM2);
-  return xxM2 * xM * xM + 2 * xyM2 * xM * yM + yyM2 * yM * yM;
 };
 
 const stepOf = (places: readonly FoundPlace[]): number => {

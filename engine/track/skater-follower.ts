@@ -5,10 +5,13 @@ import type { FilmPoint } from '../units/points.ts';
 import { GRID_M } from './body-patch.ts';
 import { type FoundPlace, followOneWay, type SoughtFrame } from './follow-one-way.ts';
 import { cropOf } from './frame-crop.ts';
+import { joinedPlaces } from './join-ways.ts';
 import type { SkatePower } from './skate-step.ts';
 import { type SeenPlace, smoothWay, type WayPoint } from './smooth-way.ts';
+import { steadyWay } from './steady-way.ts';
 import { BEYOND_HANDS } from './track-rows.ts';
 import { type Upright, uprightAt } from './upright.ts';
+import { goTogether } from './ways-meet.ts';
 
 /** The feet of a skater, put down by hand in one frame. */
 export interface HandMark {
@@ -34,8 +37,8 @@ export interface SkaterFollower {
 
 /**
  * Follows one skater between the frames in which a hand put his feet, and a little beyond the first and the last: forward from each and backward from the
- * next. Only the part of each picture in which he can be is kept, until the next hand frame. `marks` in order of time, at least one;
- * `fitAt` ties a frame (null: it has no tie). Pictures come in growing `frameIndex`. Source: our own; as `followOneWay`.
+ * next. Only the part of each picture in which he can be is kept, until the next hand frame. Where both ways did not keep together he is looked for once more,
+ * led by what both say. `marks` in order of time, at least one; `fitAt` ties a frame (null: it has no tie). Pictures come in growing `frameIndex`. Source: our own; as `followOneWay`.
  */
 export const skaterFollowerOf = (
   marks: readonly HandMark[],
@@ -57,13 +60,17 @@ export const skaterFollowerOf = (
     return guess;
   };
   const close = (): void => {
-    const [from, to] = [marks[open - 1] ?? null, marks[open] ?? null];
-    ways.push({
-      from,
-      to,
-      forward: from ? followOneWay(kept, from.footPx, guessAt) : [],
-      backward: to ? followOneWay([...kept].reverse(), to.footPx, guessAt) : [],
-    });
+    const ends = { from: marks[open - 1] ?? null, to: marks[open] ?? null };
+    const found = foundBetween(ends, kept, guessAt);
+    const isSure = !ends.from || !ends.to || goTogether(found.forward, found.backward);
+    ways.push(isSure ? found : lookedAgain(found));
+  };
+  /** Where the ways did not keep together, what both say is a better guess than what the hands alone say. */
+  const lookedAgain = (found: FoundWays): FoundWays => {
+    const timesS = [...new Set(kept.map(({ timeS }) => timeS))].sort((a, b) => a - b);
+    const points = steadyWay(joinedPlaces([found], marks, fitAt), timesS, power);
+    const better = new Map(points.map(point => [point.timeS, point]));
+    return foundBetween(found, kept, timeS => better.get(timeS) ?? guessAt(timeS));
   };
   const next = (frameIndex: number, timeS: number, picture: GreyPicture): void => {
     if (hands.length === 0) return;
@@ -85,6 +92,17 @@ export const skaterFollowerOf = (
   };
   return { next, end };
 };
+
+const foundBetween = (
+  { from, to }: { readonly from: HandMark | null; readonly to: HandMark | null },
+  kept: readonly SoughtFrame[],
+  guessAt: (timeS: number) => WayPoint,
+): FoundWays => ({
+  from,
+  to,
+  forward: from ? followOneWay(kept, from.footPx, guessAt) : [],
+  backward: to ? followOneWay([...kept].reverse(), to.footPx, guessAt) : [],
+});
 
 const keptOf = (picture: GreyPicture, fit: PinFit, guess: WayPoint) => {
   const { atM, covariance } = guess;

@@ -2,7 +2,7 @@ import { estimateRow, type Row } from '../units/provenance.ts';
 
 export const MIND_KEPT: Row = estimateRow(
   'how long a skater goes on wanting the same velocity, while his way is smoothed',
-  1,
+  0.6,
   's',
   [0.3, 1.5],
   'our choice: between a reaction and a stride or two; the shorter, the more freely the way bends',
@@ -58,18 +58,18 @@ export const FAR_FROM_GUESS: Row = estimateRow(
 
 export const FOLLOW_SD: Row = estimateRow(
   'how well a followed body tells where its feet are, next to a hand frame (sd, each way)',
-  0.1,
+  0.05,
   'm',
-  [0.05, 0.3],
-  'our choice: a lean or a stride moves the body over its feet by so much',
+  [0.02, 0.3],
+  'our choice: most looks are so near on films A and D of the fixtures; held on B and C',
 );
 
 export const FOLLOW_DRIFT: Row = estimateRow(
   'by how much that grows each second away from a hand frame (sd)',
-  0.15,
+  0.08,
   'm/s',
-  [0.05, 0.4],
-  'our choice, set on one film with truth and held on others',
+  [0.02, 0.4],
+  'our choice, set on films A and D of the fixtures and held on B and C',
 );
 
 export const ERRS_TOGETHER: Row = estimateRow(
@@ -78,6 +78,38 @@ export const ERRS_TOGETHER: Row = estimateRow(
   's',
   [0.1, 1],
   'our choice: about a stride; frames within it count as one',
+);
+
+export const MEET: Row = estimateRow(
+  'how near each other forward and backward following are where they have the same body',
+  0.6,
+  'm',
+  [0.3, 1],
+  'our choice: less than a body’s width and its lean',
+);
+
+export const MET_SHARE: Row = estimateRow(
+  'share of the frames in which both ways must have the same body, or he is looked for once more',
+  0.8,
+  '',
+  [0.5, 1],
+  'our choice',
+);
+
+export const UNCHECKED: Row = estimateRow(
+  'how many times as unsure a way is that the other did not meet again',
+  3,
+  '',
+  [1, 6],
+  'our choice, set on films A and D of the fixtures and held on B and C',
+);
+
+export const HEAVY_TAIL: Row = estimateRow(
+  'degrees of freedom of the errors of found places (Student’s t): the fewer, the less a far one counts',
+  3,
+  '',
+  [2, 10],
+  'our choice: most are as near as a lean, a few belong to another body',
 );
 
 export const WAYS_APART: Row = estimateRow(
