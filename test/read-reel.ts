@@ -63,3 +63,44 @@ export const loudestDb = (path: string, fromS: number, lengthS: number): number 
   const said = /max_volume: (-?[\d.]+|-inf) dB/.exec(stderr.toString())?.[1];
   return said === undefined ? Number.NaN : said === '-inf' ? Number.NEGATIVE_INFINITY : Number(said);
 };
+
+const HEARD_HZ = 48_000;
+
+/** Its whole sound, mixed to one, 48,000 a second. */
+export const soundOf = (path: string): Float32Array => {
+  const { stdout } = spawnSync(
+    'ffmpeg',
+    ['-v', 'error', '-i', path, '-vn', '-ac', '1', '-ar', `${HEARD_HZ}`, '-f', 'f32le', '-'],
+    { maxBuffer: 64 * 1024 * 1024 },
+  );
+  return new Float32Array(stdout.buffer.slice(stdout.byteOffset, stdout.byteOffset + stdout.byteLength));
+};
+
+/** The stretches that are heard, seconds: from the first loud sample to the last before a tenth of a second of silence. */
+export const heardIn = (sound: Float32Array): { fromS: number; toS: number }[] => {
+  const heard: { fromS: number; toS: number }[] = [];
+  sound.forEach((value, i) => {
+    if (Math.abs(value) < 0.02) return;
+    const last = heard.at(-1);
+    if (last && i / HEARD_HZ - last.toS < 0.1) last.toS = i / HEARD_HZ;
+    else heard.push({ fromS: i / HEARD_HZ, toS: i / HEARD_HZ });
+  });
+  return heard;
+};
+
+/** How much of a stretch is no pure tone of this pitch, dB: the least-squares fit of one sine, and what is left of it. */
+export const besideToneDb = (sound: Float32Array, fromS: number, toS: number, hz: number): number => {
+  const part = sound.subarray(Math.ceil(fromS * HEARD_HZ), Math.floor(toS * HEARD_HZ));
+  const phase = (i: number) => (2 * Math.PI * hz * i) / HEARD_HZ;
+  let [sine, cosine, all] = [0, 0, 0];
+  part.forEach((value, i) => {
+    sine += (2 * value * Math.sin(phase(i))) / part.length;
+    cosine += (2 * value * Math.cos(phase(i))) / part.length;
+    all += value * value;
+  });
+  let left = 0;
+  part.forEach((value, i) => {
+    left += (value - sine * Math.sin(phase(i)) - cosine * Math.cos(phase(i))) ** 2;
+  });
+  return 10 * Math.log10(left / all);
+};

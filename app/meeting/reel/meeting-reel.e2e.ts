@@ -1,9 +1,20 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import { shownFrame } from '../../../test/film-page.ts';
-import { burnedIn, hasReelTools, loudestDb, probe } from '../../../test/read-reel.ts';
+import { filmPath, shownFrame } from '../../../test/film-page.ts';
+import {
+  besideToneDb,
+  burnedIn,
+  hasReelTools,
+  heardIn,
+  loudestDb,
+  probe,
+  soundOf,
+} from '../../../test/read-reel.ts';
 import { withPage } from '../../../test/with-page.ts';
 
 const app = appOfFile();
@@ -66,6 +77,90 @@ it.skipIf(!hasReelTools)(
       }
     }),
 );
+
+describe.skipIf(!hasReelTools)('sound at two rates', () => {
+  /** The two films of the invented team with a tone each: 1,000 Hz at 44,100 samples a second, 600 Hz at 48,000. */
+  const withTones = appOfFile({
+    prepare: async dataFolder => {
+      mkdirSync(join(dataFolder, 'films'), { recursive: true });
+      for (const [from, to, hz, rate] of [
+        ['B.mp4', 'quillback-away.mp4', 1_000, 44_100],
+        ['A.mp4', 'quillback-home.mp4', 600, 48_000],
+      ] as const)
+        spawnSync('ffmpeg', [
+          ...[
+            '-v',
+            'error',
+            '-i',
+            filmPath(from),
+            '-f',
+            'lavfi',
+            '-i',
+            `sine=${hz}:sample_rate=${rate}:duration=20`,
+          ],
+          ...[
+            '-map',
+            '0:v',
+            '-map',
+            '1:a',
+            '-c:v',
+            'copy',
+            '-c:a',
+            'aac',
+            '-shortest',
+            join(dataFolder, 'films', to),
+          ],
+        ]);
+    },
+  });
+
+  it(
+    'each game is heard at its own pitch, as long as its pictures run, whichever comes first',
+    { timeout: 180_000 },
+    () =>
+      withPage(withTones, 'reel of two rates', async page => {
+        await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+        await page.goto(`${withTones.url}/film/meeting/meeting-together`);
+        await cutShort(page, 2, FIRST);
+        await cutShort(page, 3, SECOND);
+        await page.getByRole('button', { name: 'Make a reel', exact: true }).click();
+        const panel = page.getByRole('region', { name: 'A reel' });
+        const rows = panel.locator('li');
+        await expect.poll(() => rows.count()).toBe(4);
+        for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
+        await panel.getByLabel('a title before each').uncheck();
+        for (const order of [
+          [1_000, 600],
+          [600, 1_000],
+        ] as const) {
+          const [download] = await Promise.all([
+            page.waitForEvent('download', { timeout: 80_000 }),
+            panel
+              .getByRole('button', { name: /^(MP4|WebM)/ })
+              .first()
+              .click(),
+          ]);
+          const sound = soundOf(await download.path());
+          // The first picture is shown before the film stands at it, and is heard that long.
+          const heard = heardIn(sound).filter(({ fromS, toS }) => toS - fromS > 0.1);
+          expect(heard).toHaveLength(2);
+          let beganS = 0;
+          for (const [i, hz] of order.entries()) {
+            const lastsS = PICTURES / (hz === 1_000 ? RATE : OTHER_RATE);
+            const { fromS, toS } = heard[i]!;
+            expect(Math.abs(toS - (beganS + STANDS_S + lastsS))).toBeLessThan(0.05);
+            expect(Math.abs(toS - fromS - lastsS)).toBeLessThan(0.06);
+            expect(besideToneDb(sound, fromS + 0.1, toS - 0.1, hz)).toBeLessThan(-25);
+            beganS += STANDS_S + lastsS;
+          }
+          await rows
+            .nth(2)
+            .getByRole('button', { name: /^Later/ })
+            .click();
+        }
+      }),
+  );
+});
 
 /** Leaves of an item the picture where it stands and thirty after it. */
 const cutShort = async (page: Page, nth: number, standsAt: number): Promise<void> => {
