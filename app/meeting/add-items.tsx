@@ -1,6 +1,6 @@
 import { inOrder, type Meeting, type Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { clockText } from '../film/film-clock.ts';
 import { MomentGlyph, verdictSaid } from '../film/moments/moment-glyph.tsx';
 import { skaterWords } from '../film/people-words.ts';
@@ -11,7 +11,10 @@ import { named } from '../parts/named.ts';
 import { Slip } from '../parts/slip.tsx';
 import { useDocument } from '../shell/book.ts';
 import { entriesOf } from '../shell/season.ts';
+import './choice-pictures.css';
 import { addItems, type Chosen } from './new-item.ts';
+import { StillPicture } from './still-picture.tsx';
+import { type MeetingFilm, useFilms } from './use-films.ts';
 
 /** Chooses moments and freezes of a game, the newest game first. */
 export function AddItems(props: {
@@ -60,6 +63,8 @@ function OfGame(props: {
   const { team, gameId } = props;
   const { state, value: game } = useDocument('game', gameId);
   const [habit, setHabit] = useState('');
+  const { films } = useFilms(Object.values(game?.films ?? {}).map(({ hash }) => hash));
+  const filmOf = (one: { readonly film: Id<'film'> }) => films.get(game?.films[one.film]?.hash ?? '');
   if (state === 'loading') return <span className="q2">Opening</span>;
   if (game === undefined) return <span className="warm">This game cannot be read here.</span>;
   const add = (one: Chosen) => {
@@ -93,26 +98,32 @@ function OfGame(props: {
         ]}
         onChange={setHabit}
       />
-      <span className="add-block">
+      <span className="add-block with-pictures">
         {moments.map(([id, one]) => (
-          <button type="button" key={id} className="choice-row" onClick={() => add({ kind: 'moment', id })}>
-            <span className="w">{team.habits[one.habit]?.title ?? 'a habit no longer here'}</span>
-            <span className="q3">
-              <MomentGlyph verdict={one.verdict} /> {verdictSaid(one.verdict)}, {clockText(one.filmTimeS, 1)}
-              {one.skater !== undefined && `, ${skaterWords(one.skater, team)}`}
-              {one.note !== '' && `, ${one.note}`}
-              {inMeeting.has(id) && ', is in it'}
-            </span>
-          </button>
+          <ChoiceRow
+            key={id}
+            film={filmOf(one)}
+            frameIndex={one.frameIndex}
+            isIn={inMeeting.has(id)}
+            title={team.habits[one.habit]?.title ?? 'a habit no longer here'}
+            onPress={() => add({ kind: 'moment', id })}
+          >
+            <MomentGlyph verdict={one.verdict} /> {verdictSaid(one.verdict)}, {clockText(one.filmTimeS, 1)}
+            {one.skater !== undefined && `, ${skaterWords(one.skater, team)}`}
+            {one.note !== '' && `, ${one.note}`}
+          </ChoiceRow>
         ))}
         {freezes.map(([id, one]) => (
-          <button type="button" key={id} className="choice-row" onClick={() => add({ kind: 'freeze', id })}>
-            <span className="w">{one.title === '' ? 'A freeze' : one.title}</span>
-            <span className="q3">
-              freeze, {clockText(one.filmTimeS, 1)}
-              {inMeeting.has(id) && ', is in it'}
-            </span>
-          </button>
+          <ChoiceRow
+            key={id}
+            film={filmOf(one)}
+            frameIndex={one.frameIndex}
+            isIn={inMeeting.has(id)}
+            title={one.title === '' ? 'A freeze' : one.title}
+            onPress={() => add({ kind: 'freeze', id })}
+          >
+            freeze, {clockText(one.filmTimeS, 1)}
+          </ChoiceRow>
         ))}
       </span>
       {wanted.length > MOST_SHOWN && (
@@ -121,6 +132,31 @@ function OfGame(props: {
         </span>
       )}
     </>
+  );
+}
+
+/** A moment or a freeze to put in: its picture, what it is, and a sign on those that are in the meeting already. */
+function ChoiceRow(props: {
+  readonly film: MeetingFilm | undefined;
+  readonly frameIndex: number;
+  readonly isIn: boolean;
+  readonly title: string;
+  readonly children: ReactNode;
+  readonly onPress: () => void;
+}) {
+  return (
+    <button
+      type="button"
+      className={props.isIn ? 'choice-row with-picture is-in' : 'choice-row with-picture'}
+      onClick={props.onPress}
+    >
+      <StillPicture film={props.film} frameIndex={props.frameIndex} />
+      <span className="choice-words">
+        <span className="w">{props.title}</span>
+        <span className="q3">{props.children}</span>
+      </span>
+      {props.isIn && <span className="in-it">in it</span>}
+    </button>
   );
 }
 

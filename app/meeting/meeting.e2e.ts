@@ -26,6 +26,9 @@ it(
       // The newest game: its film carries the number of each frame in the picture (fixtures/film-truth).
       await page.getByRole('button', { name: /0:06\.0.*started with the first pass/ }).click();
       await page.getByRole('button', { name: /0:12\.8.*looks at the goalie/ }).click();
+      // Those that are in it already have a sign; each has its picture.
+      await expect.poll(() => page.locator('.choice-row.is-in .in-it').count()).toBe(2);
+      await page.locator('.choice-row .still canvas[data-frame="770"]').waitFor();
       await page.getByRole('button', { name: 'Close', exact: true }).click();
       await page.getByLabel('What is said').fill('Eyes up');
       const first = (await lines(page))[0]!;
@@ -49,6 +52,7 @@ it(
       ]);
       const words = pdfWords(readFileSync(await download.path())).replace(/\s+/g, '');
       for (const said of ['Eyesup', first.replace(/\s+/g, ''), 'Notes']) expect(words).toContain(said);
+      await page.getByRole('button', { name: 'With the speaker’s notes' }).click();
       await page.goBack();
 
       await page.getByRole('link', { name: 'Run the meeting' }).click();
@@ -64,6 +68,12 @@ it(
       await shownFrame(team, 770);
       await shownFrame(page, 770);
       expect(await burnedCounter(team)).toBe(770);
+      // Loaded again, the speaker's page goes on at its item and by its clock, and the team's window with it.
+      await expect.poll(() => page.getByTestId('elapsed').textContent()).not.toBe('0:00');
+      await page.reload();
+      await shownFrame(page, 770);
+      expect(await page.getByTestId('elapsed').textContent()).not.toBe('0:00');
+      await page.getByText('The other window shows the picture.').waitFor();
       await page.keyboard.press('.');
       await team.locator('.stage.is-black').waitFor();
       await page.keyboard.press('PageDown');

@@ -9,7 +9,10 @@ export class Stills {
   private turn: Promise<unknown> = Promise.resolve();
   private isClosed = false;
 
-  constructor(private readonly film: OpenFilm) {
+  constructor(
+    private readonly film: OpenFilm,
+    private readonly mostPx: number = WIDTH_PX,
+  ) {
     this.reader = new FrameReader(film);
   }
 
@@ -37,7 +40,7 @@ export class Stills {
     const whole = document.createElement('canvas');
     drawFrame(whole, answer.picture, this.film);
     const small = document.createElement('canvas');
-    small.width = Math.min(WIDTH_PX, whole.width);
+    small.width = Math.min(this.mostPx, whole.width);
     small.height = Math.round((small.width * whole.height) / whole.width);
     small.getContext('2d')?.drawImage(whole, 0, 0, small.width, small.height);
     return small;

@@ -1,5 +1,5 @@
 import { type Drawing, svgMarkup } from '@icewright/picture';
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { Act } from './act.tsx';
@@ -17,6 +17,8 @@ export function PaperPage(props: {
   readonly day: string;
   readonly pages: readonly { readonly title: string; readonly draw: Drawing }[];
   readonly fileName: string;
+  /** What can be chosen of what is printed. */
+  readonly acts?: ReactNode;
 }) {
   const { pages } = props;
   const [state, setState] = useState<'rest' | 'working' | 'failed'>('rest');
@@ -57,6 +59,7 @@ export function PaperPage(props: {
         meta={`${props.day}, ${pages.length === 1 ? 'one page A4' : `${pages.length} pages A4`}, black only`}
         acts={
           <>
+            {props.acts}
             <Act onPress={() => window.print()}>Print</Act>
             <Act lead working={state === 'working'} onPress={() => void download()}>
               Download the PDF

@@ -3,7 +3,13 @@ import { wrapWords } from '../card/wrap-words.ts';
 import { drawFreezeAt, freezeHeight } from '../ice/freeze-at.ts';
 import type { LetteringName } from '../lettering.ts';
 import type { Pen } from '../pen/pen.ts';
-import { HEAD_HEIGHT, type MeetingSheet, type MeetingSheetItem, rowHeight } from './meeting-sheet.ts';
+import {
+  HEAD_HEIGHT,
+  type MeetingSheet,
+  type MeetingSheetItem,
+  NOTES_LINE,
+  rowHeight,
+} from './meeting-sheet.ts';
 import { drawFreezeKey, drawSheetHead } from './sheet-parts.ts';
 
 const NUMBER_WIDTH = mm(13);
@@ -50,7 +56,10 @@ const drawRow = (pen: Pen, item: MeetingSheetItem, top: number): void => {
   drawWords(pen, item, { left, width: notes - COLUMN_GAP - left, top, bottom: top + height - ROW_PAD });
   const box = top + ROW_PAD;
   pen.path('cardRule', sink => sink.rect(notes, box, NOTES_WIDTH, height - 2 * ROW_PAD));
-  pen.text('cardFactName', 'Notes', notes + 4, box + 9);
+  pen.text('cardFactName', item.notes ? 'The speaker’s notes' : 'Notes', notes + 4, box + 9);
+  const most = Math.floor((height - 2 * ROW_PAD - 13) / NOTES_LINE);
+  for (const [i, line] of wrapWords(pen, 'cardPoint', item.notes ?? '', NOTES_WIDTH - 8, most).entries())
+    pen.text('cardPoint', line, notes + 4, box + 21 + i * NOTES_LINE);
 };
 
 const drawWords = (

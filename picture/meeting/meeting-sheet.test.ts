@@ -48,6 +48,18 @@ describe('a meeting on paper', () => {
     expect(meetingPagesOf({ ...many, items: [] })).toHaveLength(1);
   });
 
+  it('has the speaker’s notes where they are wanted, all of their words, and says on them whose they are', async () => {
+    const notes = 'Begin with what went well and let her say it herself before anybody else does. '.repeat(6);
+    const items = TOGETHER_SHEET.items.map(item => ({ ...item, notes }));
+    const said = tight(pdfWords(await printed({ ...TOGETHER_SHEET, items })));
+    expect(said.split(tight(notes))).toHaveLength(items.length + 1);
+    expect(said).toContain(tight('The speaker’s notes'));
+    const endless = { ...TOGETHER_SHEET, items: [{ ...items[0]!, notes: notes.repeat(12) }] };
+    expect(meetingPagesOf(endless)).toHaveLength(1);
+    for (const call of recordingOf(pen => drawMeetingSheet(pen, endless)))
+      if (call.call === 'text' && /went well/.test(call.words)) expect(call.y).toBeLessThan(PAGE.bottom);
+  });
+
   it('or one freeze alone: its title, who stood where, and room to write', async () => {
     const pdf = await printedPages(PDFKit, [pen => drawFreezeSheet(pen, OUR_LINE_SHEET)]);
     const said = tight(pdfWords(pdf));

@@ -1,7 +1,7 @@
 import { mm, PAGE } from '../card/page-measures.ts';
 import type { FreezeDrawn } from '../ice/freeze-at.ts';
 
-/** A meeting as it is printed for the group: everything resolved to words. The speaker's own notes are not in it. */
+/** A meeting as it is printed: everything resolved to words. The speaker's own notes are in it only where they are wanted. */
 export interface MeetingSheet {
   readonly team: string;
   readonly title: string;
@@ -20,6 +20,8 @@ export interface MeetingSheetItem {
   /** The question for the group; empty: none. */
   readonly asks: string;
   readonly freeze?: FreezeDrawn;
+  /** The speaker's notes, in the room to write: for himself alone. */
+  readonly notes?: string;
 }
 
 export const DRAWN_ROW = mm(50);
@@ -28,7 +30,20 @@ export const WORDS_ROW = mm(30);
 export const HEAD_HEIGHT = mm(19);
 export const FOOT_HEIGHT = mm(10);
 
-export const rowHeight = ({ freeze }: MeetingSheetItem): number => (freeze ? DRAWN_ROW : WORDS_ROW);
+/** A row has room for its notes as they are written, up to half a page; what is longer ends in an ellipsis. */
+export const rowHeight = ({ freeze, notes = '' }: MeetingSheetItem): number =>
+  Math.min(
+    MOST_ROW,
+    Math.max(
+      freeze ? DRAWN_ROW : WORDS_ROW,
+      NOTES_TOP + NOTES_LINE * Math.ceil(notes.length / NOTES_LETTERS),
+    ),
+  );
+/** A line of notes in points, and how many letters of the narrowest of its words it surely takes. */
+export const NOTES_LINE = 11;
+const NOTES_LETTERS = 26;
+const NOTES_TOP = mm(9);
+const MOST_ROW = mm(120);
 
 /** As many items on a page as it holds, in their order; a meeting without any is one page. */
 export function meetingPagesOf(sheet: MeetingSheet): readonly MeetingSheet[] {

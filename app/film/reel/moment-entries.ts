@@ -26,6 +26,7 @@ export const momentEntriesOf = (
     const toFrame = Math.max(fromFrame, last);
     return {
       id,
+      aboutFrame: moment.frameIndex,
       film,
       fromFrame,
       toFrame,

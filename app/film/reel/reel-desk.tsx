@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { Stills } from '../../meeting/stills.ts';
 import { Act } from '../../parts/act.tsx';
 import { ChoiceField } from '../../parts/field.tsx';
 import { clockText } from '../film-clock.ts';
@@ -19,11 +20,14 @@ import './reel.css';
 export function ReelDesk({
   entries,
   films,
+  stills,
   title,
   onMake,
 }: {
   readonly entries: readonly ReelEntry[];
   readonly films: ReelFilms;
+  /** Small pictures of those films. */
+  readonly stills: ReadonlyMap<string, Stills>;
   /** What the file is called, without its ending. */
   readonly title: (count: number) => string;
   readonly onMake?: () => void;
@@ -59,6 +63,7 @@ export function ReelDesk({
           <ReelRow
             key={id}
             entry={byId.get(id)!}
+            stills={stills.get(byId.get(id)!.film)}
             isOut={order.leftOut.has(id)}
             speed={speedOf(speeds, id)}
             place={{ index, count: all.length }}

@@ -7,6 +7,8 @@ import { RATES_OF, type ReelSpeed } from './reel-speed.ts';
 /** Something that can go into a reel, as its list shows it. */
 export interface ReelEntry extends Pick<ReelItem, 'film' | 'fromFrame' | 'toFrame'> {
   readonly id: string;
+  /** The picture it is about. */
+  readonly aboutFrame: number;
   readonly holds: FilmHolds;
   /** Seconds of its stretch. */
   readonly lengthS: number;

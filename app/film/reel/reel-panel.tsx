@@ -1,11 +1,13 @@
 import type { Team } from '@icewright/book';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { Stills } from '../../meeting/stills.ts';
 import { Act } from '../../parts/act.tsx';
 import { countSaid } from '../../parts/figures.ts';
 import { gameTitle } from '../game-words.ts';
 import type { MarksLayerProps } from '../marks/marks-layer.tsx';
 import { overFilmOf } from '../marks/over-film-of.ts';
 import type { ListedMoment } from '../moments/filter-moments.ts';
+import type { OpenFilm } from '../open-film.ts';
 import { momentEntriesOf } from './moment-entries.ts';
 import { ReelDesk } from './reel-desk.tsx';
 
@@ -35,12 +37,27 @@ export function ReelPanel(props: ReelOf) {
 
 function OpenPanel({ game, film, player, tie, lengths, team, shown }: ReelOf) {
   const { index } = player.film;
+  const stills = useStills(film, player.film);
   return (
     <ReelDesk
       entries={momentEntriesOf(shown, film, index, game, team)}
       films={new Map([[film, { film: player.film, ...overFilmOf(game, film, index, tie, lengths) }]])}
+      stills={stills}
       title={count => `${gameTitle(game)}, ${count === 1 ? 'one moment' : countSaid(count, 'moment')}`}
       onMake={() => player.pause()}
     />
   );
 }
+
+/** Small pictures of the film, by a reader of their own while the list is open. */
+const useStills = (key: string, film: OpenFilm): ReadonlyMap<string, Stills> => {
+  const [stills, setStills] = useState<ReadonlyMap<string, Stills>>(new Map());
+  useEffect(() => {
+    const made = new Stills(film, ROW_PX);
+    setStills(new Map([[key, made]]));
+    return () => made.close();
+  }, [key, film]);
+  return stills;
+};
+/** Twice the width of a row's picture. */
+const ROW_PX = 192;

@@ -1,3 +1,5 @@
+import { Still } from '../../meeting/still-picture.tsx';
+import type { Stills } from '../../meeting/stills.ts';
 import { Act } from '../../parts/act.tsx';
 import { MomentGlyph } from '../moments/moment-glyph.tsx';
 import type { ReelEntry } from './reel-entry.ts';
@@ -6,6 +8,7 @@ import { type ReelSpeed, SPEED_CHOICES } from './reel-speed.ts';
 /** One stretch of a reel: whether it goes in, how fast it runs, and where in the order it stands. */
 export function ReelRow({
   entry,
+  stills,
   isOut,
   speed,
   place,
@@ -14,6 +17,7 @@ export function ReelRow({
   onMove,
 }: {
   readonly entry: ReelEntry;
+  readonly stills: Stills | undefined;
   readonly isOut: boolean;
   readonly speed: ReelSpeed;
   readonly place: { readonly index: number; readonly count: number };
@@ -25,6 +29,7 @@ export function ReelRow({
   const which = `${card.what} at ${at}`;
   return (
     <li data-out={isOut || undefined}>
+      <Still stills={stills} frameIndex={entry.aboutFrame} />
       <label>
         <input type="checkbox" checked={!isOut} onChange={onOut} /> {at}{' '}
         {verdict && <MomentGlyph verdict={verdict} />} {card.verdict} <span className="w">{card.what}</span>{' '}

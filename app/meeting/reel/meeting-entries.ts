@@ -27,6 +27,7 @@ export const meetingEntriesOf = (
     const moment = item.of.kind === 'moment' ? game.moments[item.of.moment] : undefined;
     return {
       id: shown.id,
+      aboutFrame: item.stop?.frameIndex ?? shown.frameIndex,
       film,
       fromFrame: first,
       toFrame: last,

@@ -5,6 +5,7 @@ import type { ReelFilms } from '../../film/reel/reel-films.ts';
 import { countSaid } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
 import type { ShownItem } from '../shown-item.ts';
+import type { Stills } from '../stills.ts';
 import type { MeetingFilms } from '../use-films.ts';
 import { meetingEntriesOf } from './meeting-entries.ts';
 import { reelFilmOf } from './reel-film-of.ts';
@@ -24,6 +25,7 @@ export function MeetingReel({
 }) {
   const there = useReelFilms(team, items, films);
   const entries = useMemo(() => there && meetingEntriesOf(items, there, team), [items, there, team]);
+  const stills = useMemo(() => stillsOf(items, films), [items, films]);
   if (!there || !entries) return <p className="q2">The films are being opened.</p>;
   const missing = items.filter(({ item }) => !item.hidden).length - entries.length;
   return (
@@ -35,12 +37,22 @@ export function MeetingReel({
         <ReelDesk
           entries={entries}
           films={there}
+          stills={stills}
           title={count => `${named(title, 'meeting')}, ${countSaid(count, 'moment')}`}
         />
       )}
     </>
   );
 }
+
+/** Small pictures of the films that are open, as the list of the meeting shows them. */
+const stillsOf = (items: readonly ShownItem[], films: MeetingFilms): ReadonlyMap<string, Stills> =>
+  new Map(
+    items.flatMap(shown => {
+      const film = shown.state === 'there' ? films.get(shown.part.hash) : undefined;
+      return shown.state === 'there' && film?.kind === 'open' ? [[reelKeyOf(shown), film.stills]] : [];
+    }),
+  );
 
 /** The films of the items that are open, each with its marks; undefined until they are there. */
 const useReelFilms = (

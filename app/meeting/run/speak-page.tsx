@@ -1,5 +1,5 @@
 import type { Meeting, Team } from '@icewright/book';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { addressOfMeeting, addressOfShowing } from '../../shell/addresses.ts';
@@ -12,6 +12,7 @@ import { RUN_KEYS } from './run-keys.ts';
 import { SpeakerSide } from './speaker-side.tsx';
 import { Stage } from './stage.tsx';
 import { useElapsed } from './use-elapsed.ts';
+import { useKeptRun } from './use-kept-run.ts';
 import { type Speaker, useSpeaker } from './use-speaker.ts';
 
 /** What the speaker has before him: the picture that the team sees, the next one, the notes and the clock. */
@@ -27,10 +28,12 @@ export function SpeakPage(props: {
   const { films } = useFilms(
     useMemo(() => items.flatMap(one => (one.state === 'there' ? [one.part.hash] : [])), [items]),
   );
-  const speaker = useSpeaker({ meetingId, meeting, team, items, films });
+  const { first, keep } = useKeptRun(meetingId, items);
+  const speaker = useSpeaker({ meetingId, meeting, team, items, films, first: first.run });
   const { press, run } = speaker;
   const hasBegun = run.phase !== 'ready' || run.index > 0;
-  const { elapsedS, again } = useElapsed(hasBegun);
+  const { elapsedS, beganMs, again } = useElapsed(hasBegun, first.beganMs);
+  useEffect(() => keep(run, beganMs));
   const [isAlone, setAlone] = useState(false);
   const [isForbidden, setForbidden] = useState(false);
   const openAudience = () => {

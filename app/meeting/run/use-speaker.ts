@@ -5,7 +5,7 @@ import type { Player } from '../../film/player.ts';
 import { itemFramesOf } from '../item-frames.ts';
 import { lineOf, type ShownItem } from '../shown-item.ts';
 import type { MeetingFilms } from '../use-films.ts';
-import { FIRST_RUN, nextRun, onSaid, orderOf, type Press, type Run, type RunItem } from './meeting-run.ts';
+import { nextRun, onSaid, orderOf, type Press, type Run, type RunItem } from './meeting-run.ts';
 import { type AskedPress, type FromSpeaker, type Line, type Showing, speakersLine } from './run-channel.ts';
 import { useOrder } from './use-order.ts';
 
@@ -32,6 +32,8 @@ export function useSpeaker(of: {
   readonly team: Team;
   readonly items: readonly ShownItem[];
   readonly films: MeetingFilms;
+  /** Where it stands to begin with. */
+  readonly first: Run;
 }): Speaker {
   const { meetingId, meeting, team, items, films } = of;
   const runItems = useMemo(() => items.map(shown => runItemOf(shown, films)), [items, films]);
@@ -39,7 +41,7 @@ export function useSpeaker(of: {
   latest.current = runItems;
   const [run, dispatch] = useReducer(
     (now: Run, press: Press) => nextRun(now, press, latest.current),
-    FIRST_RUN,
+    of.first,
   );
   const at = Math.min(run.index, Math.max(0, items.length - 1));
   const shown = items[at];

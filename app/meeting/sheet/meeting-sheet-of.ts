@@ -7,8 +7,13 @@ import { meetingClock, meetingTimesOf } from '../meeting-times.ts';
 import { lineOf, type ShownItem, whichOf } from '../shown-item.ts';
 import { freezeDrawnOf } from './freeze-drawn.ts';
 
-/** The meeting as it is printed for the group, without what is hidden and without the speaker's notes. */
-export function meetingSheetOf(team: Team, meeting: Meeting, all: readonly ShownItem[]): MeetingSheet {
+/** The meeting as it is printed, without what is hidden: for the group, or with the speaker's notes for himself. */
+export function meetingSheetOf(
+  team: Team,
+  meeting: Meeting,
+  all: readonly ShownItem[],
+  withNotes: boolean,
+): MeetingSheet {
   const items = all.filter(({ item }) => !item.hidden);
   const times = meetingTimesOf(meeting, items);
   return {
@@ -26,6 +31,7 @@ export function meetingSheetOf(team: Team, meeting: Meeting, all: readonly Shown
         line: lineOf(shown, team),
         which: whichOf(shown, team),
         asks: shown.item.asks,
+        ...(withNotes && shown.item.notes !== '' ? { notes: shown.item.notes } : {}),
         ...freezeOf(shown, team),
       }),
     ),

@@ -1,6 +1,7 @@
 import type { Meeting, Team } from '@icewright/book';
 import { drawMeetingSheet, meetingPagesOf, type Pen } from '@icewright/picture';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
+import { Act } from '../../parts/act.tsx';
 import { daySaid } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
 import { PaperPage } from '../../parts/paper-page.tsx';
@@ -16,13 +17,14 @@ export function MeetingSheetPage(props: {
   readonly items: readonly ShownItem[];
 }) {
   const { team, meeting, items } = props;
+  const [withNotes, setWithNotes] = useState(false);
   const pages = useMemo(
     () =>
-      meetingPagesOf(meetingSheetOf(team, meeting, items)).map(page => ({
+      meetingPagesOf(meetingSheetOf(team, meeting, items, withNotes)).map(page => ({
         title: page.title,
         draw: (pen: Pen) => drawMeetingSheet(pen, page),
       })),
-    [team, meeting, items],
+    [team, meeting, items, withNotes],
   );
   return (
     <PaperPage
@@ -31,7 +33,12 @@ export function MeetingSheetPage(props: {
       titleWords={`Sheet, ${named(meeting.title, 'meeting')}`}
       day={daySaid(meeting.day)}
       pages={pages}
-      fileName={`${named(meeting.title, 'meeting')} ${meeting.day}.pdf`}
+      acts={
+        <Act isOn={withNotes} onPress={() => setWithNotes(!withNotes)}>
+          With the speaker’s notes
+        </Act>
+      }
+      fileName={`${named(meeting.title, 'meeting')} ${meeting.day}${withNotes ? ', speaker' : ''}.pdf`}
     />
   );
 }
