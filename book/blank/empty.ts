@@ -17,7 +17,7 @@ export interface TeamStart {
 
 export const emptyTeam = ({ name, level, rink, madeAt, season = '', demo = false }: TeamStart): Team => ({
   kind: 'team',
-  schema: 3,
+  schema: 4,
   name,
   season,
   demo,
@@ -44,7 +44,7 @@ export interface GameStart {
 
 export const emptyGame = ({ opponent, day, place = 'home' }: GameStart): Game => ({
   kind: 'game',
-  schema: 3,
+  schema: 4,
   opponent,
   day,
   place,

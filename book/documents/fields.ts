@@ -44,6 +44,9 @@ export const clock = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 /** A moment in UTC, ISO 8601. */
 export const instant = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?Z$/));
 
+/** Skaters on the ice, ours first: 5v4 when they are one short. */
+export const strength = z.string().check(z.regex(/^[3-6]v[3-6]$/));
+
 export const listOf = <Kind extends string, Item extends z.ZodMiniType>(
   key: z.ZodMiniType<Id<Kind>, Id<Kind>>,
   item: Item,

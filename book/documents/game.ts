@@ -10,6 +10,7 @@ import {
   rank,
   shortWords,
   side,
+  strength,
   words,
 } from './fields.ts';
 import { rinkChoice } from './team.ts';
@@ -27,6 +28,10 @@ export const filmPart = z.object({
   durationS: z.number(),
   frameCount: z.int(),
   label: shortWords,
+  /** Of a game marked live: when its clock was stopped, and let run again. */
+  breaks: z.exactOptional(
+    listOf(idOf<'break'>(), z.object({ stoppedAt: instant, goesOnAt: z.exactOptional(instant) })),
+  ),
   /** Another camera's film of the same play: one event that both show ties their clocks. */
   tied: z.exactOptional(z.object({ to: idOf<'film'>(), ours: eventFrame, theirs: eventFrame })),
 });
@@ -50,8 +55,7 @@ export const moment = z.object({
   toS: z.exactOptional(z.number()),
   /** Where on the ice it was. */
   atM: z.exactOptional(icePoint),
-  /** Skaters on the ice, ours first: 5v4 when they are one short. */
-  strength: z.exactOptional(z.string().check(z.regex(/^[3-6]v[3-6]$/))),
+  strength: z.exactOptional(strength),
   score: z.exactOptional(z.object({ us: z.int(), them: z.int() })),
   period: z.exactOptional(z.int().check(z.minimum(1), z.maximum(9))),
   /** Our unit on the ice. */
@@ -182,7 +186,7 @@ export const mark = z.object({
 
 export const game = z.object({
   kind: z.literal('game'),
-  schema: z.literal(3),
+  schema: z.literal(4),
   opponent: shortWords,
   day,
   place: z.enum(['home', 'away', 'neutral']),

@@ -16,8 +16,8 @@ export type AnyDocument = DocumentOf<DocumentKind>;
 
 /** The schema version this program writes. A document of a higher one is refused, never half-read. */
 export const currentSchema: Readonly<Record<DocumentKind, number>> = {
-  team: 3,
-  game: 3,
+  team: 4,
+  game: 4,
   drill: 3,
   practice: 1,
   meeting: 1,

@@ -1,5 +1,17 @@
 import * as z from 'zod/mini';
-import { clock, day, idOf, instant, line, listOf, rank, ratio, shortWords, words } from './fields.ts';
+import {
+  clock,
+  day,
+  idOf,
+  instant,
+  line,
+  listOf,
+  rank,
+  ratio,
+  shortWords,
+  strength,
+  words,
+} from './fields.ts';
 
 const trigger = z.discriminatedUnion('at', [
   z.object({ at: z.literal('puckCrosses'), line }),
@@ -77,13 +89,19 @@ export const rinkChoice = z.discriminatedUnion('preset', [
   }),
 ]);
 
-/** A key of the coach's own: pressed while the film runs, it keeps the seconds around that press as a moment. */
+/**
+ * A key of the coach's own: pressed while the film or the game runs, it keeps the seconds around that press as a moment, with whatever else it says. Without a
+ * habit it marks nothing, and says how the game stands from then on.
+ */
 export const momentKey = z.object({
   rank,
   /** One letter or figure. */
   key: z.string().check(z.regex(/^[a-z0-9]$/)),
-  habit: idOf<'habit'>(),
+  habit: z.exactOptional(idOf<'habit'>()),
   verdict: z.enum(['done', 'missed', 'cannotSee']),
+  skater: z.exactOptional(idOf<'skater'>()),
+  strength: z.exactOptional(strength),
+  unit: z.exactOptional(idOf<'unit'>()),
   beforeS: z.number().check(z.minimum(0), z.maximum(120)),
   afterS: z.number().check(z.minimum(0), z.maximum(120)),
 });
@@ -106,7 +124,7 @@ export const entry = z.object({
 
 export const team = z.object({
   kind: z.literal('team'),
-  schema: z.literal(3),
+  schema: z.literal(4),
   name: shortWords,
   season: shortWords,
   /** True for the invented team that shows the workbench round. */

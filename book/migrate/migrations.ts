@@ -11,12 +11,16 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     team => ({ ...team, momentKeys: {}, units: {} }),
     /** 3: its contents may list meetings, which an older program does not know. */
     team => team,
+    /** 4: keys of the coach's own may say who, how many are on the ice and which unit, or no habit at all. */
+    team => team,
   ],
   /** 2: the stretch, place, strength, score, period and unit of a moment, what came of it, and second opinions. */
   game: [
     game => ({ ...game, follows: {}, opinions: {} }),
     /** 3: skaters followed through the film, what is drawn over it, and how long a freeze holds the picture. */
     game => ({ ...game, tracks: {}, marks: {} }),
+    /** 4: a live clock may have been stopped: an older program would mark at another time than all others. */
+    game => game,
   ],
   /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */
   drill: [

@@ -101,7 +101,7 @@ function gameOf(
 ): Game {
   return game.parse({
     kind: 'game',
-    schema: 3,
+    schema: 4,
     follows: {},
     opinions: {},
     opponent: 'Quillback Bay',

@@ -1,6 +1,7 @@
 import { type FilmPart, type Game, newId, rankAtEnd } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { edit } from '../../shell/book.ts';
+import { clockSecondsAt } from './live-breaks.ts';
 
 const LIVE = 'live:';
 
@@ -10,9 +11,9 @@ export const isLive = (part: Pick<FilmPart, 'hash'>): boolean => part.hash.start
 /** Milliseconds since 1970 at which its clock began. */
 export const liveStartMs = (part: Pick<FilmPart, 'hash'>): number => Date.parse(part.hash.slice(LIVE.length));
 
-/** Seconds since then. Any watch that is shared would do: all of a staff read the same start. */
-export const liveNowS = (part: Pick<FilmPart, 'hash'>): number =>
-  Math.max(0, (Date.now() - liveStartMs(part)) / 1000);
+/** Seconds since then without the breaks. Any watch that is shared would do: all of a staff read the same start. */
+export const liveNowS = (part: Pick<FilmPart, 'hash' | 'breaks'>): number =>
+  clockSecondsAt(part, liveStartMs(part), Date.now());
 
 /** A live part has no frames: its moments are counted in hundredths of a second, so that they sort. */
 export const liveFrame = (timeS: number): number => Math.round(timeS * 100);

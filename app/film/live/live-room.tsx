@@ -1,9 +1,8 @@
 import { type FilmPart, type Game, inOrder, type Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { useKeys } from '../../shell/keys.ts';
-import { clockText } from '../film-clock.ts';
 import type { MomentFilter } from '../moments/filter-moments.ts';
 import { MarkMoment } from '../moments/mark-moment.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
@@ -12,6 +11,7 @@ import { type Situation, situationBefore } from '../moments/new-moment.ts';
 import { OwnKeys } from '../moments/own-keys.tsx';
 import { useMarking } from '../moments/use-marking.ts';
 import { HowItStands } from './how-it-stands.tsx';
+import { LiveClock } from './live-clock.tsx';
 import { liveFrame, liveNowS } from './live-part.ts';
 
 /** Marking while the game is played, with no film yet: a clock, the coach's own keys, and the list. */
@@ -53,6 +53,7 @@ export function LiveRoom({
     },
     frozen: undefined,
     stands,
+    onStands: setStands,
     // Nothing opens while the game runs: what is to be said of a moment can wait.
     onMarked: () => {},
   });
@@ -67,12 +68,12 @@ export function LiveRoom({
         </Act>,
       )}
       <main className="film-room live-room">
-        <LiveClock part={part} />
+        <LiveClock gameId={gameId} filmId={partId} part={part} />
         <p className="q2 marked-said" role="status">
           {marking.said}
         </p>
         <div className="live-keys">
-          <OwnKeys team={team} onPress={marking.press} />
+          <OwnKeys team={team} onPress={marking.press} saysHowItStands />
         </div>
         {/* Below the keys, which must not move under a hand that aims at one. */}
         {marking.draft && (
@@ -109,18 +110,5 @@ export function LiveRoom({
         </p>
       </main>
     </>
-  );
-}
-
-function LiveClock({ part }: { readonly part: FilmPart }) {
-  const [timeS, setTimeS] = useState(() => liveNowS(part));
-  useEffect(() => {
-    const every = setInterval(() => setTimeS(liveNowS(part)), 250);
-    return () => clearInterval(every);
-  }, [part]);
-  return (
-    <p className="live-clock" role="timer">
-      <b className="num">{clockText(timeS, 0)}</b> <span className="q3">since the marking began</span>
-    </p>
   );
 }

@@ -8,8 +8,9 @@ import { clockText } from '../film-clock.ts';
 import { verdictSaid } from '../moments/moment-glyph.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
 import type { Player } from '../player.ts';
+import { standsOf } from './live-breaks.ts';
 import { isLive } from './live-part.ts';
-import { tiedTo, tieLive } from './tie-live.ts';
+import { filmClockOf, tiedTo, tieLive } from './tie-live.ts';
 
 /** Beside a film of a game that was marked live: one moment that both show brings all of them onto this film. */
 export function LiveTie({
@@ -27,9 +28,10 @@ export function LiveTie({
 }) {
   const [chosen, setChosen] = useState('');
   const [said, setSaid] = useState('');
-  const live = inOrder(game.films).find(([, one]) => isLive(one))?.[0];
+  const [ranOn, setRanOn] = useState(false);
+  const [live, part] = inOrder(game.films).find(([, one]) => isLive(one)) ?? [];
   const moments = live === undefined ? [] : momentsOf(game, live);
-  if (live === undefined || moments.length === 0)
+  if (live === undefined || part === undefined || moments.length === 0)
     return said === '' ? null : (
       <p className="q2" role="status">
         {said}
@@ -37,7 +39,8 @@ export function LiveTie({
     );
   const [id, moment] = moments.find(([each]) => each === chosen) ?? moments[0]!;
   const tie = () => {
-    const tied = tiedTo(game, live, partId, player.film.index, player.timeS - moment.filmTimeS);
+    const filmSOf = filmClockOf(part, { clockS: moment.filmTimeS, filmS: player.timeS }, ranOn);
+    const tied = tiedTo(game, live, partId, player.film.index, filmSOf);
     tieLive(gameId, live, tied);
     setSaid(
       `${countSaid(tied.moments.length, 'moment')} came onto this film${tied.outsideCount > 0 ? `; ${tied.outsideCount} lie outside it and stay with the live clock` : ''}. Undo takes them back.`,
@@ -57,6 +60,14 @@ export function LiveTie({
           </option>
         ))}
       </select>{' '}
+      {standsOf(part).length > 0 && (
+        <p>
+          <Act isOn={ranOn} onPress={() => setRanOn(!ranOn)}>
+            The camera ran on in the breaks
+          </Act>{' '}
+          <span className="q3">the clock was stopped for {countSaid(standsOf(part).length, 'break')}</span>
+        </p>
+      )}
       <Act onPress={tie}>It happens at this picture</Act>
       {said !== '' && (
         <p className="q2" role="status">

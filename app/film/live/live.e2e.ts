@@ -34,6 +34,8 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     const apartS = clocks[0]! - clocks[1]!;
     expect(apartS).toBeGreaterThan(1);
     expect(await seriousViolations(page)).toEqual([]);
+    await stoppedForABreak(page);
+    await saidByAKey(page);
     await seenByTwo(page, rows);
     await choose(page, 'Open a film', filmPath('A.mp4'));
     await jumpTo(page, '150');
@@ -48,6 +50,39 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await page.getByText('2 moments not on a film yet').waitFor();
   }));
+
+/** The clock stands in a break, and goes on from where it stood. */
+async function stoppedForABreak(page: Page): Promise<void> {
+  const clock = () => page.getByRole('timer').locator('b').textContent();
+  await page.getByRole('button', { name: 'Stop the clock for a break' }).click();
+  await page.getByText('stopped for a break of 0:01 so far').waitFor();
+  const stood = await clock();
+  await page.getByText('stopped for a break of 0:03 so far').waitFor();
+  expect(await clock()).toBe(stood);
+  await page.getByRole('button', { name: 'Let the clock go on' }).click();
+  const seconds = async () => Number((await clock())!.split(':')[1]);
+  const from = Number(stood!.split(':')[1]);
+  expect((await seconds()) - from).toBeLessThan(3);
+  await expect.poll(seconds).toBeGreaterThan(from);
+}
+
+/** A key without a habit says how the game stands from then on; one with a habit may say it of its moment. */
+async function saidByAKey(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Change keys' }).click();
+  await page.getByRole('button', { name: 'Another key' }).click();
+  const row = page.locator('.key-row').last();
+  await row.getByLabel('Habit').selectOption('');
+  await row.getByLabel('Us v them').selectOption('4v5');
+  const letter = await row.getByLabel('Key').inputValue();
+  expect(await seriousViolations(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Done', exact: true }).first().click();
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await page.keyboard.press(letter);
+  await page.getByText('4v5 from now on.').waitFor();
+  expect(await page.getByRole('button', { name: '4v5', exact: true }).getAttribute('aria-pressed')).toBe(
+    'true',
+  );
+}
 
 /** A second tagger on another machine marks the same game at the same time: each sees what the other marks, and nothing is lost. */
 async function seenByTwo(page: Page, rows: Locator): Promise<void> {

@@ -3,7 +3,7 @@ import type { Id } from '@icewright/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { frameIndexOf } from '../frame-index.ts';
-import { tiedTo } from './tie-live.ts';
+import { filmClockOf, tiedTo } from './tie-live.ts';
 
 const live = 'live' as Id<'film'>;
 const film = 'film' as Id<'film'>;
@@ -33,7 +33,7 @@ describe('tying what was marked live to the film', () => {
         fc.array(time, { minLength: 1, maxLength: 12 }),
         fc.integer({ min: -7200, max: 600 }),
         (timesS, offsetS) => {
-          const tied = tiedTo(gameOf(timesS), live, film, index, offsetS);
+          const tied = tiedTo(gameOf(timesS), live, film, index, s => s + offsetS);
           expect(tied.moments.length + tied.outsideCount).toBe(timesS.length);
           for (const [id, one] of tied.moments) {
             const before = timesS[Number(id.slice(1))]!;
@@ -49,9 +49,24 @@ describe('tying what was marked live to the film', () => {
   });
 
   it('takes what came of a moment along with it', () => {
-    const tied = tiedTo(gameOf([100]), live, film, index, -40);
+    const tied = tiedTo(gameOf([100]), live, film, index, s => s - 40);
     expect(tied.follows).toEqual([
       ['f0', { moment: 'm0', step: 'regained', filmTimeS: 63, frameIndex: 1575 }],
     ]);
+  });
+
+  it('goes by the clock where the camera stopped in the break, and by the watch where it ran on', () => {
+    const begin = '2026-11-28T18:00:00.000Z';
+    const part = {
+      hash: `live:${begin}`,
+      // A period of 40 minutes by the watch, a break of 15.
+      breaks: { b: { stoppedAt: '2026-11-28T18:40:00Z', goesOnAt: '2026-11-28T18:55:00Z' } },
+    } as never;
+    const tie = { clockS: 600, filmS: 700 };
+    const [first, second] = [1200, 3000];
+    expect([first, second].map(filmClockOf(part, tie, false))).toEqual([1300, 3100]);
+    expect([first, second].map(filmClockOf(part, tie, true))).toEqual([1300, 4000]);
+    // Tied by one of the second period the first lies as much earlier.
+    expect(filmClockOf(part, { clockS: second, filmS: 4000 }, true)(first)).toBe(1300);
   });
 });

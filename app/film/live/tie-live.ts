@@ -1,7 +1,9 @@
-import type { Follow, Game, Moment } from '@icewright/book';
+import type { FilmPart, Follow, Game, Moment } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { edit, endStep } from '../../shell/book.ts';
 import { type FrameIndex, frameAtTime } from '../frame-index.ts';
+import { watchSecondsOf } from './live-breaks.ts';
+import { liveStartMs } from './live-part.ts';
 
 export interface Tied {
   readonly moments: readonly (readonly [string, Moment])[];
@@ -11,21 +13,32 @@ export interface Tied {
 }
 
 /**
- * Moments of a live clock on the clock of a film that began `offsetS` seconds earlier on it: film time = live time +
- * offset. A film that was cut does not run with the clock; then only the stretch about the tie is right.
+ * From the live clock to a film, by one moment that both show. The film runs with the clock, or, when the camera ran on in the breaks, with the watch.
+ * A film that was cut otherwise runs with neither; then only the stretch about the tie is right.
  */
+export const filmClockOf = (
+  part: Pick<FilmPart, 'hash' | 'breaks'>,
+  tie: { readonly clockS: number; readonly filmS: number },
+  ranOn: boolean,
+): ((clockS: number) => number) => {
+  const startMs = liveStartMs(part);
+  const runS = (clockS: number) => (ranOn ? watchSecondsOf(part, startMs, clockS) : clockS);
+  return clockS => tie.filmS + (runS(clockS) - runS(tie.clockS));
+};
+
+/** Moments of a live clock on the clock of a film. */
 export function tiedTo(
   game: Game,
   live: Id<'film'>,
   film: Id<'film'>,
   index: FrameIndex,
-  offsetS: number,
+  filmSOf: (clockS: number) => number,
 ): Tied {
   const at = (timeS: number) => ({
-    filmTimeS: timeS + offsetS,
-    frameIndex: frameAtTime(index, timeS + offsetS),
+    filmTimeS: filmSOf(timeS),
+    frameIndex: frameAtTime(index, filmSOf(timeS)),
   });
-  const isInside = (timeS: number) => timeS + offsetS >= 0 && timeS + offsetS <= index.endS;
+  const isInside = (timeS: number) => filmSOf(timeS) >= 0 && filmSOf(timeS) <= index.endS;
   const ofLive = Object.entries(game.moments).filter(([, one]) => one.film === live);
   const moments = ofLive
     .filter(([, one]) => isInside(one.filmTimeS))
@@ -35,8 +48,12 @@ export function tiedTo(
         ...one,
         film,
         ...at(one.filmTimeS),
-        ...(one.fromS === undefined ? {} : { fromS: Math.max(0, one.fromS + offsetS) }),
-        ...(one.toS === undefined ? {} : { toS: Math.min(index.endS, one.toS + offsetS) }),
+        ...(one.fromS === undefined
+          ? {}
+          : { fromS: Math.max(0, filmSOf(one.filmTimeS) + one.fromS - one.filmTimeS) }),
+        ...(one.toS === undefined
+          ? {}
+          : { toS: Math.min(index.endS, filmSOf(one.filmTimeS) + one.toS - one.filmTimeS) }),
       },
     ]);
   const ids = new Set(moments.map(([id]) => id));

@@ -5,7 +5,7 @@ import { kept } from './who-marks.ts';
 
 /** What is said of a moment when it is marked; the rest can follow in the list. */
 export type MarkedMoment = Pick<Moment, 'habit' | 'verdict' | 'costGoals'> &
-  Partial<Pick<Moment, 'skater' | 'fromS' | 'toS' | 'freeze'>>;
+  Partial<Pick<Moment, 'skater' | 'fromS' | 'toS' | 'freeze' | 'strength' | 'unit'>>;
 
 /** Where in the film it is. */
 export type MomentPlace = Pick<Moment, 'film' | 'frameIndex' | 'filmTimeS'>;

@@ -3,6 +3,7 @@ import type { Id } from '@icewright/engine';
 import { useState } from 'react';
 import { named } from '../../parts/named.ts';
 import { clockText } from '../film-clock.ts';
+import { isMarking, saysBesides } from './key-words.ts';
 import type { MarkDraft } from './mark-moment.tsx';
 import { verdictSaid } from './moment-glyph.tsx';
 import { addMoment, type MarkedMoment, type MomentPlace, type Situation } from './new-moment.ts';
@@ -22,6 +23,7 @@ export function useMarking({
   clock,
   frozen,
   stands,
+  onStands,
   rests = false,
   keysRest = false,
   onMarked,
@@ -36,6 +38,8 @@ export function useMarking({
   readonly frozen: { readonly id: Id<'freeze'>; readonly frameIndex: number } | undefined;
   /** How the game stands, where that is said beside the keys; otherwise as it stood at the moment before. */
   readonly stands?: Partial<Situation>;
+  /** Told by a key of the coach's own. */
+  readonly onStands?: (stands: Partial<Situation>) => void;
   /** Somebody judges blindly: nothing is marked meanwhile, and nothing said of what was. */
   readonly rests?: boolean;
   /** Letters are typed at something else: no key of the coach's own marks a moment. */
@@ -56,14 +60,26 @@ export function useMarking({
   };
   const press = (key: MomentKey) => {
     if (rests) return;
+    const says = {
+      ...(key.strength ? { strength: key.strength } : {}),
+      ...(key.unit ? { unit: key.unit } : {}),
+    };
+    if (!isMarking(key)) {
+      onStands?.({ ...stands, ...says });
+      setSaid(`${saysBesides(key, team).join(', ')} from now on.`);
+      return;
+    }
     const place = here();
     const fromS = Math.max(0, place.filmTimeS - key.beforeS);
     const toS = Math.min(clock.endS, place.filmTimeS + key.afterS);
     const costGoals = key.verdict === 'missed' ? (team.habits[key.habit]?.costGoals ?? 0) : 0;
-    add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS });
-    setSaid(`${wordsOf(team, key)}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`);
+    const who = key.skater ? { skater: key.skater } : {};
+    add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS, ...who, ...says });
+    setSaid(
+      `${[wordsOf(team, key), ...saysBesides(key, team)].join(', ')}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`,
+    );
   };
-  useOwnKeys(team, press, rests || keysRest);
+  useOwnKeys(team, press, { rest: rests || keysRest, withStands: onStands !== undefined });
   return {
     draft,
     said: rests ? '' : said,

@@ -17,10 +17,17 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
   const lookAgain = useRef(again);
   lookAgain.current = again;
   useEffect(() => {
+    let isLed = false;
     const opened = audiencesLine(meetingId, message => {
-      if (message.says === 'shows') setShowing(message.showing);
-      else if (message.says === 'left') setShowing(undefined);
-      else void rememberFilm(message.hash, message.file).then(() => lookAgain.current(message.hash));
+      if (message.says === 'shows') {
+        // A speaker's page that was loaded again does not know of this window yet.
+        if (!isLed) opened.say({ says: 'here' });
+        isLed = true;
+        setShowing(message.showing);
+      } else if (message.says === 'left') {
+        isLed = false;
+        setShowing(undefined);
+      } else void rememberFilm(message.hash, message.file).then(() => lookAgain.current(message.hash));
     });
     line.current = opened;
     opened.say({ says: 'here' });

@@ -1,0 +1,56 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { clockSecondsAt, openBreaks, standsOf, watchSecondsOf } from './live-breaks.ts';
+
+const START = Date.parse('2026-11-28T18:00:00Z');
+const at = (s: number) => new Date(START + 1000 * s).toISOString();
+const partOf = (...breaks: readonly (readonly [number, (number | undefined)?])[]) =>
+  ({
+    breaks: Object.fromEntries(
+      breaks.map(([from, to], i) => [
+        `b${i}`,
+        { stoppedAt: at(from), ...(to === undefined ? {} : { goesOnAt: at(to) }) },
+      ]),
+    ),
+  }) as never;
+const clock = (part: never, s: number) => clockSecondsAt(part, START, START + 1000 * s);
+
+describe('a live clock that is stopped in the breaks', () => {
+  it('stands from the press to the press, and goes on from there', () => {
+    const part = partOf([1200, 2100]);
+    expect([600, 1200, 1500, 2100, 2160].map(s => clock(part, s))).toEqual([600, 1200, 1200, 1200, 1260]);
+    expect(clock(partOf([1200]), 9000)).toBe(1200);
+    expect(openBreaks(partOf([10, 20], [30]))).toEqual(['b1']);
+  });
+
+  it('counts a break once that two people stopped it for', () => {
+    expect(standsOf(partOf([100, 200], [150, 260], [400, 380]))).toHaveLength(1);
+    expect(clock(partOf([100, 200], [150, 260]), 300)).toBe(140);
+  });
+
+  it('never runs back, nor faster than a second a second; and the watch finds each clock time again', () => {
+    const time = fc.integer({ min: 0, max: 9000 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(time, fc.option(time, { nil: undefined })), { maxLength: 6 }),
+        fc.array(time, { minLength: 2, maxLength: 12 }),
+        (breaks, times) => {
+          const part = partOf(...breaks);
+          const sorted = [...times].sort((a, b) => a - b);
+          // By counting the seconds in which no break stands.
+          const isStopped = (s: number) =>
+            breaks.some(([from, to]) => s >= from && s < (to ?? Number.POSITIVE_INFINITY));
+          for (const [i, s] of sorted.entries()) {
+            let counted = 0;
+            for (let each = 0; each < s; each++) if (!isStopped(each)) counted++;
+            expect(clock(part, s)).toBe(counted);
+            const watchS = watchSecondsOf(part, START, counted);
+            expect(watchS).toBeLessThanOrEqual(s);
+            expect(clock(part, watchS)).toBe(counted);
+            if (i > 0) expect(clock(part, s)).toBeGreaterThanOrEqual(clock(part, sorted[i - 1]!));
+          }
+        },
+      ),
+    );
+  });
+});

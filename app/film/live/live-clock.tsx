@@ -1,0 +1,43 @@
+import type { FilmPart } from '@icewright/book';
+import { useEffect, useState } from 'react';
+import { Act } from '../../parts/act.tsx';
+import { clockText } from '../film-clock.ts';
+import { letClockRun, openBreaks, standsOf, stopClock } from './live-breaks.ts';
+import { liveNowS } from './live-part.ts';
+
+/** The clock of a game that is marked while it is played; stopped in a break, so that the periods follow each other on it. */
+export function LiveClock({
+  gameId,
+  filmId,
+  part,
+}: {
+  readonly gameId: string;
+  readonly filmId: string;
+  readonly part: FilmPart;
+}) {
+  const [, setNow] = useState(0);
+  useEffect(() => {
+    const every = setInterval(() => setNow(Date.now()), 250);
+    return () => clearInterval(every);
+  }, []);
+  const isStopped = openBreaks(part).length > 0;
+  const brokenS = isStopped
+    ? Math.max(0, (Date.now() - (standsOf(part).at(-1)?.fromMs ?? Date.now())) / 1000)
+    : 0;
+  return (
+    <div className="live-clock">
+      <p role="timer">
+        <b className="num">{clockText(liveNowS(part), 0)}</b>{' '}
+        <span className={isStopped ? 'warm b' : 'q3'}>
+          {isStopped ? `stopped for a break of ${clockText(brokenS, 0)} so far` : 'since the marking began'}
+        </span>
+      </p>
+      <Act
+        isOn={isStopped}
+        onPress={() => (isStopped ? letClockRun(gameId, filmId, part) : stopClock(gameId, filmId, part))}
+      >
+        {isStopped ? 'Let the clock go on' : 'Stop the clock for a break'}
+      </Act>
+    </div>
+  );
+}
