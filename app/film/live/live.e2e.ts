@@ -73,7 +73,7 @@ async function saidByAKey(page: Page): Promise<void> {
   const row = page.locator('.key-row').last();
   await row.getByLabel('Habit').selectOption('');
   await row.getByLabel('Us v them').selectOption('4v5');
-  const letter = await row.getByLabel('Key').inputValue();
+  const letter = await row.locator('select').first().inputValue();
   expect(await seriousViolations(page)).toEqual([]);
   await page.getByRole('button', { name: 'Done', exact: true }).first().click();
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
