@@ -3,14 +3,17 @@ import { parseArgs } from 'node:util';
 import { cameraTrackerOf, type TrackedFrame, type TrackedStretch } from '@icewright/engine';
 import { type Decoder, decoderHere, filmFrames } from './film-truth/film-frames.ts';
 import { type Accuracy, type CarryReport, measureCarry } from './film-truth/measure-carry.ts';
+import { offerMeterOf, offerSamples } from './film-truth/measure-offers.ts';
 import { type PeopleAccuracy, peopleMeterOf } from './film-truth/measure-people.ts';
 import { type TrackAccuracy, trackMeterOf } from './film-truth/measure-tracks.ts';
+import { offerWords } from './film-truth/offer-words.ts';
 import { type FilmTruth, readTruth } from './film-truth/truth-file.ts';
 
 const HELP = `film-truth: how true pins, pins carried through a pan, and followed skaters are on a film whose every position is known.
 
   npm run film-truth -- FILM TRUTH [--decoder chromium|ffmpeg] [--step NUMBER] [--until SECONDS] [--seed NUMBER]
                         [--hands SECONDS,… | none] [--who NAME,…] [--json]
+  npm run film-truth -- FILM TRUTH --offers [--every COUNT] [--decoder …] [--until SECONDS] [--json]
   npm run film-truth -- FILM TRUTH --people [--decoder …] [--until SECONDS] [--seed NUMBER] [--json]
 
 FILM   a film this machine's Chromium (or ffmpeg) decodes
@@ -24,6 +27,8 @@ Where the truth tells where skaters are, they are followed too, each set by hand
 --hands sets other seconds, or none; --who follows only these, by their ids in the truth.
 --people measures, instead of all that, people found by what is not ice, in about one picture a second: how many of those found are somebody, how many in
 clear view are found, and how far off their feet are.
+--offers measures, instead of all that, pins offered by the machine for about every 20th picture alone (--every sets another count): how often
+the calibration they give is within half a metre of the truth, how often none are offered, and how often they are wrong.
 --json prints the same as JSON. Ends with 0, or 2 when something cannot be read or decoded.`;
 
 const { values, positionals } = parseArgs({
@@ -31,6 +36,8 @@ const { values, positionals } = parseArgs({
     help: { type: 'boolean' },
     json: { type: 'boolean' },
     people: { type: 'boolean' },
+    offers: { type: 'boolean' },
+    every: { type: 'string', default: '20' },
     decoder: { type: 'string' },
     step: { type: 'string', default: '1' },
     until: { type: 'string', default: 'Infinity' },
@@ -62,6 +69,7 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
   const untilS = Number(values.until);
   if (!(untilS > 0)) return refuse('--until takes seconds, more than 0.');
   if (values.people) return measureFoundPeople(film, truth, untilS, decoder);
+  if (values.offers) return measureOfferedPins(film, truth, untilS, decoder);
   const followed = truth.frames.filter(({ i, ptsS }) => i % step === 0 && ptsS <= untilS);
   const lastIndex = Number.isFinite(untilS) ? (followed.at(-1)?.i ?? 0) : Number.POSITIVE_INFINITY;
   const startMs = performance.now();
@@ -109,6 +117,32 @@ async function measure([film, truthPath]: readonly string[]): Promise<number> {
       ? JSON.stringify({ film, frameCount, ...took, ...report, tracks }, null, 2)
       : [...wordsOf(film, known, frameCount, report, took), ...trackWords(tracks)].join('\n'),
   );
+}
+
+async function measureOfferedPins(
+  film: string,
+  truth: FilmTruth,
+  untilS: number,
+  decoder: Decoder,
+): Promise<number> {
+  const every = Number(values.every);
+  if (!(Number.isInteger(every) && every > 0)) return refuse('--every takes a whole number from 1 on.');
+  const samples = offerSamples(truth, every).filter(({ ptsS }) => ptsS <= untilS);
+  const meter = offerMeterOf(truth, samples);
+  const only = samples.map(({ i }) => i);
+  const asked = { step: 1, lastIndex: only.at(-1) ?? 0, only, inColour: true };
+  try {
+    await filmFrames(decoder, film, truth.picture, asked, (frameIndex, rgba, widthPx, heightPx) => {
+      if (widthPx !== truth.picture.width || heightPx !== truth.picture.height) {
+        throw new Error(`its pictures are ${widthPx} × ${heightPx} px, not as in the truth`);
+      }
+      meter.next(frameIndex, rgba, widthPx, heightPx);
+    });
+  } catch (error) {
+    return refuse(error instanceof Error ? error.message : String(error));
+  }
+  const report = meter.report();
+  return say(values.json ? JSON.stringify({ film, ...report }, null, 2) : offerWords(report).join('\n'));
 }
 
 async function measureFoundPeople(

@@ -7,9 +7,9 @@ import {
   lensTermOf,
   type Random,
   randomOf,
-  shownOf,
   type TrackedStretch,
 } from '@icewright/engine';
+import { iceInView } from './ice-in-view.ts';
 import { PINS, pinsOf, startsOf } from './pins-from-truth.ts';
 import type { FilmTruth, TruthFrame } from './truth-file.ts';
 
@@ -123,38 +123,26 @@ interface Tally {
 
 const emptyTally = (): Tally => ({ missesM: [], reachesM: [], held: 0, lost: {} });
 
-const addPicture = (tally: Tally, carry: Carry, truth: FilmTruth, { i, H }: TruthFrame): void => {
-  const { width: widthPx, height: heightPx } = truth.picture;
-  const carried = carry.at(i);
+const addPicture = (tally: Tally, carry: Carry, truth: FilmTruth, frame: TruthFrame): void => {
+  const carried = carry.at(frame.i);
   if (carried.kind === 'none') {
     tally.lost[carried.reason] = (tally.lost[carried.reason] ?? 0) + 1;
     return;
   }
-  const [a, b, c] = H as readonly (readonly [number, number, number])[];
-  for (let xM = -29; xM <= 29; xM += 2) {
-    for (let yM = -12; yM <= 12; yM += 2) {
-      const w = c![0] * xM + c![1] * yM + c![2];
-      if (!(w > 0)) continue;
-      const straight = {
-        xPx: (a![0] * xM + a![1] * yM + a![2]) / w,
-        yPx: (b![0] * xM + b![1] * yM + b![2]) / w,
-      };
-      const shown = shownOf({ k1: truth.lens.k1, widthPx, heightPx }, straight);
-      if (shown.xPx < 0 || shown.yPx < 0 || shown.xPx > widthPx || shown.yPx > heightPx) continue;
-      const placed = iceFromFilm(carried.fit, shown, { footSdPx: 0 });
-      if (placed.kind === 'none') {
-        tally.lost[placed.reason] = (tally.lost[placed.reason] ?? 0) + 1;
-        continue;
-      }
-      const [dx, dy] = [placed.atM.xM - xM, placed.atM.yM - yM];
-      const { xxM2, xyM2, yyM2 } = placed.covM2;
-      // 5.9915: 95 % of χ² with two degrees.
-      const isHeld =
-        (yyM2 * dx * dx - 2 * xyM2 * dx * dy + xxM2 * dy * dy) / (xxM2 * yyM2 - xyM2 * xyM2) <= 5.9915;
-      tally.missesM.push(Math.hypot(dx, dy));
-      tally.reachesM.push(ellipseOf(placed.covM2).semiMajorM);
-      if (isHeld) tally.held++;
+  for (const { atM, shownPx } of iceInView(truth, frame)) {
+    const placed = iceFromFilm(carried.fit, shownPx, { footSdPx: 0 });
+    if (placed.kind === 'none') {
+      tally.lost[placed.reason] = (tally.lost[placed.reason] ?? 0) + 1;
+      continue;
     }
+    const [dx, dy] = [placed.atM.xM - atM.xM, placed.atM.yM - atM.yM];
+    const { xxM2, xyM2, yyM2 } = placed.covM2;
+    // 5.9915: 95 % of χ² with two degrees.
+    const isHeld =
+      (yyM2 * dx * dx - 2 * xyM2 * dx * dy + xxM2 * dy * dy) / (xxM2 * yyM2 - xyM2 * xyM2) <= 5.9915;
+    tally.missesM.push(Math.hypot(dx, dy));
+    tally.reachesM.push(ellipseOf(placed.covM2).semiMajorM);
+    if (isHeld) tally.held++;
   }
 };
 
