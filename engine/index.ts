@@ -80,7 +80,7 @@ export * from './mends/mend-rows.ts';
 export * from './mends/mend-sentence.ts';
 export * from './mends/mends-of.ts';
 export * from './mends/plan-after.ts';
-export type { ColourPicture } from './offer/colour-picture.ts';
+export { cameraPlaceOf } from './offer/camera-place.ts';
 export type { EndsKnown, KnownEnds } from './offer/ends-of.ts';
 export * from './offer/offer-pins.ts';
 export type { OfferedPin } from './offer/offered-pin.ts';

@@ -18,19 +18,7 @@ const reportOf = (
     `fixtures/film/${film}`,
     `fixtures/film-truth/${truth}`,
   ];
-  const asked = [
-    ...args,
-    '--json',
-    '--step',
-    '2',
-    '--decoder',
-    'chromium',
-    '--hands',
-    'none',
-    '--offers',
-    'none',
-    ...until,
-  ];
+  const asked = [...args, '--json', '--step', '2', '--decoder', 'chromium', '--hands', 'none', ...until];
   const { status, stdout, stderr } = spawnSync(process.execPath, asked, {
     cwd: ROOT,
     encoding: 'utf8',

@@ -17,8 +17,6 @@ it('follows skaters of a panned film between hands two seconds apart within the 
     '3.1',
     '--hands',
     '2',
-    '--offers',
-    'none',
     '--who',
     'L14,L21,L9,Q23,Q11,L27',
   ];

@@ -1,4 +1,4 @@
-import type { Matrix3, PinFit } from '../film/pins.ts';
+import type { PinFit } from '../film/pins.ts';
 import { fitPinsOn, type NamedPin } from '../film/sheet-that-fits.ts';
 import type { Rink } from '../rink/rink.ts';
 import { rinkOf } from '../rink/rink-of.ts';
@@ -6,6 +6,7 @@ import type { ColourPicture } from './colour-picture.ts';
 import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
 import { type FoundView, findViews } from './find-views.ts';
 import { measuredPins } from './measured-pins.ts';
+import { normalisedMap } from './normalised-map.ts';
 import {
   CLEAR_LEAD,
   FIT_NEAR_VIEW,
@@ -98,7 +99,7 @@ export const offerPins = (
   if (result.kind === 'refused') return none('tooFewPins');
   const { fit } = result;
   if (fit.disagreement !== undefined) return none('pinsDisagree');
-  if (apartM(normalised(fit.filmFromIce, picture), best.map, paint, ice.inside) > FIT_NEAR_VIEW.value)
+  if (apartM(normalisedMap(fit.filmFromIce, picture), best.map, paint, ice.inside) > FIT_NEAR_VIEW.value)
     return none('pinsDisagree');
   const reachM = medianReachM(fit, rink, paint, ice.inside);
   if (!(reachM < LOOSEST_OFFER.value)) return none('tooLoose');
@@ -119,11 +120,3 @@ const isGood = ({ score, support }: FoundView): boolean =>
   support.spotsSeen >= support.spotsMissing;
 
 const namedOf = ({ landmark, filmPx }: OfferedPin): NamedPin => ({ id: landmark, landmark, filmPx });
-
-/** The same map into a picture whose middle is (0, 0) and whose half diagonal is 1. */
-const normalised = (m: Matrix3, { widthPx, heightPx }: ColourPicture): number[] => {
-  const halfDiagonal = Math.hypot(widthPx, heightPx) / 2;
-  const row = (from: number, middlePx: number) =>
-    [0, 1, 2].map(k => (m[from + k]! - middlePx * m[6 + k]!) / halfDiagonal);
-  return [...row(0, widthPx / 2), ...row(3, heightPx / 2), m[6], m[7], m[8]];
-};

@@ -2,7 +2,11 @@ import type { FoundCounts, NoOfferReason } from '@icewright/engine';
 import { sheetSaid } from '../game-head.tsx';
 
 /** Why nothing is offered: what was found, and what is missing. */
-export const noOfferWords = (reason: NoOfferReason, { spots, circles, lines }: FoundCounts, sheet: Parameters<typeof sheetSaid>[0]): string => {
+export const noOfferWords = (
+  reason: NoOfferReason,
+  { spots, circles, lines }: FoundCounts,
+  sheet: Parameters<typeof sheetSaid>[0],
+): string => {
   const found = `Found: ${counted(spots, 'spot')}, ${counted(circles, 'circle')}, ${counted(lines, 'straight line')}.`;
   switch (reason) {
     case 'noIce':
@@ -24,4 +28,5 @@ export const noOfferWords = (reason: NoOfferReason, { spots, circles, lines }: F
   }
 };
 
-const counted = (count: number, word: string): string => `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;
+const counted = (count: number, word: string): string =>
+  `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;

@@ -1,4 +1,4 @@
-import { filmFromIce, type FilmPoint, type OfferedPin, type PinFit, turnedLandmark } from '@icewright/engine';
+import { type FilmPoint, filmFromIce, type OfferedPin, type PinFit, turnedLandmark } from '@icewright/engine';
 import type { FreezeView, PinView } from '../freeze-view.ts';
 import { landmarkWords } from '../landmark-words.ts';
 
@@ -42,7 +42,11 @@ export const offeredHere = (
   });
   const pinned = new Set(view.pins.map(pin => pin.landmark));
   const adds = pins
-    .map(({ landmark, filmPx, sdPx }) => ({ landmark: isTurned ? turnedLandmark(landmark) : landmark, at: filmPx, sdPx }))
+    .map(({ landmark, filmPx, sdPx }) => ({
+      landmark: isTurned ? turnedLandmark(landmark) : landmark,
+      at: filmPx,
+      sdPx,
+    }))
     .filter(({ landmark }) => !pinned.has(landmark))
     .map(one => ({ ...one, words: landmarkWords(one.landmark) }));
   return { adds: 2 * disagree.length > counted.length ? [] : adds, disagree };
