@@ -68,7 +68,7 @@ export function FilmRoom({
   const [isSecond, setSecond] = useState(false);
   /** Where the chosen moment opens beside the picture, while no freeze lies there. */
   const [beside, setBeside] = useState<HTMLElement | null>(null);
-  const { offer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } =
+  const { offer, pinsOffer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } =
     useOpenFreeze(gameId, game, team, partId, player, freezeId);
   const carried = useCarried(player, game, partId, rink, team.lengths);
   const followed = useFollowed({ gameId, game, team, film: partId, player, rink, ...carried });
@@ -185,7 +185,11 @@ export function FilmRoom({
           >
             {(unit, canvas) =>
               desk && view && isFrozen ? (
-                <FreezeLayer {...{ desk, view, shown, canvas, offer }} options={drawn} filmPerScreen={unit} />
+                <FreezeLayer
+                  {...{ desk, view, shown, canvas, offer, pinsOffer }}
+                  options={drawn}
+                  filmPerScreen={unit}
+                />
               ) : (
                 followed.layer(unit)
               )
@@ -244,6 +248,7 @@ export function FilmRoom({
                 isFrozen,
                 followed,
                 offer,
+                pinsOffer,
               }}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={

@@ -5,6 +5,8 @@ import { FreezeMarks } from './freeze-marks.tsx';
 import type { FreezeView } from './freeze-view.ts';
 import { arrowOf, pixelsOf } from './key-steps.ts';
 import { drawLoupe, loupePlace } from './loupe.ts';
+import { PinsOfferMarks } from './offer/pins-offer-marks.tsx';
+import type { PinsOfferHere } from './offer/use-pins-offer.ts';
 import { OptionMarks } from './option-marks.tsx';
 import { OfferRings } from './people/offer-rings.tsx';
 import type { PeopleOffer } from './people/use-people-offer.ts';
@@ -21,6 +23,7 @@ export function FreezeLayer({
   filmPerScreen,
   canvas,
   offer,
+  pinsOffer,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
@@ -29,6 +32,7 @@ export function FreezeLayer({
   readonly filmPerScreen: number;
   readonly canvas: HTMLCanvasElement | null;
   readonly offer: PeopleOffer;
+  readonly pinsOffer: PinsOfferHere;
 }) {
   const layer = useRef<SVGSVGElement>(null);
   const loupe = useRef<HTMLCanvasElement>(null);
@@ -170,6 +174,7 @@ export function FreezeLayer({
         <OptionMarks view={view} options={options} words={words} unit={unit} />
         <FreezeMarks desk={desk} view={view} shown={shown} words={words} unit={unit} />
         <OfferRings offer={offer} desk={desk} view={view} unit={unit} />
+        <PinsOfferMarks offer={pinsOffer} view={view} unit={unit} />
         {cross && <Crosshair at={cross} unit={unit} />}
       </svg>
       <canvas ref={loupe} className="loupe" hidden />

@@ -13,6 +13,7 @@ import { HoldField } from './holds/hold-field.tsx';
 import { IceMap } from './ice-map.tsx';
 import { IdeasSection } from './ideas/ideas-section.tsx';
 import { latestPinned } from './make-freeze.ts';
+import type { PinsOfferHere } from './offer/use-pins-offer.ts';
 import { type OptionsView, optionKey } from './options-of.ts';
 import { OptionsTable } from './options-table.tsx';
 import type { PeopleOffer } from './people/use-people-offer.ts';
@@ -38,6 +39,7 @@ export function FreezeMargin({
   drawn,
   isFrozen,
   offer,
+  pinsOffer,
   carriedHere,
   others,
   followed,
@@ -55,6 +57,7 @@ export function FreezeMargin({
   readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
   readonly offer: PeopleOffer;
+  readonly pinsOffer: PinsOfferHere;
   /** What carried pins say of the frame that is shown, while it is not this one. */
   readonly carriedHere: ReactNode;
   /** Carrying these pins to other frames. */
@@ -80,7 +83,7 @@ export function FreezeMargin({
   const pinsFirst = desk.tool.kind === 'pin' || !view.fit;
   const pins = (
     <div key="pins">
-      <PinsList desk={desk} view={view} />
+      <PinsList desk={desk} view={view} offer={pinsOffer} isFrozen={isFrozen} />
       {others}
       <WhichSheet gameId={gameId} game={game} team={team} view={view} />
       {view.pins.length === 0 && earlier && !view.isCarried && (

@@ -3,10 +3,22 @@ import { lengthNumberSaid, lengthSaid, numberSaid } from '../parts/figures.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { LandmarkChoice, LandmarkSelect } from './landmark-choice.tsx';
+import { PinsOfferAct, PinsOfferPanel } from './offer/pins-offer-panel.tsx';
+import type { PinsOfferHere } from './offer/use-pins-offer.ts';
 import { refusedPinsWords } from './refused-pins.ts';
 
 /** The pins with how far each is off, which one disagrees, and how well all of them hold the picture. */
-export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: FreezeView }) {
+export function PinsList({
+  desk,
+  view,
+  offer,
+  isFrozen,
+}: {
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly offer: PinsOfferHere;
+  readonly isFrozen: boolean;
+}) {
   const { fitted, held, pins } = view;
   const counted = pins.filter(pin => !pin.leftOut).length;
   const refused = fitted?.kind === 'refused' && !view.isCarried ? refusedPinsWords(fitted) : undefined;
@@ -31,6 +43,10 @@ export function PinsList({ desk, view }: { readonly desk: Desk; readonly view: F
           hold it; eight or ten, spread out, hold it well.
         </p>
       )}
+      <p className="pins-acts">
+        <PinsOfferAct offer={offer} isFrozen={isFrozen} />
+      </p>
+      <PinsOfferPanel offer={offer} view={view} />
       <ol>
         {pins.map(pin => (
           <li key={pin.id} className={pin.disagrees ? 'bad' : pin.leftOut ? 'out' : ''}>

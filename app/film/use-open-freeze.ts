@@ -4,6 +4,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
 import { useDesk } from './freeze-desk.ts';
 import { freezeViewOf } from './freeze-view.ts';
+import { usePinsOffer } from './offer/use-pins-offer.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
 import { usePeopleOffer } from './people/use-people-offer.ts';
 import type { Player } from './player.ts';
@@ -34,7 +35,8 @@ export function useOpenFreeze(
   // Asked as yes or no: the room must not be drawn again with every picture that plays.
   const isFrozen = usePlayerPart(player, state => state.frameIndex === frozenAt);
   const offer = usePeopleOffer(player, desk, view, sheetOfGame(game, team));
-  return { offer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen };
+  const pinsOffer = usePinsOffer(gameId, game, player, desk, view, sheetOfGame(game, team));
+  return { offer, pinsOffer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen };
 }
 
 /** Those that are pressed in the table; until one is, the best pass. */

@@ -11,4 +11,5 @@ export interface OfferAsk {
 
 export type OfferSaid =
   | { readonly kind: 'progress'; readonly share: number }
-  | { readonly kind: 'done'; readonly offer: PinsOffer };
+  | { readonly kind: 'done'; readonly offer: PinsOffer }
+  | { readonly kind: 'failed'; readonly why: string };

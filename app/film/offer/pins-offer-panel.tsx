@@ -1,0 +1,158 @@
+import type { EndsKnown } from '@icewright/engine';
+import { Act } from '../../parts/act.tsx';
+import { lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { useKeys } from '../../shell/keys.ts';
+import type { FreezeView } from '../freeze-view.ts';
+import type { PinsOfferHere } from './use-pins-offer.ts';
+import './pins-offer.css';
+
+/** Asks for pins found in the frozen picture; takes what was asked away again. */
+export function PinsOfferAct({
+  offer,
+  isFrozen,
+}: {
+  readonly offer: PinsOfferHere;
+  readonly isFrozen: boolean;
+}) {
+  const notNow = isFrozen ? undefined : "go back to the freeze's own picture first";
+  useKeys([
+    {
+      keys: 'Shift+p',
+      says: 'offer pins for the freeze',
+      act: () => notNow === undefined && offer.toggle(),
+    },
+  ]);
+  const says = { none: 'Offer pins', looking: 'Looking: stop', looked: 'Put the pins offered away' }[
+    offer.state
+  ];
+  return (
+    <Act
+      notNow={notNow}
+      working={offer.state === 'looking'}
+      isOn={offer.state !== 'none'}
+      onPress={offer.toggle}
+    >
+      {says} <kbd>⇧P</kbd>
+    </Act>
+  );
+}
+
+/** The candidates, how well they would hold the picture, which pins disagree, and which end is which. Nothing is accepted by itself. */
+export function PinsOfferPanel({
+  offer,
+  view,
+}: {
+  readonly offer: PinsOfferHere;
+  readonly view: FreezeView;
+}) {
+  if (offer.state === 'none') return null;
+  if (offer.state === 'looking') {
+    return (
+      <p className="pins-acts" role="status">
+        <span className="q2">Looking for lines, circles and spots</span>
+        <progress max={1} value={offer.share} aria-label="Looked through" />
+      </p>
+    );
+  }
+  return (
+    <div className="pins-offer" data-testid="pins-offer">
+      {offer.refused === undefined ? (
+        <Candidates offer={offer} view={view} />
+      ) : (
+        <p className="note" role="status" data-testid="no-pins-offered">
+          <span className="b">No pins are offered.</span> {offer.refused}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly view: FreezeView }) {
+  const { adds, disagree } = offer.here;
+  const wanted = adds.filter(one => !offer.dropped.has(one.landmark));
+  return (
+    <>
+      <p className="note" role="status">
+        {adds.length > 0 ? (
+          <>
+            <b className="b">{adds.length} pins offered.</b> Do the broken lines lie on the paint? Then all of
+            them would hold the middle of the ice in view to{' '}
+            <i className="est">± {lengthSaid(SURELY * (offer.offer?.reachM ?? 0), view.lengths, 2)}</i>.
+          </>
+        ) : disagree.length > 0 ? (
+          'Pins were found, but most of those that are here lie elsewhere: one of the two is wrong.'
+        ) : (
+          'Every pin that was found is here already.'
+        )}
+      </p>
+      {disagree.length > 0 && (
+        <p className="note" data-testid="offer-disagrees">
+          <span className="warm b">
+            {disagree.length === 1 ? 'Your pin' : 'Your pins'}{' '}
+            {disagree.map(({ number }) => number).join(', ')} {disagree.length === 1 ? 'does' : 'do'} not go
+            with what was found.
+          </span>{' '}
+          {disagree.map(({ words }) => words).join('; ')}.
+        </p>
+      )}
+      {offer.offer && (
+        <p className="note">
+          {endsWords(offer.isTurned ? 'turned' : offer.offer.ends)}{' '}
+          <Act isOn={offer.isTurned} onPress={offer.turn}>
+            Turn the ends round
+          </Act>
+        </p>
+      )}
+      {adds.length > 0 && (
+        <>
+          <p className="pins-acts">
+            <Act
+              notNow={wanted.length === 0 ? 'every one is left out' : undefined}
+              onPress={() => offer.accept(wanted)}
+            >
+              Accept {wanted.length === adds.length ? `all ${adds.length}` : `these ${wanted.length}`}
+            </Act>
+            <span className="q3">One step back takes them out again.</span>
+          </p>
+          <ol>
+            {adds.map(one => {
+              const isDropped = offer.dropped.has(one.landmark);
+              return (
+                <li key={one.landmark} className={isDropped ? 'out' : ''} data-landmark={one.landmark}>
+                  <i className="est offer-name">{one.words}</i>
+                  <span className="px">
+                    <i className="est">± {numberSaid(one.sdPx)} px</i>
+                  </span>
+                  <Act bare label={`Accept ${one.words}`} onPress={() => offer.accept([one])}>
+                    Accept
+                  </Act>
+                  <Act bare isOn={isDropped} label={`Leave out ${one.words}`} onPress={() => offer.drop(one)}>
+                    Leave out
+                  </Act>
+                </li>
+              );
+            })}
+          </ol>
+        </>
+      )}
+    </>
+  );
+}
+
+const endsWords = (ends: EndsKnown | 'turned'): string => {
+  switch (ends) {
+    case 'yourPins':
+      return 'The ends are named as your pins have them.';
+    case 'earlierPins':
+      return 'The ends are named as in the pictures of this film that are pinned already.';
+    case 'refCrease':
+      return 'The officials’ crease tells which side is which.';
+    case 'turned':
+      return 'The ends are turned round: what is near in the picture is named far, what is left right.';
+    case 'open':
+      return 'A sheet looks the same from both sides: the ends are named as the camera sees them, near, far, left and right.';
+  }
+};
+
+/** 95 %: so many standard deviations, as for every other ± here. */
+const SURELY = 1.96;

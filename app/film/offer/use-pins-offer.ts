@@ -1,0 +1,139 @@
+import type { Game, Team } from '@icewright/book';
+import { newId } from '@icewright/book';
+import type { PinsOffer } from '@icewright/engine';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { edit, endStep } from '../../shell/book.ts';
+import type { Desk } from '../freeze-desk.ts';
+import type { FreezeView } from '../freeze-view.ts';
+import type { Player } from '../player.ts';
+import { knownEnds } from './known-ends.ts';
+import { noOfferWords } from './no-offer-words.ts';
+import type { OfferAsk, OfferSaid } from './offer-messages.ts';
+import { type Candidate, type OfferedHere, offeredHere } from './offered-here.ts';
+import { inFilmPixels, smallPicture } from './small-picture.ts';
+
+type Offered = Extract<PinsOffer, { kind: 'offered' }>;
+
+/** Pins found in the frozen picture, and what the coach may do with them. Nothing of it is in the game until he accepts. */
+export interface PinsOfferHere {
+  readonly state: 'none' | 'looking' | 'looked';
+  /** How much of the looking is done, 0 to 1. */
+  readonly share: number;
+  /** Why nothing is offered. */
+  readonly refused?: string;
+  readonly offer?: Offered;
+  readonly here: OfferedHere;
+  /** Candidates that were dropped stay to be seen, and can be taken back. */
+  readonly dropped: ReadonlySet<string>;
+  readonly isTurned: boolean;
+  /** Looks; while it looks it stops; an offer that lies there is put away. */
+  toggle(): void;
+  turn(): void;
+  drop(candidate: Candidate): void;
+  accept(candidates: readonly Candidate[]): void;
+}
+
+interface Looked {
+  readonly on: string;
+  readonly state: 'looking' | 'looked';
+  readonly share: number;
+  readonly refused?: string;
+  readonly offer?: Offered;
+  readonly dropped: ReadonlySet<string>;
+  readonly isTurned: boolean;
+}
+
+const NOTHING: OfferedHere = { adds: [], disagree: [] };
+
+export const usePinsOffer = (
+  gameId: string,
+  game: Game,
+  player: Player,
+  desk: Desk | undefined,
+  view: FreezeView | undefined,
+  sheet: Team['rink'],
+): PinsOfferHere => {
+  const [kept, setKept] = useState<Looked>();
+  const worker = useRef<Worker | null>(null);
+  const end = () => {
+    worker.current?.terminate();
+    worker.current = null;
+  };
+  useEffect(() => () => worker.current?.terminate(), []);
+  const freezeId = desk?.freezeId;
+  const looked = kept?.on === freezeId ? kept : undefined;
+  const here = useMemo(
+    () =>
+      looked?.offer && view
+        ? offeredHere(looked.offer.pins, looked.offer.fit, looked.isTurned, view)
+        : NOTHING,
+    [looked?.offer, looked?.isTurned, view],
+  );
+  const change = (part: Partial<Looked>) =>
+    setKept(now => (now && now.on === freezeId ? { ...now, ...part } : now));
+  const look = () => {
+    const picture = player.shownPicture();
+    if (!desk || !view || !picture) return;
+    const on = desk.freezeId;
+    const made = new Worker(new URL('./offer.worker.ts', import.meta.url), { type: 'module' });
+    worker.current = made;
+    const small = smallPicture(picture);
+    const told = (part: Partial<Looked>) => {
+      if (worker.current !== made) return;
+      if (part.state === 'looked') end();
+      setKept(now => (now?.on === on ? { ...now, ...part } : now));
+    };
+    made.addEventListener('message', ({ data }: MessageEvent<OfferSaid>) => {
+      if (data.kind === 'progress') return told({ share: data.share });
+      if (data.kind === 'failed') return told({ state: 'looked', refused: failedSaid(data.why) });
+      const { offer } = data;
+      told(
+        offer.kind === 'none'
+          ? { state: 'looked', refused: noOfferWords(offer.reason, offer.found, sheet) }
+          : { state: 'looked', offer: inFilmPixels(offer, small.filmPerPx) },
+      );
+    });
+    made.addEventListener('error', ({ message }) => told({ state: 'looked', refused: failedSaid(message) }));
+    const known = knownEnds(game, view, on, small.filmPerPx);
+    const ask: OfferAsk = { ...small, sheet, known };
+    made.postMessage(ask, [small.rgba.buffer]);
+    setKept({ on, state: 'looking', share: 0, dropped: new Set(), isTurned: false });
+  };
+  return {
+    state: looked?.state ?? 'none',
+    share: looked?.share ?? 0,
+    ...(looked?.refused === undefined ? {} : { refused: looked.refused }),
+    ...(looked?.offer === undefined ? {} : { offer: looked.offer }),
+    here,
+    dropped: looked?.dropped ?? new Set(),
+    isTurned: looked?.isTurned ?? false,
+    toggle: () => {
+      end();
+      if (looked) setKept(undefined);
+      else look();
+    },
+    turn: () => looked && change({ isTurned: !looked.isTurned, dropped: new Set() }),
+    drop: ({ landmark }) => {
+      const dropped = new Set(looked?.dropped);
+      if (!dropped.delete(landmark)) dropped.add(landmark);
+      change({ dropped });
+    },
+    accept: candidates => {
+      if (!desk) return;
+      const game = edit(gameId);
+      endStep(gameId);
+      game.transact(() => {
+        for (const { landmark, at } of candidates) {
+          game.set(['freezes', desk.freezeId, 'pins', newId<'pin'>()], { landmark, at, leftOut: false });
+        }
+      });
+      endStep(gameId);
+      if (candidates.length > 1) {
+        setKept(undefined);
+        if (desk.tool.kind === 'pin') desk.setTool({ kind: 'look' });
+      }
+    },
+  };
+};
+
+const failedSaid = (why: string): string => `The picture could not be looked through: ${why}.`;
