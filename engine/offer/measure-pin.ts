@@ -35,16 +35,20 @@ export const measurePin = (
   yPx: number,
 ): MeasuredPin | null => {
   const { widthPx, heightPx } = paint;
-  const reachPx = Math.round(PIN_REACH.value);
+  const steps = [
+    [1, 0],
+    [-1, 0],
+    [0, 1],
+    [0, -1],
+  ].map(([dx, dy]) => stepM(sheet, landmarkM, xPx + dx!, yPx + dy!));
+  const nearM = Math.max(...steps);
+  if (!(nearM < FARTHEST_PIN.value)) return null;
+  // A spot near by may be larger than the window that suits the other marks.
+  const spot = sheet.discs.find(({ atM }) => atM.xM === landmarkM.xM && atM.yM === landmarkM.yM);
+  const spotPx = spot === undefined ? 0 : (SPOT_WINDOW * spot.radiusM) / Math.min(...steps);
+  const reachPx = Math.round(Math.max(PIN_REACH.value, Math.min(MOST_REACH_PX, spotPx)));
   const edge = reachPx + MOST_SHIFT_PX + 3;
   if (!(xPx > edge && yPx > edge && xPx < widthPx - edge && yPx < heightPx - edge)) return null;
-  const nearM = Math.max(
-    ...[1, -1].flatMap(by => [
-      stepM(sheet, landmarkM, xPx + by, yPx),
-      stepM(sheet, landmarkM, xPx, yPx + by),
-    ]),
-  );
-  if (!(nearM < FARTHEST_PIN.value)) return null;
   const window = windowOf(paint, sheet, landmarkM, xPx, yPx, reachPx, nearM);
   let shift = { x: 0, y: 0 };
   let answer: MeasuredPin | null = null;
@@ -160,6 +164,9 @@ const sampled = (paint: Float32Array, widthPx: number, x: number, y: number): nu
   return top * (1 - fy) + (paint[at + widthPx]! * (1 - fx) + paint[at + widthPx + 1]! * fx) * fy;
 };
 
+/** Half a window over a spot's radius. */
+const SPOT_WINDOW = 1.5;
+const MOST_REACH_PX = 40;
 const PASSES = 5;
 const MOST_SHIFT_PX = 2.5;
 /** Paint weaker than this is not there. */
