@@ -48,7 +48,8 @@ export const offeredHere = (
       sdPx,
     }))
     .filter(({ landmark }) => !pinned.has(landmark))
-    .map(one => ({ ...one, words: landmarkWords(one.landmark) }));
+    .map(one => ({ ...one, words: landmarkWords(one.landmark) }))
+    .sort((a, b) => a.words.localeCompare(b.words));
   return { adds: 2 * disagree.length > counted.length ? [] : adds, disagree };
 };
 

@@ -31,6 +31,8 @@ export function PinsOfferMarks({
     [drawnBy, view.rink],
   );
   const words = useMemo(() => placedNames(adds, unit), [adds, unit]);
+  // On a phone the names would hide the paint; there they stand in the list alone.
+  const isNamed = view.freeze.picture.widthPx / unit > LEAST_NAMED;
   if (!fit) return null;
   return (
     <g className="pins-offer-marks">
@@ -58,13 +60,16 @@ export function PinsOfferMarks({
             <circle className="hit" cx={x} cy={y} r={13 * unit} />
             <path className="under" d={cross} strokeWidth={4 * unit} />
             <path d={cross} strokeWidth={1.6 * unit} strokeDasharray={`${2.5 * unit} ${2 * unit}`} />
-            {!isDropped && <Cased word={words.get(one.landmark)} tone="cool" />}
+            {isNamed && !isDropped && <Cased word={words.get(one.landmark)} tone="cool" />}
           </g>
         );
       })}
     </g>
   );
 }
+
+/** Narrower than this on the screen, in marks' own pixels. */
+const LEAST_NAMED = 640;
 
 const placedNames = (adds: readonly Candidate[], unit: number) => {
   const names = adds.map(({ landmark, words, at }) => ({

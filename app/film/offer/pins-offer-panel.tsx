@@ -1,8 +1,9 @@
-import type { EndsKnown } from '@icewright/engine';
+import { cameraPlaceOf, type EndsKnown } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { useKeys } from '../../shell/keys.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
 import './pins-offer.css';
 
@@ -97,7 +98,7 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
       )}
       {offer.offer && (
         <p className="note">
-          {endsWords(offer.isTurned ? 'turned' : offer.offer.ends)}{' '}
+          {endsWords(offer, view.freeze.picture)}{' '}
           <Act isOn={offer.isTurned} onPress={offer.turn}>
             Turn the ends round
           </Act>
@@ -139,19 +140,25 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
   );
 }
 
-const endsWords = (ends: EndsKnown | 'turned'): string => {
-  switch (ends) {
-    case 'yourPins':
-      return 'The ends are named as your pins have them.';
-    case 'earlierPins':
-      return 'The ends are named as in the pictures of this film that are pinned already.';
-    case 'refCrease':
-      return 'The officials’ crease tells which side is which.';
-    case 'turned':
-      return 'The ends are turned round: what is near in the picture is named far, what is left right.';
-    case 'open':
-      return 'A sheet looks the same from both sides: the ends are named as the camera sees them, near, far, left and right.';
-  }
+/** How it is known which end is which, and what that makes of near and far: the map lies with the camera below its lower edge. */
+const endsWords = (
+  { offer, isTurned }: PinsOfferHere,
+  { widthPx, heightPx }: FreezeView['freeze']['picture'],
+) => {
+  if (!offer) return '';
+  const how = isTurned ? 'You have turned the ends round' : HOW_KNOWN[offer.ends];
+  const fit = isTurned ? turnedFit(offer.fit) : offer.fit;
+  const camera = cameraPlaceOf(fit.filmFromIce, { widthPx, heightPx });
+  return camera !== null && camera.yM > 0
+    ? `${how}: what is near in the picture is named far, and what is left right.`
+    : `${how}: near, far, left and right are named as the camera sees them.`;
+};
+
+const HOW_KNOWN: Readonly<Record<EndsKnown, string>> = {
+  yourPins: 'The ends are as your pins have them',
+  earlierPins: 'The ends are as in pictures of this film that were pinned before',
+  refCrease: 'The officials’ crease tells which side is which',
+  open: 'A sheet looks the same from both sides',
 };
 
 /** 95 %: so many standard deviations, as for every other ± here. */

@@ -1,0 +1,154 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
+import { seriousViolations } from '../../../test/axe.ts';
+import {
+  clickFilm,
+  distance,
+  filmPath,
+  jumpTo,
+  openFilmFile,
+  placedAt,
+  shownFrame,
+  truthOf,
+  withFreshPage,
+} from '../../../test/film-page.ts';
+
+const app = appOfFile();
+const truth = truthOf('A.json').find(one => one.i === 180)!;
+
+const frozen = async (page: Page): Promise<void> => {
+  await openFilmFile(page, app.url, filmPath('A.mp4'));
+  await jumpTo(page, '180');
+  await shownFrame(page, 180);
+  await page.keyboard.press('f');
+  await page.getByRole('button', { name: /^Offer pins/ }).waitFor();
+};
+const offered = (page: Page) => page.locator('.offer-pin');
+const pins = (page: Page) => page.locator('.pm-pin');
+const names = (page: Page) =>
+  offered(page).evaluateAll(all => all.map(one => one.getAttribute('data-landmark')!));
+
+/** How far every candidate lies from its mark in the truth, pixels of the film. */
+const missesPx = (page: Page): Promise<number[]> =>
+  offered(page)
+    .evaluateAll(all =>
+      all.map(one => {
+        const hit = one.querySelector('.hit')!;
+        return {
+          landmark: one.getAttribute('data-landmark')!,
+          at: [Number(hit.getAttribute('cx')), Number(hit.getAttribute('cy'))] as const,
+        };
+      }),
+    )
+    .then(all => all.map(({ landmark, at }) => distance(at, truth.landmarks[landmark]!)));
+
+it('offers pins that lie on their marks, writes nothing before they are accepted, and takes all of them back in one step', {
+  timeout: 180_000,
+}, async () => {
+  await withFreshPage(app, async page => {
+    await frozen(page);
+    await page.getByRole('button', { name: /^Offer pins/ }).click();
+    const panel = page.getByTestId('pins-offer');
+    await panel.waitFor({ timeout: 60_000 });
+    const count = await offered(page).count();
+    expect(count).toBeGreaterThanOrEqual(8);
+    for (const miss of await missesPx(page)) expect(miss).toBeLessThan(2);
+    // The lines as they would lie are drawn; nothing holds the picture yet.
+    expect((await page.locator('.offer-paint').getAttribute('d'))!.length).toBeGreaterThan(1000);
+    expect(await pins(page).count()).toBe(0);
+    expect(await page.getByTestId('held').count()).toBe(0);
+    expect(await seriousViolations(page)).toEqual([]);
+
+    // Turned round, the same crosses have the names of the other end.
+    const before = await names(page);
+    await panel.getByRole('button', { name: 'Turn the ends round' }).click();
+    expect(await panel.textContent()).toMatch(/what is near in the picture is named far/);
+    const turned = await names(page);
+    expect(new Set([...before, ...turned]).size).toBeGreaterThan(before.length);
+    await panel.getByRole('button', { name: 'Turn the ends round' }).click();
+    expect(await names(page)).toEqual(before);
+
+    // One is left out, the others are accepted together.
+    await panel
+      .getByRole('button', { name: /^Leave out/ })
+      .first()
+      .click();
+    await panel.getByRole('button', { name: `Accept these ${count - 1}` }).click();
+    await expect.poll(() => pins(page).count()).toBe(count - 1);
+    await page.getByTestId('held').waitFor();
+    expect(await offered(page).count()).toBe(0);
+
+    // They hold the picture: a skater stands where the truth has him.
+    const one = truth.skaters.find(
+      ({ see, footSeen, id }) => see === 'clear' && footSeen && id.startsWith('L'),
+    )!;
+    await page.getByRole('button', { name: 'Place one of us' }).click();
+    await clickFilm(page, one.foot);
+    expect(distance(await placedAt(page, 'F1'), one.ice)).toBeLessThan(0.4);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.map-person').count()).toBe(0);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => pins(page).count()).toBe(0);
+  });
+});
+
+it('does it by keys, adds to pins that are there, and names the one that disagrees', {
+  timeout: 180_000,
+}, async () => {
+  await withFreshPage(app, async page => {
+    await frozen(page);
+    const put = async (landmark: string, [x, y]: readonly [number, number]) => {
+      const there = await pins(page).count();
+      await page.getByLabel('Next mark').selectOption(landmark);
+      await clickFilm(page, [x, y]);
+      await pins(page).nth(there).waitFor();
+    };
+    await put('endSpot-x+y', truth.landmarks['endSpot-x+y']!);
+    await put('endSpot+x+y', truth.landmarks['endSpot+x+y']!);
+    // Put on the wrong place by eighty pixels.
+    const [x, y] = truth.landmarks['neutralSpot-x-y']!;
+    await put('neutralSpot-x-y', [x + 80, y]);
+    await page.keyboard.press('Shift+p');
+    const panel = page.getByTestId('pins-offer');
+    await panel.waitFor({ timeout: 60_000 });
+    expect(await page.getByTestId('offer-disagrees').textContent()).toMatch(
+      /Your pin 3 does not go with what was found/,
+    );
+    expect(await panel.textContent()).toMatch(/The ends are as your pins have them/);
+    const before = await names(page);
+    expect(before).not.toContain('endSpot-x+y');
+    // By keys alone: Delete leaves one out and takes it back, Enter accepts one.
+    await offered(page).first().focus();
+    await page.keyboard.press('Delete');
+    expect(await offered(page).first().getAttribute('class')).toMatch(/out/);
+    await page.keyboard.press('Delete');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => pins(page).count()).toBe(4);
+    expect(await names(page)).toEqual(before.slice(1));
+    await page.keyboard.press('Shift+p');
+    await expect.poll(() => offered(page).count()).toBe(0);
+    expect(await pins(page).count()).toBe(4);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => pins(page).count()).toBe(3);
+  });
+});
+
+it('offers none for a picture without a sheet in it, and says why', { timeout: 120_000 }, async () => {
+  await withFreshPage(app, async page => {
+    // The stands alone: the top left corner of the same film.
+    await openFilmFile(
+      page,
+      app.url,
+      new URL('../../../fixtures/film-kinds/vp8.webm', import.meta.url).pathname,
+    );
+    await page.getByRole('button', { name: /^Freeze/ }).click();
+    await page.getByRole('button', { name: /^Offer pins/ }).click();
+    const none = page.getByTestId('no-pins-offered');
+    await none.waitFor({ timeout: 60_000 });
+    expect(await none.textContent()).toMatch(/No pins are offered\. (No ice was found|Found: .* too little)/);
+    expect(await offered(page).count()).toBe(0);
+    expect(await page.locator('.offer-paint').count()).toBe(0);
+    expect(await seriousViolations(page)).toEqual([]);
+  });
+});
