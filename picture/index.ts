@@ -20,6 +20,7 @@ export * from './drill/drill-lines.ts';
 export * from './drill/key.ts';
 export * from './drill/run-reading.ts';
 export * from './drill/used-marks.ts';
+export * from './film/box-on-film.ts';
 export * from './film/draw-film-marks.ts';
 export * from './film/film-mark.ts';
 export * from './film/film-palette.ts';

@@ -90,12 +90,10 @@ export class Player {
     void this.jump(this.state.frameIndex);
   }
 
-  /** The pixels on the canvas, as shown; undefined while they are not those of the frame the film is at. */
-  shownPicture(): ImageData | undefined {
-    const { canvas } = this;
+  /** What the shown picture is drawn with, of its own size; undefined while it is not that of the frame the film is at. */
+  shownContext(): CanvasRenderingContext2D | undefined {
     const { shownFrame, frameIndex, onVideo } = this.state;
-    if (!canvas || onVideo || shownFrame !== frameIndex) return undefined;
-    return canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height);
+    return onVideo || shownFrame !== frameIndex ? undefined : (this.canvas?.getContext('2d') ?? undefined);
   }
 
   get timeS(): number {

@@ -9,16 +9,20 @@ export interface Stature {
   readonly awayPx: number;
 }
 
-/** A body found: the middle between its skates, and how much more body than not its outline holds. */
+/** A body found: the middle between its skates, whether they are seen, and how much more body than not its outline holds. */
 export interface StandingBody {
   readonly footX: number;
   readonly footY: number;
+  /** The lowest row of it. */
+  readonly lowestY: number;
+  /** Else nobody can say where it stands. */
+  readonly areFeetSeen: boolean;
   readonly clearness: number;
 }
 
 /**
  * Bodies that stand on the ice, the clearest first. An outline of a body’s size is laid all over the picture; the best takes what it
- * covers away from the others. Those whose feet are hidden are left out: nobody can say where they stand.
+ * covers away from the others.
  */
 export const standingBodies = (
   weights: Float32Array,
@@ -48,9 +52,14 @@ export const standingBodies = (
     }
     const foot = footOf(left, mask, { width, height }, best);
     takeAway(left, width, height, best, foot.lowestY);
-    if (areFeetSeen(mask, width, height, foot.x, foot.lowestY)) {
-      found.push({ footX: foot.x, footY: foot.lowestY - HALF_STANCE.value * best.stature.awayPx, clearness });
-    }
+    const { x, lowestY } = foot;
+    found.push({
+      footX: x,
+      footY: lowestY - HALF_STANCE.value * best.stature.awayPx,
+      lowestY,
+      areFeetSeen: areFeetSeen(mask, width, height, x, lowestY),
+      clearness,
+    });
   }
   return found;
 };

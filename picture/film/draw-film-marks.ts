@@ -10,18 +10,43 @@ import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-
  * All marks of one picture as they lie on its ice, over the picture and in its pixels. Shade first, then what lies on the
  * ice, then what stands on it, then words.
  */
-export const drawFilmMarks = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
+export const drawFilmMarks = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void => {
+  drawFilmShade(pen, marks, view);
+  drawMarksOnIce(pen, marks, view);
+  drawMarksAbove(pen, marks, view);
+};
+
+/** Everything outside the spotlights is darker, whoever stands there too. */
+export const drawFilmShade = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
+  pen.place({ k: view.unitPx }, () => shade(pen, litPlaces(marks, view), view));
+
+/** What lies on the ice, and goes under who stands on it. */
+export const drawMarksOnIce = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
   pen.place({ k: view.unitPx }, () => {
-    shade(pen, marks, view);
-    for (const kind of ORDER)
-      for (const mark of marks)
-        if (mark.kind === kind && mark.placesM.length > 0) DRAW[kind](pen, mark, view);
+    for (const edge of litPlaces(marks, view)) outlined(pen, 'filmEdge', edge);
+    drawKinds(pen, marks, view, ['zone', 'lane', 'ring', 'arrow', 'link']);
+  });
+
+/** What stands on the ice, and all words and figures. */
+export const drawMarksAbove = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
+  pen.place({ k: view.unitPx }, () => {
+    drawKinds(pen, marks, view, ['ghost', 'text']);
     drawMarkWords(pen, marks, view);
   });
 
-const ORDER = ['zone', 'lane', 'ring', 'ghost', 'arrow', 'link', 'text'] as const;
+type DrawnKind = Exclude<FilmMark['kind'], 'spotlight'>;
 
-const DRAW: Readonly<Record<(typeof ORDER)[number], (pen: Pen, mark: FilmMark, view: FilmView) => void>> = {
+const drawKinds = (
+  pen: Pen,
+  marks: readonly FilmMark[],
+  view: FilmView,
+  kinds: readonly DrawnKind[],
+): void => {
+  for (const kind of kinds)
+    for (const mark of marks) if (mark.kind === kind && mark.placesM.length > 0) DRAW[kind](pen, mark, view);
+};
+
+const DRAW: Readonly<Record<DrawnKind, (pen: Pen, mark: FilmMark, view: FilmView) => void>> = {
   ring: (pen, mark, view) =>
     outlined(pen, 'filmLine', areaOnFilm(view, ringOf(mark.placesM[0]!, sizeOf(mark)))),
   zone: (pen, mark, view) => {
@@ -73,13 +98,15 @@ const DRAW: Readonly<Record<(typeof ORDER)[number], (pen: Pen, mark: FilmMark, v
   },
 };
 
-/** Everything outside the lit places is darker. A clip for each of them, so that where two overlap it stays light. */
-const shade = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void => {
-  const { widthPx, heightPx } = view;
-  const lit = marks
+const litPlaces = (marks: readonly FilmMark[], view: FilmView): (readonly FilmPoint[])[] =>
+  marks
     .filter(one => one.kind === 'spotlight')
     .map(one => spotlightOnFilm(view, one.placesM[0]!, sizeOf(one)))
     .filter(one => one.length > 2);
+
+/** A clip for each of the lit places, so that where two overlap it stays light. */
+const shade = (pen: Pen, lit: readonly (readonly FilmPoint[])[], view: FilmView): void => {
+  const { widthPx, heightPx } = view;
   if (lit.length === 0) return;
   const under = (left: readonly (readonly FilmPoint[])[]): void => {
     const [hole, ...others] = left;
@@ -96,7 +123,6 @@ const shade = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void => {
     );
   };
   under(lit);
-  for (const edge of lit) outlined(pen, 'filmEdge', edge);
 };
 
 /** A rectangle is traced clockwise on the page; a hole in it goes the other way round. */

@@ -4,6 +4,8 @@ import { fitOfFreeze } from '../fit-of-freeze.ts';
 
 /** How each picture of a film is tied to the ice, as far as that is known. */
 export interface FilmTie {
+  /** The sheet; absent: who stands before a mark is not looked for. */
+  readonly rink?: Rink;
   readonly fitAt: (frameIndex: number) => PinFit | undefined;
   readonly fitOf: (freezeId: string) => PinFit | undefined;
 }
@@ -26,6 +28,7 @@ export const tieOfFilm = (
     return own.get(freeze);
   };
   return {
+    rink,
     fitAt: frameIndex => {
       const freeze = byFrame.get(frameIndex);
       return (freeze && fitted(freeze)) ?? carriedAt(frameIndex);

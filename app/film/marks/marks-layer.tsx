@@ -1,8 +1,10 @@
 import type { Game } from '@icewright/book';
 import type { FilmPoint, PinFit } from '@icewright/engine';
-import { drawFilmMarks, type FilmView, svgParts } from '@icewright/picture';
+import type { FilmView } from '@icewright/picture';
 import { useMemo, useRef, useState } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
+import { UnderBodies } from '../bodies/under-bodies.tsx';
+import { useBodies } from '../bodies/use-bodies.ts';
 import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
@@ -55,10 +57,8 @@ function TiedLayer({
   const shownGame = useMemo(() => withInHand(game, desk.inHand), [game, desk.inHand]);
   const marks = marksAt(shownGame, picture, tie, fit, lengths);
   const preview = isStill ? previewOf(desk, game, picture, tie, view, pointer) : undefined;
-  const markup = svgParts(pen => drawFilmMarks(pen, preview ? [...marks, preview] : marks, view), {
-    digits: 1,
-    idPrefix: 'film-marks',
-  });
+  const drawn = preview ? [...marks, preview] : marks;
+  const bodies = useBodies(player, picture.frameIndex, drawn, view, tie.rink);
   const hand = useMarksHand({ svg, desk, game, picture, player, tie, view, marks, setPointer });
   const isWorked = desk.isOpen && isStill;
   return (
@@ -79,8 +79,9 @@ function TiedLayer({
         : { role: 'img', 'aria-label': marksWords(marks) })}
     >
       <title>Marks on the picture</title>
-      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
-      <g className="marks-drawn" dangerouslySetInnerHTML={{ __html: markup }} />
+      <g className="marks-drawn">
+        <UnderBodies marks={drawn} view={view} bodies={bodies} />
+      </g>
       {isWorked && <MarkGrips marks={marks} game={game} desk={desk} view={view} />}
       {isWorked && hand.cross && <Cross at={hand.cross} unit={unitPx} />}
     </svg>

@@ -1,15 +1,18 @@
 import type { Game, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { drawFilmMarks, svgParts } from '@icewright/picture';
+import type { FilmView } from '@icewright/picture';
 import { useMemo } from 'react';
 import { useDocument, useTeam } from '../../shell/book.ts';
+import { UnderBodies } from '../bodies/under-bodies.tsx';
+import { useBodies } from '../bodies/use-bodies.ts';
 import { useStretches } from '../carry/use-stretches.ts';
 import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
+import type { FilmTie } from './film-tie.ts';
 import { frameSeen } from './frame-seen.ts';
 import { keptTieOf } from './kept-tie.ts';
-import { marksAt, marksWords } from './marks-at.ts';
+import { marksAt, marksWords, type SeenMark } from './marks-at.ts';
 import './marks.css';
 
 interface ShownOf {
@@ -43,22 +46,35 @@ function MarksOfGame({
   const picture = { film: filmId, frameIndex, filmTimeS: timeOfFrame(index, frameIndex) };
   const marks = marksAt(game, picture, tie, fit, team.lengths);
   if (marks.length === 0) return null;
-  const markup = svgParts(
-    pen =>
-      drawFilmMarks(pen, marks, { fit, widthPx, heightPx, unitPx: unitOnScreen(widthPx, filmPerScreen) }),
-    { digits: 1, idPrefix: 'marks-shown' },
-  );
+  const view = { fit, widthPx, heightPx, unitPx: unitOnScreen(widthPx, filmPerScreen) };
+  return <MarksOfPicture {...{ player, frameIndex, marks, view, tie }} />;
+}
+
+function MarksOfPicture({
+  player,
+  frameIndex,
+  marks,
+  view,
+  tie,
+}: {
+  readonly player: Player;
+  readonly frameIndex: number;
+  readonly marks: readonly SeenMark[];
+  readonly view: FilmView;
+  readonly tie: FilmTie;
+}) {
+  const bodies = useBodies(player, frameIndex, marks, view, tie.rink);
   return (
     <svg
       className="marks-layer"
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      viewBox={`0 0 ${view.widthPx} ${view.heightPx}`}
       preserveAspectRatio="none"
       data-frame={frameIndex}
       role="img"
       aria-label={marksWords(marks)}
-      // biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there
-      dangerouslySetInnerHTML={{ __html: markup }}
-    />
+    >
+      <UnderBodies marks={marks} view={view} bodies={bodies} />
+    </svg>
   );
 }
 

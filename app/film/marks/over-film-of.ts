@@ -24,7 +24,9 @@ export const overFilmOf = (
   return {
     overAt: frameIndex => {
       const fit = all.length === 0 ? undefined : tie.fitAt(frameIndex);
-      return fit ? { fit, marks: marksAt(game, at(frameIndex), tie, fit, lengths) } : { marks: [] };
+      if (!fit) return { marks: [] };
+      const marks = marksAt(game, at(frameIndex), tie, fit, lengths);
+      return { fit, marks, ...(tie.rink ? { rink: tie.rink } : {}) };
     },
     isUntiedAt: frameIndex =>
       all.some(mark => isSeenAt(mark, game.freezes, at(frameIndex))) && tie.fitAt(frameIndex) === undefined,

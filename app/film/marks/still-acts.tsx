@@ -36,6 +36,7 @@ export function StillActs({
     const blob = await stillOf(player.film, frameIndex, {
       marks,
       ...(fit ? { fit } : {}),
+      ...(tie.rink ? { rink: tie.rink } : {}),
       ...(withTitle ? { title } : {}),
     });
     if (blob) saveFile(blob, `${title}.png`);

@@ -2,6 +2,7 @@ import { drawFrame } from '../draw-frame.ts';
 import { FrameReader } from '../frame-reader.ts';
 import type { OpenFilm } from '../open-film.ts';
 import {
+  bodiesBefore,
   drawOverFilm,
   filmPenOn,
   lettersReady,
@@ -24,7 +25,8 @@ export const stillOf = async (
     const picture = document.createElement('canvas');
     drawFrame(picture, answer.picture, film);
     const context = picture.getContext('2d')!;
-    drawOverFilm(context, over, film.widthPx, film.heightPx);
+    const bodies = await bodiesBefore(context, over);
+    drawOverFilm(context, over, film.widthPx, film.heightPx, bodies);
     return await pngOf(over.title === undefined ? picture : titled(picture, over.title));
   } finally {
     reader.close();

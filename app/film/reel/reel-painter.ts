@@ -1,5 +1,6 @@
+import type { Bodies } from '../bodies/find-bodies.ts';
 import { drawFrame } from '../draw-frame.ts';
-import { drawOverFilm } from '../marks/draw-over-film.ts';
+import { bodiesBefore, drawOverFilm, type OverFilm } from '../marks/draw-over-film.ts';
 import { drawCard } from './draw-card.ts';
 import { framesOf } from './frames-of.ts';
 import type { ReelFilms } from './reel-films.ts';
@@ -13,6 +14,7 @@ export class ReelPainter {
   private readonly own = document.createElement('canvas');
   private frames: ReturnType<typeof framesOf> | undefined;
   private run = '';
+  private bodies: { readonly key: string; readonly found: Bodies | undefined } | undefined;
   private ahead: { readonly frameIndex: number; readonly frame: VideoFrame } | undefined;
 
   constructor(
@@ -44,10 +46,20 @@ export class ReelPainter {
       this.ahead.frame.close();
       this.ahead = await this.next();
     } else this.goneCount++;
+    const over = overAt(step.frameIndex);
+    const bodies = await this.bodiesBefore(run, step.frameIndex, over);
     this.within(film.widthPx, film.heightPx, () => {
       this.context.drawImage(this.own, 0, 0);
-      drawOverFilm(this.context, overAt(step.frameIndex), film.widthPx, film.heightPx);
+      drawOverFilm(this.context, over, film.widthPx, film.heightPx, bodies);
     });
+  }
+
+  /** While a picture is held it is looked through once. */
+  private async bodiesBefore(run: string, frameIndex: number, over: OverFilm): Promise<Bodies | undefined> {
+    const key = `${run}.${frameIndex}`;
+    if (this.bodies?.key !== key)
+      this.bodies = { key, found: await bodiesBefore(this.own.getContext('2d')!, over) };
+    return this.bodies.found;
   }
 
   close(): void {

@@ -1,0 +1,117 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { appOfFile } from '../../../test/app-of-file.ts';
+import {
+  clickFilm,
+  filmPath,
+  jumpTo,
+  onPage,
+  openFilmFile,
+  pinTwelve,
+  shownFrame,
+  truthOf,
+  withFreshPage,
+} from '../../../test/film-page.ts';
+
+const app = appOfFile();
+const truth = truthOf('A.json').find(one => one.i === 180)!;
+/** Somebody in clear view on bare ice. */
+const [footX, footY] = truth.skaters.find(one => one.id === 'Q23')!.foot;
+const ZONE = [
+  [footX - 50, footY - 50],
+  [footX + 50, footY - 50],
+  [footX + 50, footY + 25],
+  [footX - 50, footY + 25],
+] as const;
+/** Well inside of the zone, where nothing of its edge lies. */
+const INSIDE = { left: footX - 34, top: footY - 40, right: footX + 34, bottom: footY + 12 };
+
+it('draws a zone under a skater in the freeze and in the still, and over the ice round him', {
+  timeout: 180_000,
+}, async () => {
+  await withFreshPage(app, async page => {
+    await openFilmFile(page, app.url, filmPath('A.mp4'));
+    await jumpTo(page, '180');
+    await shownFrame(page, 180);
+    await page.getByRole('button', { name: /^Freeze/ }).click();
+    await pinTwelve(page, truth);
+    await page.keyboard.press('Shift+m');
+    await page.getByRole('button', { name: 'Zone', exact: true }).click();
+    for (const corner of [...ZONE, ZONE[3]]) await clickFilm(page, corner);
+    await page.locator('.marks-drawn [data-bodies="before"]').waitFor({ timeout: 60_000 });
+
+    // In the still: a PNG of the film's own size beside the film's own picture.
+    const bare = await page.getByTestId('picture').evaluate(one => (one as HTMLCanvasElement).toDataURL());
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Keep as a picture' }).click(),
+    ]);
+    const still = `data:image/png;base64,${readFileSync(await download.path()).toString('base64')}`;
+    const inStill = await changesIn(page, bare, still, INSIDE);
+    expect(inStill.bodyCount).toBeGreaterThan(60);
+    expect(inStill.bodyChanged / inStill.bodyCount).toBeLessThan(0.05);
+    expect(inStill.iceChanged / inStill.iceCount).toBeGreaterThan(0.8);
+
+    // On the page: the same with its marks, and with them hidden.
+    await page.getByRole('button', { name: 'Close the marks' }).click();
+    await page.locator('.marks-drawn [data-bodies="before"]').waitFor({ timeout: 60_000 });
+    const [from, to] = [
+      await onPage(page, [INSIDE.left, INSIDE.top]),
+      await onPage(page, [INSIDE.right, INSIDE.bottom]),
+    ];
+    const clip = { x: from.x, y: from.y, width: to.x - from.x, height: to.y - from.y };
+    const shot = async () => `data:image/png;base64,${(await page.screenshot({ clip })).toString('base64')}`;
+    const withMarks = await shot();
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll<SVGElement>('.marks-layer'))
+        one.style.visibility = 'hidden';
+    });
+    const without = await shot();
+    const onScreen = await changesIn(page, without, withMarks);
+    expect(onScreen.bodyCount).toBeGreaterThan(60);
+    expect(onScreen.bodyChanged / onScreen.bodyCount).toBeLessThan(0.05);
+    expect(onScreen.iceChanged / onScreen.iceCount).toBeGreaterThan(0.8);
+  });
+});
+
+/**
+ * How many pixels of two pictures differ, of those that are dark in the first, which are the skater’s, and of those that are as bright as ice. What is between the
+ * two may be either.
+ */
+const changesIn = (
+  page: Page,
+  before: string,
+  after: string,
+  box?: { left: number; top: number; right: number; bottom: number },
+) =>
+  page.evaluate(
+    async ({ before, after, box }) => {
+      const pixelsOf = async (address: string) => {
+        const image = new Image();
+        image.src = address;
+        await image.decode();
+        const [left, top] = [Math.round(box?.left ?? 0), Math.round(box?.top ?? 0)];
+        const width = box ? Math.round(box.right) - left : image.width;
+        const height = box ? Math.round(box.bottom) - top : image.height;
+        const context = Object.assign(document.createElement('canvas'), { width, height }).getContext('2d')!;
+        context.drawImage(image, -left, -top);
+        return context.getImageData(0, 0, width, height).data;
+      };
+      const [a, b] = [await pixelsOf(before), await pixelsOf(after)];
+      const counts = { bodyCount: 0, bodyChanged: 0, iceCount: 0, iceChanged: 0 };
+      for (let at = 0; at < a.length; at += 4) {
+        const light = a[at]! + a[at + 1]! + a[at + 2]!;
+        const isChanged = Math.abs(b[at]! + b[at + 1]! + b[at + 2]! - light) > 2;
+        if (light < 300) {
+          counts.bodyCount++;
+          if (isChanged) counts.bodyChanged++;
+        } else if (light > 630) {
+          counts.iceCount++;
+          if (isChanged) counts.iceChanged++;
+        }
+      }
+      return counts;
+    },
+    { before, after, box },
+  );

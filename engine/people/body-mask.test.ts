@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { fitOfPart } from '../film/fit-of-part.ts';
+import { TEST_RINK } from '../film/pinned-view.reference.ts';
+import { randomOf } from '../random/random.ts';
+import { bodyMaskOf } from './body-mask.ts';
+import type { ColourPicture } from './colour-picture.ts';
+import { drawnPeople, WIDE_CAMERA } from './drawn-people.reference.ts';
+
+const PEOPLE = [
+  { atM: { xM: -6, yM: 4 }, wears: [25, 35, 90] as const },
+  { atM: { xM: 2, yM: -3 }, wears: [10, 120, 115] as const },
+  { atM: { xM: 3.2, yM: -3.5 }, wears: [25, 35, 90] as const },
+  { atM: { xM: 9, yM: 8 }, wears: [10, 120, 115] as const },
+];
+const { picture, fit } = drawnPeople(WIDE_CAMERA, PEOPLE, [], randomOf(3));
+// The same picture without them, noise and all: what differs is theirs, whatever the mask says.
+const empty = drawnPeople(WIDE_CAMERA, [], [], randomOf(3)).picture;
+const isTheirs = (at: number) => [0, 1, 2].some(k => picture.rgba[4 * at + k] !== empty.rgba[4 * at + k]);
+
+const maskOf = (of: ColourPicture, tie = fit): Uint8Array => {
+  const mask = bodyMaskOf(of, tie, TEST_RINK);
+  if ('kind' in mask) throw new Error(mask.reason);
+  return mask;
+};
+
+describe('what skaters hide of the ice', () => {
+  const mask = maskOf(picture);
+
+  it('holds nearly all of each body and hardly any ice', () => {
+    let [theirs, held, beside] = [0, 0, 0];
+    mask.forEach((one, at) => {
+      if (isTheirs(at)) {
+        theirs++;
+        held += one;
+      } else beside += one;
+    });
+    expect(theirs).toBeGreaterThan(1000);
+    expect(held / theirs).toBeGreaterThan(0.95);
+    expect(beside / theirs).toBeLessThan(0.05);
+  });
+
+  it('holds nothing where nobody is', () => {
+    expect(maskOf(empty).some(one => one === 1)).toBe(false);
+  });
+
+  it('says the same of a part of the picture', () => {
+    const [left, top, width, height] = [560, 300, 300, 260];
+    const rgba = new Uint8ClampedArray(4 * width * height);
+    for (let y = 0; y < height; y++) {
+      const from = 4 * ((y + top) * picture.widthPx + left);
+      rgba.set(picture.rgba.subarray(from, from + 4 * width), 4 * y * width);
+    }
+    const part = maskOf({ widthPx: width, heightPx: height, rgba }, fitOfPart(fit, left, top)!);
+    let [both, either] = [0, 0];
+    part.forEach((one, at) => {
+      const whole = mask[(Math.floor(at / width) + top) * picture.widthPx + left + (at % width)]!;
+      both += one & whole;
+      either += one | whole;
+    });
+    expect(either).toBeGreaterThan(500);
+    expect(both / either).toBeGreaterThan(0.95);
+  });
+});
