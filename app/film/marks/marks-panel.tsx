@@ -8,7 +8,7 @@ import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
 import { MarkChosen } from './mark-chosen.tsx';
-import { KIND_SAID, layingHint, NOT_TIED } from './mark-words.ts';
+import { KIND_SAID, LIE_SAID, layingHint, NOT_TIED } from './mark-words.ts';
 import { MarksStrip } from './marks-strip.tsx';
 import { StillActs } from './still-acts.tsx';
 import type { MarksDesk } from './use-marks-desk.ts';
@@ -81,6 +81,7 @@ export function MarksPanel({
         {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}{' '}
         {!fit && !isPlaying && <Act onPress={onFreeze}>Freeze this picture, then pin it</Act>}
       </p>
+      {fit && !desk.kind && !chosen && <p className="q3">{LIE_SAID}</p>}
       {chosen && desk.chosen && (
         <MarkChosen
           id={desk.chosen}
