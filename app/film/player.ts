@@ -96,6 +96,12 @@ export class Player {
     return onVideo || shownFrame !== frameIndex ? undefined : (this.canvas?.getContext('2d') ?? undefined);
   }
 
+  /** The pixels of the shown picture, as `shownContext`. */
+  shownPicture(): ImageData | undefined {
+    const shown = this.shownContext();
+    return shown?.getImageData(0, 0, shown.canvas.width, shown.canvas.height);
+  }
+
   get timeS(): number {
     return timeOfFrame(this.film.index, this.state.frameIndex);
   }

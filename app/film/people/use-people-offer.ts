@@ -56,8 +56,8 @@ export const usePeopleOffer = (
   const change = (part: Partial<Looked>) =>
     setKept(now => (now && now.on === freezeId ? { ...now, ...part } : now));
   const look = () => {
-    const shown = player.shownContext();
-    if (!desk || !fit || !shown) return;
+    const picture = player.shownPicture();
+    if (!desk || !fit || !picture) return;
     const on = desk.freezeId;
     const made = new Worker(new URL('./people.worker.ts', import.meta.url), { type: 'module' });
     worker.current = made;
@@ -72,8 +72,7 @@ export const usePeopleOffer = (
     made.addEventListener('error', ({ message }) =>
       ended({ refused: refusedSaid({ kind: 'failed', why: message }) }),
     );
-    const { width: widthPx, height: heightPx } = shown.canvas;
-    const { data: rgba } = shown.getImageData(0, 0, widthPx, heightPx);
+    const { data: rgba, width: widthPx, height: heightPx } = picture;
     const ask: PeopleAsk = { rgba, widthPx, heightPx, fit, sheet };
     made.postMessage(ask, [rgba.buffer]);
     setKept({ on, state: 'looking', found: [], leftOut: new Set() });
