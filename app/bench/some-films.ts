@@ -42,12 +42,18 @@ const HALF_MINUTE_FRAMES = 900;
  * Where ffmpeg is installed, half a minute of 1080p made of a film of the tests, with a key frame every 30 and every 250
  * frames; else the films of the tests. Made once and left in the system's folder for passing files.
  */
-export const someFilms = (): { readonly films: readonly NumberedFilm[]; readonly said: string } => {
+export const someFilms = (): {
+  readonly films: readonly NumberedFilm[];
+  readonly said: string;
+  readonly canBeHuge: boolean;
+} => {
   const hasFfmpeg = spawnSync(FFMPEG, ['-version'], { stdio: 'ignore' }).status === 0;
-  if (!hasFfmpeg) return { films: FIXTURES, said: 'no ffmpeg here to make 1080p: 720p only' };
+  if (!hasFfmpeg)
+    return { films: FIXTURES, said: 'no ffmpeg here to make 1080p: 720p only', canBeHuge: false };
   return {
     films: [30, 250].map(fullHd),
     said: 'the 1080p films are half a minute, made by ffmpeg',
+    canBeHuge: true,
   };
 };
 
