@@ -45,7 +45,16 @@ export const indexAhead = (
 interface Kept {
   readonly startS: number;
   readonly blocks: (Float64Array | undefined)[];
+  /** Where the blocks are taken from, several at once, and how much of it is taken. */
+  store: Float64Array;
+  takenCount: number;
 }
+
+/** Numbers of one block, and how many blocks are made room for at once: each piece of memory of its own is a thing more to be followed by who clears it. */
+const BLOCK_NUMBERS = STRIDES_AHEAD * PLACE_NUMBERS;
+const BLOCKS_AT_ONCE = 16;
+
+const NOTHING = new Float64Array(0);
 
 const keptBlocks = new WeakMap<Float64Array, Kept>();
 
@@ -56,12 +65,17 @@ const keptBlocks = new WeakMap<Float64Array, Kept>();
 const keptBlock = (route: PlannedRoute, block: number): Float64Array => {
   let kept = keptBlocks.get(route.timeS);
   if (kept?.startS !== route.startS) {
-    kept = { startS: route.startS, blocks: [] };
+    kept = { startS: route.startS, blocks: [], store: NOTHING, takenCount: 0 };
     keptBlocks.set(route.timeS, kept);
   }
   const before = kept.blocks[block];
   if (before) return before;
-  const places = new Float64Array(STRIDES_AHEAD * PLACE_NUMBERS);
+  if (kept.takenCount === kept.store.length) {
+    kept.store = new Float64Array(BLOCKS_AT_ONCE * BLOCK_NUMBERS);
+    kept.takenCount = 0;
+  }
+  const places = kept.store.subarray(kept.takenCount, kept.takenCount + BLOCK_NUMBERS);
+  kept.takenCount += BLOCK_NUMBERS;
   writeBlock(route, block, STEP_HZ, places);
   kept.blocks[block] = places;
   return places;

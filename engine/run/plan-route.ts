@@ -79,7 +79,11 @@ const lineOf = ({ boards, throughM, xM: fromXM, yM: fromYM, startHeadingRad }: L
   };
   for (const pointM of throughM) noteOff(pointM);
   const { xM, yM } = curve;
+  const sureXM = boards.lengthM / 2 - boards.cornerRadiusM;
+  const sureYM = boards.widthM / 2 - boards.cornerRadiusM;
   for (let i = 0; i < xM.length; i++) {
+    // As far from the boards as their corners are wide: most of a route is.
+    if (Math.abs(xM[i]!) < sureXM && Math.abs(yM[i]!) < sureYM && boards.cornerRadiusM > WAY_ROOM_M) continue;
     if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= WAY_ROOM_M) continue;
     const point = { xM: xM[i]!, yM: yM[i]! };
     noteOff({ ...point });

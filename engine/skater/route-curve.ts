@@ -58,13 +58,15 @@ export const routeCurveOf = (pointsM: readonly IcePoint[], options: RouteCurveOp
   const lengths = cumulativeLengths(pieces);
   const lengthM = lengths[lengths.length - 1]!;
   const count = Math.max(FEWEST_SAMPLES, Math.ceil(lengthM / (options.stepM ?? DEFAULT_STEP_M)) + 1);
+  // One block for the four: each block of its own is a thing more to be followed by who clears the memory.
+  const numbers = new Float64Array(4 * count);
   const curve = {
     lengthM,
     stepM: lengthM / (count - 1),
-    xM: new Float64Array(count),
-    yM: new Float64Array(count),
-    headingRad: new Float64Array(count),
-    curvaturePerM: new Float64Array(count),
+    xM: numbers.subarray(0, count),
+    yM: numbers.subarray(count, 2 * count),
+    headingRad: numbers.subarray(2 * count, 3 * count),
+    curvaturePerM: numbers.subarray(3 * count),
     beziers: pieces.map(bezierOf),
   };
   writeSamples(curve, pieces, parametersAlong(pieces, lengths, count));
@@ -150,6 +152,9 @@ const writeSamples = (
 const nearestTurn = (headingRad: number, beforeRad: number): number =>
   headingRad + 2 * Math.PI * Math.round((beforeRad - headingRad) / (2 * Math.PI));
 
+/** Room for the integral, written over at every use. */
+let sums = new Float64Array(0);
+
 /**
  * Second difference of the heading's integral: the turn averaged with triangular weights, so that it has no jumps at a
  * kink. Beyond the ends the line goes straight on.
@@ -161,7 +166,7 @@ const writeCurvature = ({
 }: Pick<RouteCurve, 'headingRad' | 'curvaturePerM' | 'stepM'>): number => {
   let sharpest = 0;
   const last = headingRad.length - 1;
-  const sums = new Float64Array(last + 1);
+  if (sums.length <= last) sums = new Float64Array(last + 1);
   for (let i = 1; i <= last; i++) sums[i] = sums[i - 1]! + (headingRad[i - 1]! + headingRad[i]!) / 2;
   const reach = BEND_M / stepM;
   const whole = Math.floor(reach);

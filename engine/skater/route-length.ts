@@ -28,11 +28,14 @@ export const cumulativeLengths = (pieces: readonly CubicPiece[]): Float64Array =
   return lengths;
 };
 
-/** Where samples lie: which piece each is on, and its parameter there. */
+/** Where samples lie: which piece each is on, and its parameter there. May have room for more samples than were asked for. */
 export interface Parameters {
   readonly pieceIndex: Int32Array;
   readonly u: Float64Array;
 }
+
+/** Written over at every use. */
+let room: Parameters = { pieceIndex: new Int32Array(0), u: new Float64Array(0) };
 
 const SMALL_STEP = 1e-6;
 
@@ -46,8 +49,8 @@ export const parametersAlong = (
   lengths: Float64Array,
   count: number,
 ): Parameters => {
-  const pieceIndex = new Int32Array(count);
-  const parameters = new Float64Array(count);
+  if (room.u.length < count) room = { pieceIndex: new Int32Array(count), u: new Float64Array(count) };
+  const { pieceIndex, u: parameters } = room;
   const lengthM = lengths[lengths.length - 1]!;
   const stepM = lengthM / (count - 1);
   let slice = -1;
@@ -87,7 +90,7 @@ export const parametersAlong = (
     pieceIndex[i] = Math.floor(slice / SLICES_PER_PIECE);
     parameters[i] = u;
   }
-  return { pieceIndex, u: parameters };
+  return room;
 };
 
 /** How the parameter grows over the slice's length at `u`; where the curve stands still, as over the whole of an even slice. */

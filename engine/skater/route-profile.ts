@@ -75,8 +75,9 @@ export const profileRoute = (
     (run.withPuck ? power.carryRatio : 1);
   const turns = run.facingBefore !== undefined && run.facingBefore !== run.facing;
   const delayS = turns && run.startSpeedMps < TURNS_ON_THE_SPOT_BELOW_MPS ? power.transitionS : 0;
-  const speedMps = new Float64Array(count);
-  const timeS = new Float64Array(count);
+  const numbers = new Float64Array(2 * count);
+  const speedMps = numbers.subarray(0, count);
+  const timeS = numbers.subarray(count);
   timeS[0] = delayS;
   const tightestRadiusM = curve.sharpestPerM > 0 ? 1 / curve.sharpestPerM : Number.POSITIVE_INFINITY;
   let startExcessMps = 0;
