@@ -3,6 +3,8 @@ export interface Watched {
   /** From a pointer's move to the end of the picture that shows its figures. */
   readonly shownMs: readonly number[];
   readonly longTaskMs: readonly number[];
+  /** Moves after whose frame the drawing was as before. */
+  readonly unchangedCount: number;
   /** The usual time between two pictures. */
   readonly frameMs: number;
 }
@@ -18,6 +20,7 @@ export function watchDrags(): { stop: () => Watched } {
   let movedAt: number | null = null;
   let isRunning = true;
   let isInFrame = false;
+  let unchangedCount = 0;
   const afterTask = (then: () => void): void => {
     const channel = new MessageChannel();
     channel.port1.onmessage = then;
@@ -47,8 +50,13 @@ export function watchDrags(): { stop: () => Watched } {
     if (lastFrame > 0) framesMs.push(now - lastFrame);
     lastFrame = now;
     isInFrame = true;
+    const movedBefore = movedAt;
     afterTask(() => {
       isInFrame = false;
+      // The hand is drawn to a line of the ice and moves on along it: the picture is already as it should be, and the next change is another move's.
+      if (movedBefore === null || movedAt !== movedBefore) return;
+      movedAt = null;
+      unchangedCount++;
     });
     if (isRunning) requestAnimationFrame(onFrame);
   };
@@ -60,7 +68,7 @@ export function watchDrags(): { stop: () => Watched } {
       tasks.disconnect();
       window.removeEventListener('pointermove', onMove, { capture: true });
       framesMs.sort((one, other) => one - other);
-      return { shownMs, longTaskMs, frameMs: framesMs[framesMs.length >> 1] ?? 0 };
+      return { shownMs, longTaskMs, unchangedCount, frameMs: framesMs[framesMs.length >> 1] ?? 0 };
     },
   };
 }

@@ -34,21 +34,27 @@ const EMPTY: InHand = { writes: [], shown: null };
 export function useHand(id: string, kept: Drill): Hand {
   const [held, setHeld] = useState(EMPTY);
   const latest = useRef(EMPTY);
+  /** What the last picture showed. */
+  const drawn = useRef(EMPTY);
   const frame = useRef(0);
-  const drill = useMemo(
-    () => (held.writes.length === 0 ? kept : afterWrites(kept, held.writes)),
-    [kept, held],
-  );
+  const { writes, shown } = held;
+  const drill = useMemo(() => (writes.length === 0 ? kept : afterWrites(kept, writes)), [kept, writes]);
 
   const hold = useCallback((writes: readonly Write[], shown: Shown | null = null) => {
     latest.current = { writes, shown };
     cancelAnimationFrame(frame.current);
-    // Within this very frame: left to its own schedule the page would show it one picture later.
-    frame.current = requestAnimationFrame(() => flushSync(() => setHeld(latest.current)));
+    frame.current = requestAnimationFrame(() => {
+      const next = heldAfter(drawn.current, latest.current);
+      if (next === drawn.current) return;
+      drawn.current = next;
+      // Within this very frame: left to its own schedule the page would show it one picture later.
+      flushSync(() => setHeld(next));
+    });
   }, []);
   const putBack = useCallback(() => {
     cancelAnimationFrame(frame.current);
     latest.current = EMPTY;
+    drawn.current = EMPTY;
     setHeld(EMPTY);
   }, []);
   const keep = useCallback((writes: readonly Write[]) => keepWrites(id, writes), [id]);
@@ -61,12 +67,23 @@ export function useHand(id: string, kept: Drill): Hand {
   }, [id, putBack]);
 
   const isHolding = held !== EMPTY;
-  const { shown } = held;
   return useMemo(
     () => ({ drill, kept, isHolding, shown, hold, letGo, putBack, keep }),
     [drill, kept, isHolding, shown, hold, letGo, putBack, keep],
   );
 }
+
+/**
+ * What is to be shown next. A hand that is drawn to a line of the ice or to another's place moves on and leaves everything where it is: what would be
+ * written stays the very same value then, so that nothing is run or drawn again for it.
+ */
+function heldAfter(before: InHand, next: InHand): InHand {
+  if (before === EMPTY || !isSame(before.writes, next.writes)) return next;
+  return isSame(before.shown, next.shown) ? before : { writes: before.writes, shown: next.shown };
+}
+
+/** Writes and places are plain values of a few numbers. */
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 function keepWrites(id: string, writes: readonly Write[]): void {
   if (writes.length === 0) return;

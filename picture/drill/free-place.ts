@@ -6,7 +6,12 @@ export interface Obstacle {
   readonly radius: number;
 }
 
-const WAYS = 16;
+const WAY_COUNT = 16;
+/** Directions from the anchor: up first, then in turn to both sides. */
+const WAYS: readonly SheetPoint[] = Array.from({ length: WAY_COUNT }, (_, way) => {
+  const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAY_COUNT);
+  return { x: Math.cos(turnRad), y: Math.sin(turnRad) };
+});
 
 /** The place alone, for a mark that is drawn wherever there is most room. */
 export const freePlace = (...asked: Parameters<typeof findFreePlace>): SheetPoint =>
@@ -31,9 +36,9 @@ export const findFreePlace = (
   let roomThere = Number.NEGATIVE_INFINITY;
   const near = withinReach(anchor, Math.max(0, ...reaches), radius, extent, obstacles);
   reaches.forEach((reach, ring) => {
-    for (let way = 0; way < WAYS; way++) {
-      const turnRad = -Math.PI / 2 + (way % 2 === 0 ? 1 : -1) * Math.ceil(way / 2) * ((2 * Math.PI) / WAYS);
-      const place = { x: anchor.x + Math.cos(turnRad) * reach, y: anchor.y + Math.sin(turnRad) * reach };
+    for (let way = 0; way < WAY_COUNT; way++) {
+      const { x, y } = WAYS[way]!;
+      const place = { x: anchor.x + x * reach, y: anchor.y + y * reach };
       if (!isOnSheet(place)) continue;
       const handicap = ring * 0.25 * radius;
       const free = roomAt(place, radius, extent, near, bestRoom + handicap);
@@ -58,9 +63,12 @@ const withinReach = (
 ): readonly Obstacle[] => {
   const x = reach + extent.x + radius * (1 + FREE_ENOUGH);
   const y = reach + extent.y + radius * (1 + FREE_ENOUGH);
-  return obstacles.filter(
-    ({ at, radius: own }) => Math.abs(at.x - anchor.x) < x + own && Math.abs(at.y - anchor.y) < y + own,
-  );
+  const near: Obstacle[] = [];
+  for (const obstacle of obstacles) {
+    const { at, radius: own } = obstacle;
+    if (Math.abs(at.x - anchor.x) < x + own && Math.abs(at.y - anchor.y) < y + own) near.push(obstacle);
+  }
+  return near;
 };
 
 /** More room than this part of the radius makes no place better. */
@@ -75,15 +83,17 @@ const roomAt = (
   wanted: number,
 ): number => {
   let room = FREE_ENOUGH * radius;
-  for (const obstacle of obstacles) {
-    room = Math.min(room, distanceFrom(place, extent, obstacle.at) - obstacle.radius - radius);
+  for (const { at, radius: own } of obstacles) {
+    const x = Math.abs(at.x - place.x) - extent.x;
+    const y = Math.abs(at.y - place.y) - extent.y;
+    const dx = Math.max(x, 0);
+    const dy = Math.max(y, 0);
+    const apart2 = dx * dx + dy * dy;
+    // Plainly farther off than the room there is: most are, and need no root.
+    const most = room + own + radius + 1e-9;
+    if (most > 0 && apart2 > most * most) continue;
+    room = Math.min(room, Math.sqrt(apart2) - own - radius);
     if (room <= wanted) return room;
   }
   return room;
-};
-
-const distanceFrom = (place: SheetPoint, extent: SheetPoint, point: SheetPoint): number => {
-  const dx = Math.max(0, Math.abs(point.x - place.x) - extent.x);
-  const dy = Math.max(0, Math.abs(point.y - place.y) - extent.y);
-  return Math.sqrt(dx * dx + dy * dy);
 };

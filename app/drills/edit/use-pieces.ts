@@ -15,6 +15,7 @@ export function usePieces(root: RefObject<SVGGElement | null>, pieces: readonly 
 
 /** The children of `root` are those of `before`, one each; afterwards those of `after`. What is the same stays the same element. */
 function writeOver(root: SVGGElement, before: readonly string[], after: readonly string[]): void {
+  if (before.length === after.length && writeInPlaces(root, before, after)) return;
   const shorter = Math.min(before.length, after.length);
   let start = 0;
   while (start < shorter && before[start] === after[start]) start++;
@@ -42,6 +43,22 @@ function writeOver(root: SVGGElement, before: readonly string[], after: readonly
     else root.insertBefore(element, cursor);
   }
 }
+
+/** Mostly every piece has its place as before: writes those that differ anew. False, and nothing done, when so many differ that some may only have moved. */
+function writeInPlaces(root: SVGGElement, before: readonly string[], after: readonly string[]): boolean {
+  const places: number[] = [];
+  for (let at = 0; at < after.length; at++) if (before[at] !== after[at]) places.push(at);
+  if (places.length > MOST_IN_PLACE) return false;
+  const old = places.map(at => root.children[at]!);
+  const fresh = elementsOf(
+    root,
+    places.map(at => after[at]!),
+  );
+  for (const [nth, element] of old.entries()) element.replaceWith(fresh[nth]!);
+  return true;
+}
+
+const MOST_IN_PLACE = 60;
 
 function elementsOf(root: SVGGElement, pieces: readonly string[]): Element[] {
   const read = document.createElementNS(root.namespaceURI, 'g');
