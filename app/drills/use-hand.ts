@@ -3,6 +3,7 @@ import { useCallback, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { edit, endStep } from '../shell/book.ts';
 import type { Shown } from './edit/held.ts';
+import { EMPTY, heldAfter } from './in-hand.ts';
 import { afterWrites, type Write } from './write.ts';
 
 /** The drill with what the hand is doing to it: shown at once, kept when the hand lets go, one step of undo. */
@@ -23,13 +24,6 @@ export interface Hand {
   /** Keeps a change at once. */
   readonly keep: (writes: readonly Write[]) => void;
 }
-
-interface InHand {
-  readonly writes: readonly Write[];
-  readonly shown: Shown | null;
-}
-
-const EMPTY: InHand = { writes: [], shown: null };
 
 export function useHand(id: string, kept: Drill): Hand {
   const [held, setHeld] = useState(EMPTY);
@@ -72,18 +66,6 @@ export function useHand(id: string, kept: Drill): Hand {
     [drill, kept, isHolding, shown, hold, letGo, putBack, keep],
   );
 }
-
-/**
- * What is to be shown next. A hand that is drawn to a line of the ice or to another's place moves on and leaves everything where it is: what would be
- * written stays the very same value then, so that nothing is run or drawn again for it.
- */
-function heldAfter(before: InHand, next: InHand): InHand {
-  if (before === EMPTY || !isSame(before.writes, next.writes)) return next;
-  return isSame(before.shown, next.shown) ? before : { writes: before.writes, shown: next.shown };
-}
-
-/** Writes and places are plain values of a few numbers. */
-const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 function keepWrites(id: string, writes: readonly Write[]): void {
   if (writes.length === 0) return;
