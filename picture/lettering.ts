@@ -113,6 +113,15 @@ export const LETTERINGS = letteringTable({
   },
   filmTitle: { voice: 'words', size: 24, byK: true, weight: 500, ink: 'ink' },
   filmTitleSmall: { voice: 'figures', size: 15, byK: true, weight: 400, ink: 'ink' },
+  filmGhostName: {
+    voice: 'figures',
+    size: 15,
+    byK: true,
+    weight: 650,
+    stretch: 88,
+    ink: 'warm',
+    casing: onIce(5),
+  },
   filmGhostWords: {
     voice: 'words',
     size: 18,

@@ -102,6 +102,9 @@ export const MARKS = markTable({
   filmRuling: { stroke: 'ink', width: 1.1, byK: true, opacity: 0.8 },
   filmCasing: { stroke: 'ice', width: 5.4, byK: true, cap: 'round', join: 'round', opacity: 0.85 },
   filmLine: { stroke: 'ink', width: 2.4, byK: true, join: 'round' },
+  /** Broader than the ring round the feet of a skater who is placed, so that the two are told apart. */
+  filmRing: { stroke: 'ink', width: 5, byK: true, join: 'round' },
+  filmRingCasing: { stroke: 'ice', width: 9, byK: true, join: 'round', opacity: 0.9 },
   filmEdge: { stroke: 'ink', width: 1.5, byK: true, join: 'round' },
   filmBar: { stroke: 'ink', width: 1.9, byK: true, join: 'round' },
   filmHead: { fill: 'ink', stroke: 'ice', width: 1.4, byK: true, join: 'round' },

@@ -14,6 +14,7 @@ import { FreezeMargin } from './freeze-margin.tsx';
 import { HoldCountdown } from './holds/hold-countdown.tsx';
 import { useHolds } from './holds/use-holds.ts';
 import { ToIdeas } from './ideas/to-ideas.tsx';
+import { LandmarkChoice } from './landmark-choice.tsx';
 import { LiveTie } from './live/live-tie.tsx';
 import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
@@ -195,6 +196,11 @@ export function FilmRoom({
               )
             }
           </Picture>
+          {isNarrow && isFrozen && desk && view && desk.tool.kind === 'pin' && (
+            <div className="pins-near">
+              <LandmarkChoice desk={desk} view={view} />
+            </div>
+          )}
           <FilmBar player={player} counts={isSecond ? '' : countsWords(team, moments, habit)} />
           {followed.charts}
           {marks.desk.isOpen && (
@@ -235,21 +241,9 @@ export function FilmRoom({
         <aside className="film-right" aria-label={desk ? 'The freeze' : 'Beside the film'}>
           {desk && view ? (
             <FreezeMargin
-              {...{
-                gameId,
-                game,
-                team,
-                desk,
-                view,
-                shown,
-                setShown,
-                options,
-                drawn,
-                isFrozen,
-                followed,
-                offer,
-                pinsOffer,
-              }}
+              {...{ gameId, game, team, desk, view, shown, setShown }}
+              {...{ options, drawn, isFrozen, followed, offer, pinsOffer }}
+              isNamedAtPicture={isNarrow && isFrozen}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
                 view.fit && !view.isCarried && frozenAt !== undefined ? carried.others(frozenAt) : undefined

@@ -38,6 +38,7 @@ export function FreezeMargin({
   options,
   drawn,
   isFrozen,
+  isNamedAtPicture,
   offer,
   pinsOffer,
   carriedHere,
@@ -56,6 +57,8 @@ export function FreezeMargin({
   readonly options: OptionsView | undefined;
   readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
+  /** The mark of the next pin is named next to the picture, not here. */
+  readonly isNamedAtPicture: boolean;
   readonly offer: PeopleOffer;
   readonly pinsOffer: PinsOfferHere;
   /** What carried pins say of the frame that is shown, while it is not this one. */
@@ -83,7 +86,7 @@ export function FreezeMargin({
   const pinsFirst = desk.tool.kind === 'pin' || !view.fit;
   const pins = (
     <div key="pins">
-      <PinsList desk={desk} view={view} offer={pinsOffer} isFrozen={isFrozen} />
+      <PinsList {...{ desk, view, isFrozen, isNamedAtPicture }} offer={pinsOffer} />
       {others}
       <WhichSheet gameId={gameId} game={game} team={team} view={view} />
       {view.pins.length === 0 && earlier && !view.isCarried && (

@@ -15,10 +15,10 @@ export function LandmarkChoice({ desk, view }: { readonly desk: Desk; readonly v
         {tool.landmark
           ? 'Press its place in the picture.'
           : tool.waitingAt
-            ? 'Press that mark on the rink above, or name it here.'
+            ? 'Press that mark on the rink, or name it here.'
             : view.fit
               ? 'Press a mark in the picture: the nearest name is taken. Or press the place on the rink first.'
-              : 'Press a mark on the rink above, or choose it here; then press its place in the picture.'}
+              : 'Press a mark on the rink, or choose it here; then press its place in the picture.'}
       </span>
       <LandmarkSelect
         label={tool.waitingAt ? 'Which mark is that?' : 'Next mark'}

@@ -1,7 +1,7 @@
 import type { Freeze, Placed, Team } from '@icewright/book';
 
 /** F1 17, or X2: what stands beside a skater in the picture, on the map and in the readings. */
-export const personWords = (placed: Pick<Placed, 'role' | 'skater'>, team: Team): string => {
+export const personWords = (placed: Pick<Placed, 'role' | 'skater'>, team: Pick<Team, 'skaters'>): string => {
   const skater = placed.skater && team.skaters[placed.skater];
   return skater ? `${placed.role} ${skater.number}` : placed.role;
 };

@@ -13,11 +13,14 @@ export function PinsList({
   view,
   offer,
   isFrozen,
+  isNamedAtPicture,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly offer: PinsOfferHere;
   readonly isFrozen: boolean;
+  /** The mark of the next pin is named elsewhere. */
+  readonly isNamedAtPicture: boolean;
 }) {
   const { fitted, held, pins } = view;
   const counted = pins.filter(pin => !pin.leftOut).length;
@@ -77,7 +80,7 @@ export function PinsList({
       <Disagreement desk={desk} view={view} />
       <ChosenPin desk={desk} view={view} />
       {desk.tool.kind === 'pin' ? (
-        <LandmarkChoice desk={desk} view={view} />
+        !isNamedAtPicture && <LandmarkChoice desk={desk} view={view} />
       ) : (
         <p className="pins-acts">
           <Act onPress={() => desk.setTool({ kind: 'pin' })}>Put down pins</Act>

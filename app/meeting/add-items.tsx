@@ -25,7 +25,9 @@ export function AddItems(props: {
   readonly onClose: () => void;
 }) {
   const games = entriesOf(props.team, 'game');
-  const [gameId, setGameId] = useState(games[0]?.[0] ?? '');
+  // Whoever goes on with a meeting goes on with its last game.
+  const last = inOrder(props.meeting.items).at(-1)?.[1].of.game;
+  const [gameId, setGameId] = useState<string>(games.find(([id]) => id === last)?.[0] ?? games[0]?.[0] ?? '');
   return (
     <Slip label="Put moments in" onClose={props.onClose}>
       {games.length === 0 ? (

@@ -3,7 +3,15 @@ import type { MarkName } from '../marks.ts';
 import type { PathSink, Pen } from '../pen/pen.ts';
 import { drawMarkWords } from './draw-mark-words.ts';
 import { type FilmMark, type FilmView, POLE_M, sizeOf } from './film-mark.ts';
-import { bandOf, barAt, hatchingOf, headOf, spotlightOnFilm, standingOnFilm } from './mark-shapes.ts';
+import {
+  bandOf,
+  barAt,
+  hatchingOf,
+  headOf,
+  type LitPlace,
+  spotlightOnFilm,
+  standingOnFilm,
+} from './mark-shapes.ts';
 import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
 /**
@@ -23,7 +31,7 @@ export const drawFilmShade = (pen: Pen, marks: readonly FilmMark[], view: FilmVi
 /** What lies on the ice, and goes under who stands on it. */
 export const drawMarksOnIce = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
   pen.place({ k: view.unitPx }, () => {
-    for (const edge of litPlaces(marks, view)) outlined(pen, 'filmEdge', edge);
+    for (const { ground } of litPlaces(marks, view)) outlined(pen, 'filmEdge', ground);
     drawKinds(pen, marks, view, ['zone', 'lane', 'ring', 'arrow', 'link']);
   });
 
@@ -48,7 +56,7 @@ const drawKinds = (
 
 const DRAW: Readonly<Record<DrawnKind, (pen: Pen, mark: FilmMark, view: FilmView) => void>> = {
   ring: (pen, mark, view) =>
-    outlined(pen, 'filmLine', areaOnFilm(view, ringOf(mark.placesM[0]!, sizeOf(mark)))),
+    outlined(pen, 'filmRing', areaOnFilm(view, ringOf(mark.placesM[0]!, sizeOf(mark))), 'filmRingCasing'),
   zone: (pen, mark, view) => {
     const area = areaOnFilm(view, mark.placesM);
     if (area.length < 3) return;
@@ -98,14 +106,14 @@ const DRAW: Readonly<Record<DrawnKind, (pen: Pen, mark: FilmMark, view: FilmView
   },
 };
 
-const litPlaces = (marks: readonly FilmMark[], view: FilmView): (readonly FilmPoint[])[] =>
+const litPlaces = (marks: readonly FilmMark[], view: FilmView): LitPlace[] =>
   marks
     .filter(one => one.kind === 'spotlight')
     .map(one => spotlightOnFilm(view, one.placesM[0]!, sizeOf(one)))
-    .filter(one => one.length > 2);
+    .filter(one => one.ground.length > 2);
 
 /** A clip for each of the lit places, so that where two overlap it stays light. */
-const shade = (pen: Pen, lit: readonly (readonly FilmPoint[])[], view: FilmView): void => {
+const shade = (pen: Pen, lit: readonly LitPlace[], view: FilmView): void => {
   const { widthPx, heightPx } = view;
   if (lit.length === 0) return;
   const under = (left: readonly (readonly FilmPoint[])[]): void => {
@@ -122,7 +130,7 @@ const shade = (pen: Pen, lit: readonly (readonly FilmPoint[])[], view: FilmView)
       () => under(others),
     );
   };
-  under(lit);
+  under(lit.map(one => one.lit));
 };
 
 /** A rectangle is traced clockwise on the page; a hole in it goes the other way round. */
@@ -147,9 +155,14 @@ const ends = (placesM: readonly IcePoint[]): [IcePoint, IcePoint] => [
   placesM[placesM.length - 1]!,
 ];
 
-const outlined = (pen: Pen, mark: MarkName, area: readonly FilmPoint[]): void => {
+const outlined = (
+  pen: Pen,
+  mark: MarkName,
+  area: readonly FilmPoint[],
+  casing: MarkName = 'filmCasing',
+): void => {
   if (area.length < 3) return;
-  pen.path('filmCasing', sink => trace(sink, area, true));
+  pen.path(casing, sink => trace(sink, area, true));
   pen.path(mark, sink => trace(sink, area, true));
 };
 

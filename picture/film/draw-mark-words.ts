@@ -43,8 +43,9 @@ const overlaps = (a: Box, b: Box): boolean =>
 /** In lines: its own place first, then below and above it. */
 const SHIFTS = [0, 1, -1, 2, -2, 3, -3] as const;
 
-const linesOf = ({ kind, figure, words }: FilmMark): (readonly [LetteringName, string])[] => [
+const linesOf = ({ kind, figure, who, words }: FilmMark): (readonly [LetteringName, string])[] => [
   ...(figure ? [['filmFigure', figure] as const] : []),
+  ...(who ? [['filmGhostName', who] as const] : []),
   ...(words === '' ? [] : [[kind === 'ghost' ? 'filmGhostWords' : 'filmWords', words] as const]),
 ];
 

@@ -22,6 +22,8 @@ export interface FilmMark {
   readonly words: string;
   /** What was measured between its two ends, with its ±. */
   readonly figure?: string;
+  /** The skater of whom it is the ghost: number or role. */
+  readonly who?: string;
   /** Radius of a ring or a spotlight, width of a lane; absent: the usual one. */
   readonly sizeM?: number;
 }
@@ -42,8 +44,8 @@ export const USUAL_SIZE_M: Readonly<Partial<Record<FilmMarkKind, number>>> = {
   lane: 1.6,
 };
 
-/** A skater on skates, metres: how high a spotlight reaches. Only pictures hang on it. */
-export const STANDING_M = 1.9;
+/** From so high above the ice a spotlight shines, metres. Only pictures hang on it. */
+export const LAMP_M = 7;
 
 /** The pole that a text stands on, metres. */
 export const POLE_M = 1.4;

@@ -1,6 +1,6 @@
 import type { FilmPoint, IcePoint } from '@icewright/engine';
-import { type FilmView, STANDING_M } from './film-mark.ts';
-import { areaOnFilm, heightOnFilm, ringOf } from './on-film.ts';
+import { type FilmView, LAMP_M } from './film-mark.ts';
+import { areaOnFilm, heightOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
 /** A lane from place to place, so wide on the ice: its area, and its two long edges. */
 export const bandOf = (
@@ -98,12 +98,18 @@ const roundOf = (below: FilmPoint, radiusPx: number, upPx: number): FilmPoint[] 
     yPx: below.yPx - upPx + radiusPx * Math.sin((i / 12) * Math.PI),
   }));
 
-/** What a spotlight lights: the ice round a place and whoever stands on it. */
-export const spotlightOnFilm = (view: FilmView, at: IcePoint, radiusM: number): FilmPoint[] => {
+/** What a spotlight lights: the ice round a place, and with it the cone of light above, in which whoever stands there is seen. */
+export interface LitPlace {
+  readonly ground: readonly FilmPoint[];
+  readonly lit: readonly FilmPoint[];
+}
+
+export const spotlightOnFilm = (view: FilmView, at: IcePoint, radiusM: number): LitPlace => {
   const ground = areaOnFilm(view, ringOf(at, radiusM));
-  const upPx = heightOnFilm(view, at, STANDING_M);
-  const above = raised(areaOnFilm(view, ringOf(at, 0.75 * radiusM)), upPx);
-  return hullOf([...ground, ...above]);
+  const foot = pointOnFilm(view, at);
+  if (ground.length < 3 || !foot) return { ground, lit: ground };
+  const lamp = { xPx: foot.xPx, yPx: foot.yPx - heightOnFilm(view, at, LAMP_M) };
+  return { ground, lit: hullOf([...ground, lamp]) };
 };
 
 /** The convex hull of points, clockwise on the page. Source: Andrew's monotone chain (1979). */

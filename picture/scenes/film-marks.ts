@@ -35,7 +35,7 @@ const MARKS: readonly FilmMark[] = [
   { kind: 'ring', placesM: [at(-1.5, -2)], words: '' },
   { kind: 'link', placesM: [at(-8, 7), at(-1, 8)], words: '', figure: '7.1 ± 0.3 m' },
   { kind: 'arrow', placesM: [at(-11, -5), at(-4, -7.5)], words: '' },
-  { kind: 'ghost', placesM: [at(-1, 8), at(-6, 1)], words: 'F1 here' },
+  { kind: 'ghost', placesM: [at(-1, 8), at(-6, 1)], who: 'F1 21', words: 'here' },
   { kind: 'text', placesM: [at(3, -7)], words: 'stick on the ice' },
 ];
 

@@ -6,6 +6,7 @@ import { clockText } from '../film-clock.ts';
 import { clampFrame, frameAtTime, timeOfFrame } from '../frame-index.ts';
 import type { OpenFilm } from '../open-film.ts';
 import { heldToM } from './carried-frames.ts';
+import { CarryProgress } from './carry-progress.tsx';
 import { LOST_WORDS } from './lost-words.ts';
 import type { Following } from './use-carry.ts';
 
@@ -38,13 +39,7 @@ export function CarrySection({
     <section className="sec carry">
       <h2>Other frames</h2>
       {state.kind === 'following' ? (
-        <p className="pins-acts" role="status">
-          <span className="q2">
-            Following the camera: {state.frameCount} of {state.ofCount} frames
-          </span>
-          <progress max={state.ofCount} value={state.frameCount} aria-label="Frames followed" />
-          <Act onPress={following.stop}>Stop</Act>
-        </p>
+        <CarryProgress state={state} onStop={following.stop} />
       ) : (
         <>
           <Reached film={film} following={following} carry={carry} lengths={lengths} />

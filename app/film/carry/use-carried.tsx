@@ -6,6 +6,7 @@ import type { Player } from '../player.ts';
 import type { Tied } from '../track/track-messages.ts';
 import { carryOf, carryOfAll, pinsSaid, tieAt, tiedOf } from './carried-frames.ts';
 import { CarriedHere } from './carried-here.tsx';
+import { CarryProgress } from './carry-progress.tsx';
 import { CarrySection } from './carry-section.tsx';
 import { useFollowing } from './use-carry.ts';
 import { useStretches } from './use-stretches.ts';
@@ -44,16 +45,22 @@ export const useCarried = (
     tieds,
     fitAt: all.fitAt,
     tieHere: () => tieAt(all, player.now().frameIndex),
-    here: onFreeze =>
-      (carry || stretches.length > 0) && (
-        <CarriedHere
-          player={player}
-          carriedAt={all.at}
-          saysWhere={carry !== undefined}
-          lengths={lengths}
-          onFreeze={onFreeze}
-        />
-      ),
+    here: onFreeze => (
+      <>
+        {following.state.kind === 'following' && (
+          <CarryProgress state={following.state} onStop={following.stop} />
+        )}
+        {(carry || stretches.length > 0) && (
+          <CarriedHere
+            player={player}
+            carriedAt={all.at}
+            saysWhere={carry !== undefined}
+            lengths={lengths}
+            onFreeze={onFreeze}
+          />
+        )}
+      </>
+    ),
     others: frameIndex => (
       <CarrySection
         film={player.film}

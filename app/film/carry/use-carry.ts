@@ -6,7 +6,12 @@ import type { CarryAsk, CarrySaid } from './carry-messages.ts';
 /** How far the following of the camera is. */
 export type CarryState =
   | { readonly kind: 'none' }
-  | { readonly kind: 'following'; readonly frameCount: number; readonly ofCount: number }
+  | {
+      readonly kind: 'following';
+      readonly frameCount: number;
+      readonly ofCount: number;
+      readonly leftS?: number;
+    }
   | { readonly kind: 'followed'; readonly stretch: TrackedStretch; readonly lens: LensTerm }
   | { readonly kind: 'failed'; readonly why: string };
 
@@ -30,6 +35,7 @@ export const useFollowing = (film: OpenFilm): Following => {
     const { source, index, rotationDeg, flipped, widthPx, heightPx } = film;
     const ofCount = toFrame - fromFrame + 1;
     setState({ kind: 'following', frameCount: 0, ofCount });
+    const beganMs = performance.now();
     const made = new Worker(new URL('./carry.worker.ts', import.meta.url), { type: 'module' });
     worker.current = made;
     made.addEventListener('message', ({ data }: MessageEvent<CarrySaid>) => {
@@ -37,7 +43,10 @@ export const useFollowing = (film: OpenFilm): Following => {
       if (data.kind === 'followed') {
         // A word at every picture would draw the page as often.
         if (data.frameCount % SAY_EVERY === 0)
-          setState({ kind: 'following', frameCount: data.frameCount, ofCount });
+          setState({
+            ...{ kind: 'following', frameCount: data.frameCount, ofCount },
+            leftS: leftSOf(performance.now() - beganMs, data.frameCount, ofCount),
+          });
         return;
       }
       end();
@@ -73,3 +82,7 @@ export const useFollowing = (film: OpenFilm): Following => {
 };
 
 const SAY_EVERY = 5;
+
+/** At the pace so far. */
+const leftSOf = (passedMs: number, frameCount: number, ofCount: number): number =>
+  ((passedMs / frameCount) * (ofCount - frameCount)) / 1000;

@@ -1,4 +1,4 @@
-import type { Game, Mark } from '@icewright/book';
+import type { Game, Mark, Placed } from '@icewright/book';
 import { clockText } from '../film-clock.ts';
 
 export const KIND_SAID: Readonly<Record<Mark['kind'], string>> = {
@@ -44,10 +44,15 @@ export const markSaid = (mark: Mark, game: Pick<Game, 'tracks' | 'freezes'>): st
 export const whoIsAt = (
   place: Mark['at'][number],
   game: Pick<Game, 'tracks' | 'freezes'>,
-): string | undefined =>
-  place.track
-    ? game.tracks[place.track]?.role
-    : place.placed && game.freezes[place.placed.freeze]?.skaters[place.placed.placed]?.role;
+): string | undefined => personAt(place, game)?.role;
+
+/** The skater on whom a place of a mark hangs. */
+export const personAt = (
+  place: Mark['at'][number],
+  game: Pick<Game, 'tracks' | 'freezes'>,
+): Pick<Placed, 'role' | 'skater'> | undefined =>
+  (place.track && game.tracks[place.track]) ||
+  (place.placed && game.freezes[place.placed.freeze]?.skaters[place.placed.placed]);
 
 /** When it is seen. */
 export const whenSaid = (mark: Mark, freezes: Game['freezes']): string => {

@@ -22,6 +22,7 @@ if (fitted.kind !== 'fit') throw new Error('the pins of the drawn film do not fi
 const fit: PinFit = fitted.fit;
 const tie = { fitAt: () => fit, fitOf: () => fit };
 
+const team = (lengths: 'metres' | 'feet') => ({ lengths, skaters: {} });
 const mark = (change: Partial<Mark> = {}): Mark =>
   ({
     film: 'f',
@@ -45,6 +46,29 @@ const followed = (times: readonly number[]) => ({
     vyMps: times.map(() => -1),
     sdMps: times.map(() => 0.1),
   },
+});
+
+describe('a ghost', () => {
+  it('carries the number of the skater it is of, else his role', () => {
+    const ghost = mark({
+      kind: 'ghost',
+      at: [{ atM: { xM: 0, yM: 0 }, track: 't' }, { atM: { xM: 3, yM: 0 } }] as never,
+    });
+    const of = (skater: object) =>
+      marksAt(
+        {
+          tracks: { t: { ...followed([2, 4]), role: 'F1', ...skater } },
+          marks: { m: ghost },
+          freezes: {},
+        } as never,
+        at(3),
+        tie,
+        fit,
+        { lengths: 'metres', skaters: { s: { number: 21 } } } as never,
+      )[0]?.who;
+    expect(of({ skater: 's' })).toBe('F1 21');
+    expect(of({})).toBe('F1');
+  });
 });
 
 describe('when a mark is seen', () => {
@@ -104,8 +128,8 @@ describe('where a mark is', () => {
       tracks: { t: followed([2, 3]) },
       freezes: {},
     } as never;
-    expect(marksAt(game, at(2.5), tie, fit, 'metres')[0]?.placesM).toEqual([{ xM: 7.5, yM: -2.5 }]);
-    expect(marksAt(game, at(4), tie, fit, 'metres')).toEqual([]);
+    expect(marksAt(game, at(2.5), tie, fit, team('metres'))[0]?.placesM).toEqual([{ xM: 7.5, yM: -2.5 }]);
+    expect(marksAt(game, at(4), tie, fit, team('metres'))).toEqual([]);
   });
 
   it('stands where the feet of a freeze are placed', () => {
@@ -115,7 +139,7 @@ describe('where a mark is', () => {
       tracks: {},
       freezes: { z: { skaters: { p: { feet: filmFromIce(fit, placeM) } } } },
     } as never;
-    const [seen] = marksAt(game, at(3), tie, fit, 'metres');
+    const [seen] = marksAt(game, at(3), tie, fit, team('metres'));
     expect(seen!.placesM[0]!.xM).toBeCloseTo(4, 6);
     expect(seen!.placesM[0]!.yM).toBeCloseTo(-3, 6);
   });
@@ -125,8 +149,8 @@ describe('what a link says', () => {
   it('is the distance on the ice in the team’s lengths, with the 95 % ± of the tie', () => {
     const link = mark({ kind: 'link', at: [{ atM: { xM: 0, yM: 0 } }, { atM: { xM: 3, yM: 4 } }] });
     const game = { marks: { m: link }, tracks: {}, freezes: {} } as never;
-    expect(marksAt(game, at(3), tie, fit, 'metres')[0]!.figure).toMatch(/^5\.0 ± 0\.\d m$/);
-    expect(marksAt(game, at(3), tie, fit, 'feet')[0]!.figure).toMatch(/^16 ± \d ft$/);
+    expect(marksAt(game, at(3), tie, fit, team('metres'))[0]!.figure).toMatch(/^5\.0 ± 0\.\d m$/);
+    expect(marksAt(game, at(3), tie, fit, team('feet'))[0]!.figure).toMatch(/^16 ± \d ft$/);
   });
 
   it('adds the ± of two followed skaters as independent', () => {

@@ -1,4 +1,4 @@
-import type { Game, Mark } from '@icewright/book';
+import type { Game, Mark, Team } from '@icewright/book';
 import {
   distanceBetween,
   type Estimate,
@@ -10,13 +10,18 @@ import {
 } from '@icewright/engine';
 import type { FilmMark } from '@icewright/picture';
 import { LENGTH_UNIT, type Lengths, lengthNumberSaid } from '../../parts/figures.ts';
+import { personWords } from '../people-words.ts';
 import type { FilmTie } from './film-tie.ts';
 import { type PlaceNow, placeNow, SLACK_S } from './mark-places.ts';
+import { personAt } from './mark-words.ts';
 
 /** A mark as it is seen in one picture. */
 export interface SeenMark extends FilmMark {
   readonly id: string;
 }
+
+/** What of a team its marks speak of. */
+export type MarksTeam = Pick<Team, 'lengths' | 'skaters'>;
 
 /** A picture of a film, by its number and its time. */
 export interface PictureTime {
@@ -42,7 +47,7 @@ export const marksAt = (
   picture: PictureTime,
   tie: FilmTie,
   fit: PinFit,
-  lengths: Lengths,
+  team: MarksTeam,
 ): SeenMark[] =>
   Object.entries(game.marks)
     .filter(([, mark]) => isSeenAt(mark, game.freezes, picture))
@@ -50,7 +55,7 @@ export const marksAt = (
     .flatMap(([id, mark]) => {
       const places = mark.at.map(place => placeNow(place, game, picture.filmTimeS, tie));
       return places.every(one => one !== undefined)
-        ? [seen(id, mark, places as PlaceNow[], fit, lengths)]
+        ? [seen(id, mark, places as PlaceNow[], fit, game, team)]
         : [];
     });
 
@@ -59,15 +64,18 @@ const seen = (
   mark: Mark,
   places: readonly PlaceNow[],
   fit: PinFit,
-  lengths: Lengths,
+  game: Pick<Game, 'tracks' | 'freezes'>,
+  team: MarksTeam,
 ): SeenMark => {
-  const figure = mark.kind === 'link' ? lengthOf(places, fit, lengths) : undefined;
+  const figure = mark.kind === 'link' ? lengthOf(places, fit, team.lengths) : undefined;
+  const person = mark.kind === 'ghost' && mark.at[0] ? personAt(mark.at[0], game) : undefined;
   return {
     id,
     kind: mark.kind,
     placesM: places.map(({ atM }) => atM),
     words: mark.text,
     ...(figure ? { figure } : {}),
+    ...(person ? { who: personWords(person, team) } : {}),
     ...(mark.sizeM === undefined ? {} : { sizeM: mark.sizeM }),
   };
 };

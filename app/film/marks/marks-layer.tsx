@@ -2,7 +2,6 @@ import type { Game } from '@icewright/book';
 import type { FilmPoint, PinFit } from '@icewright/engine';
 import type { FilmView } from '@icewright/picture';
 import { useMemo, useRef, useState } from 'react';
-import type { Lengths } from '../../parts/figures.ts';
 import { UnderBodies } from '../bodies/under-bodies.tsx';
 import { useBodies } from '../bodies/use-bodies.ts';
 import { timeOfFrame } from '../frame-index.ts';
@@ -11,7 +10,7 @@ import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
 import { frameSeen } from './frame-seen.ts';
 import { MarkGrips } from './mark-grips.tsx';
-import { marksAt, marksWords, type PictureTime } from './marks-at.ts';
+import { type MarksTeam, marksAt, marksWords, type PictureTime } from './marks-at.ts';
 import { previewOf } from './preview-of.ts';
 import type { MarksDesk } from './use-marks-desk.ts';
 import { useMarksHand } from './use-marks-hand.ts';
@@ -21,7 +20,7 @@ export interface MarksLayerProps {
   readonly film: string;
   readonly player: Player;
   readonly tie: FilmTie;
-  readonly lengths: Lengths;
+  readonly team: MarksTeam;
   readonly desk: MarksDesk;
   readonly filmPerScreen: number;
 }
@@ -41,7 +40,7 @@ function TiedLayer({
   game,
   player,
   tie,
-  lengths,
+  team,
   desk,
   filmPerScreen,
   fit,
@@ -55,7 +54,7 @@ function TiedLayer({
   const unitPx = filmPerScreen * Math.max(0.62, Math.min(1, widthPx / filmPerScreen / 640));
   const view: FilmView = { fit, widthPx, heightPx, unitPx };
   const shownGame = useMemo(() => withInHand(game, desk.inHand), [game, desk.inHand]);
-  const marks = marksAt(shownGame, picture, tie, fit, lengths);
+  const marks = marksAt(shownGame, picture, tie, fit, team);
   const preview = isStill ? previewOf(desk, game, picture, tie, view, pointer) : undefined;
   const drawn = preview ? [...marks, preview] : marks;
   const bodies = useBodies(player, picture.frameIndex, drawn, view, tie.rink);

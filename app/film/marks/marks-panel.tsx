@@ -2,13 +2,13 @@ import type { Game } from '@icewright/book';
 import { FILM_MARK_KINDS, type FilmMarkKind } from '@icewright/picture';
 import { useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
-import type { Lengths } from '../../parts/figures.ts';
 import { useKeys } from '../../shell/keys.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
 import { MarkChosen } from './mark-chosen.tsx';
 import { KIND_SAID, LIE_SAID, layingHint, NOT_TIED } from './mark-words.ts';
+import type { MarksTeam } from './marks-at.ts';
 import { MarksStrip } from './marks-strip.tsx';
 import { StillActs } from './still-acts.tsx';
 import type { MarksDesk } from './use-marks-desk.ts';
@@ -20,7 +20,7 @@ export function MarksPanel({
   film,
   player,
   tie,
-  lengths,
+  team,
   desk,
   title,
   onFreeze,
@@ -30,7 +30,7 @@ export function MarksPanel({
   readonly film: string;
   readonly player: Player;
   readonly tie: FilmTie;
-  readonly lengths: Lengths;
+  readonly team: MarksTeam;
   readonly desk: MarksDesk;
   /** What a still of this picture is called. */
   readonly title: string;
@@ -72,7 +72,7 @@ export function MarksPanel({
             {KIND_SAID[kind]}
           </Act>
         ))}
-        <StillActs game={game} film={film} player={player} tie={tie} lengths={lengths} title={title} />
+        <StillActs game={game} film={film} player={player} tie={tie} team={team} title={title} />
         <Act bare onPress={() => desk.setOpen(false)}>
           Close the marks
         </Act>
@@ -90,7 +90,7 @@ export function MarksPanel({
           game={game}
           player={player}
           tie={tie}
-          lengths={lengths}
+          lengths={team.lengths}
           desk={desk}
         />
       )}

@@ -44,7 +44,7 @@ function MarksOfGame({
   const fit = frameIndex < 0 ? undefined : tie.fitAt(frameIndex);
   if (!fit) return null;
   const picture = { film: filmId, frameIndex, filmTimeS: timeOfFrame(index, frameIndex) };
-  const marks = marksAt(game, picture, tie, fit, team.lengths);
+  const marks = marksAt(game, picture, tie, fit, team);
   if (marks.length === 0) return null;
   const view = { fit, widthPx, heightPx, unitPx: unitOnScreen(widthPx, filmPerScreen) };
   return <MarksOfPicture {...{ player, frameIndex, marks, view, tie }} />;

@@ -128,7 +128,7 @@ function Bar({
     desk.write.set(id, { [end]: end === 'fromS' ? Math.min(s, mark.toS) : Math.max(s, mark.fromS) }, by);
   const end = (which: 'fromS' | 'toS') => (
     <span
-      className="marks-end"
+      className={which === 'fromS' ? 'marks-end appears' : 'marks-end'}
       role="slider"
       tabIndex={0}
       aria-label={`${markSaid(mark, game)} ${which === 'fromS' ? 'appears' : 'goes'}`}

@@ -1,9 +1,8 @@
 import type { Game } from '@icewright/book';
-import type { Lengths } from '../../parts/figures.ts';
 import { type FrameTimes, timeOfFrame } from '../frame-index.ts';
 import type { OverFilm } from './draw-over-film.ts';
 import type { FilmTie } from './film-tie.ts';
-import { isSeenAt, marksAt } from './marks-at.ts';
+import { isSeenAt, type MarksTeam, marksAt } from './marks-at.ts';
 
 /** What stands over each picture of a film that is written into a file. */
 export interface OverFilmOf {
@@ -17,7 +16,7 @@ export const overFilmOf = (
   film: string,
   index: FrameTimes,
   tie: FilmTie,
-  lengths: Lengths,
+  team: MarksTeam,
 ): OverFilmOf => {
   const all = Object.values(game.marks).filter(mark => mark.film === film);
   const at = (frameIndex: number) => ({ film, frameIndex, filmTimeS: timeOfFrame(index, frameIndex) });
@@ -25,7 +24,7 @@ export const overFilmOf = (
     overAt: frameIndex => {
       const fit = all.length === 0 ? undefined : tie.fitAt(frameIndex);
       if (!fit) return { marks: [] };
-      const marks = marksAt(game, at(frameIndex), tie, fit, lengths);
+      const marks = marksAt(game, at(frameIndex), tie, fit, team);
       return { fit, marks, ...(tie.rink ? { rink: tie.rink } : {}) };
     },
     isUntiedAt: frameIndex =>

@@ -1,13 +1,12 @@
 import type { Game } from '@icewright/book';
 import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
-import type { Lengths } from '../../parts/figures.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
-import { marksAt } from './marks-at.ts';
+import { type MarksTeam, marksAt } from './marks-at.ts';
 
 /** The shown picture with its marks as a PNG of the film's own size. */
 export function StillActs({
@@ -15,14 +14,14 @@ export function StillActs({
   film,
   player,
   tie,
-  lengths,
+  team,
   title,
 }: {
   readonly game: Game;
   readonly film: string;
   readonly player: Player;
   readonly tie: FilmTie;
-  readonly lengths: Lengths;
+  readonly team: MarksTeam;
   readonly title: string;
 }) {
   const isShown = usePlayerPart(player, state => !state.playing && state.shownFrame === state.frameIndex);
@@ -31,7 +30,7 @@ export function StillActs({
     const { frameIndex } = player.now();
     const filmTimeS = timeOfFrame(player.film.index, frameIndex);
     const fit = tie.fitAt(frameIndex);
-    const marks = fit ? marksAt(game, { film, frameIndex, filmTimeS }, tie, fit, lengths) : [];
+    const marks = fit ? marksAt(game, { film, frameIndex, filmTimeS }, tie, fit, team) : [];
     const { stillOf } = await import('./still.ts');
     const blob = await stillOf(player.film, frameIndex, {
       marks,

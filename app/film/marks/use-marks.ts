@@ -33,7 +33,7 @@ export const useMarks = ({
     film,
     player,
     tie,
-    lengths: team.lengths,
+    team,
     desk,
     /** What a still is called. */
     get title() {

@@ -54,7 +54,7 @@ describe('marks of a reel', () => {
       fitOf: () => undefined,
     };
     const untiedIn = (film: string) => {
-      const { isUntiedAt } = overFilmOf(game, film, index, tie, 'metres');
+      const { isUntiedAt } = overFilmOf(game, film, index, tie, { lengths: 'metres', skaters: {} });
       const item = { film, fromFrame: 0, toFrame: 29, holds: new Map(), rates: [1], words: [] };
       return untiedCount({ steps }, [item], new Map([[film, { isUntiedAt }]]));
     };

@@ -11,7 +11,7 @@ import type { OpenFilm } from '../open-film.ts';
 import { momentEntriesOf } from './moment-entries.ts';
 import { ReelDesk } from './reel-desk.tsx';
 
-type ReelOf = Pick<MarksLayerProps, 'game' | 'film' | 'player' | 'tie' | 'lengths'> & {
+type ReelOf = Pick<MarksLayerProps, 'game' | 'film' | 'player' | 'tie'> & {
   readonly team: Team;
   /** The moments that the list shows. */
   readonly shown: readonly ListedMoment[];
@@ -35,13 +35,13 @@ export function ReelPanel(props: ReelOf) {
   );
 }
 
-function OpenPanel({ game, film, player, tie, lengths, team, shown }: ReelOf) {
+function OpenPanel({ game, film, player, tie, team, shown }: ReelOf) {
   const { index } = player.film;
   const stills = useStills(film, player.film);
   return (
     <ReelDesk
       entries={momentEntriesOf(shown, film, index, game, team)}
-      films={new Map([[film, { film: player.film, ...overFilmOf(game, film, index, tie, lengths) }]])}
+      films={new Map([[film, { film: player.film, ...overFilmOf(game, film, index, tie, team) }]])}
       stills={stills}
       title={count => `${gameTitle(game)}, ${count === 1 ? 'one moment' : countSaid(count, 'moment')}`}
       onMake={() => player.pause()}

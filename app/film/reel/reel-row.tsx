@@ -35,36 +35,38 @@ export function ReelRow({
         {verdict && <MomentGlyph verdict={verdict} />} {card.verdict} <span className="w">{card.what}</span>{' '}
         <span className="q3">{lengthS.toFixed(1)} s</span>
       </label>
-      <select
-        className="entry reel-speed"
-        aria-label={`Speed of ${which}`}
-        value={speed}
-        disabled={isOut}
-        onChange={event => onSpeed(event.target.value as ReelSpeed)}
-      >
-        {SPEED_CHOICES.map(({ value, said }) => (
-          <option key={value} value={value}>
-            {said}
-          </option>
-        ))}
-      </select>
-      <span className="reel-moves">
-        <Act
-          bare
-          label={`Earlier: ${which}`}
-          notNow={place.index === 0 ? 'it is the first' : undefined}
-          onPress={() => onMove(-1)}
+      <span className="reel-row-acts">
+        <select
+          className="entry reel-speed"
+          aria-label={`Speed of ${which}`}
+          value={speed}
+          disabled={isOut}
+          onChange={event => onSpeed(event.target.value as ReelSpeed)}
         >
-          ↑
-        </Act>
-        <Act
-          bare
-          label={`Later: ${which}`}
-          notNow={place.index === place.count - 1 ? 'it is the last' : undefined}
-          onPress={() => onMove(1)}
-        >
-          ↓
-        </Act>
+          {SPEED_CHOICES.map(({ value, said }) => (
+            <option key={value} value={value}>
+              {said}
+            </option>
+          ))}
+        </select>
+        <span className="reel-moves">
+          <Act
+            bare
+            label={`Earlier: ${which}`}
+            notNow={place.index === 0 ? 'it is the first' : undefined}
+            onPress={() => onMove(-1)}
+          >
+            ↑
+          </Act>
+          <Act
+            bare
+            label={`Later: ${which}`}
+            notNow={place.index === place.count - 1 ? 'it is the last' : undefined}
+            onPress={() => onMove(1)}
+          >
+            ↓
+          </Act>
+        </span>
       </span>
     </li>
   );

@@ -13,5 +13,5 @@ export const reelFilmOf = async (
   team: Team,
 ): Promise<ReelFilm> => {
   const tie = keptTieOf(game, team, partId, await findStretches(part.hash));
-  return { film, ...overFilmOf(game, partId, film.index, tie, team.lengths) };
+  return { film, ...overFilmOf(game, partId, film.index, tie, team) };
 };
