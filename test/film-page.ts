@@ -138,6 +138,20 @@ export const pinTwelve = async (page: Page, { landmarks, landmarksCovered }: Tru
   await page.getByTestId('held').waitFor();
 };
 
+/** A film opened in a game of its own, frozen at this picture and pinned there. */
+export const frozenAndPinned = async (
+  page: Page,
+  url: string,
+  film: string,
+  truth: TruthFrame,
+): Promise<void> => {
+  await openFilmFile(page, url, filmPath(film));
+  await jumpTo(page, `${truth.i}`);
+  await shownFrame(page, truth.i);
+  await page.keyboard.press('f');
+  await pinTwelve(page, truth);
+};
+
 export const placedAt = async (page: Page, role: string): Promise<readonly [number, number]> => {
   const fix = page.locator(`.map-person[data-role="${role}"]`);
   return [Number(await fix.getAttribute('data-x-m')), Number(await fix.getAttribute('data-y-m'))];

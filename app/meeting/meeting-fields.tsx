@@ -1,7 +1,7 @@
 import type { Meeting } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
-import { ValueField } from '../parts/field.tsx';
 import { Reading } from '../parts/reading.tsx';
+import { DayField, MinutesField } from '../parts/when-fields.tsx';
 import type { Editing } from '../shell/book.ts';
 import { MEETING_FORMS } from './make-meeting.ts';
 
@@ -17,20 +17,13 @@ export function MeetingFields({
     <section className="sec block-fields">
       <h2>This meeting</h2>
       <div className="pair">
-        <ValueField
-          type="date"
-          label="Day"
-          value={meeting.day}
-          onChange={value => editing.set(['day'], value)}
-        />
-        <ValueField
-          type="number"
+        <DayField value={meeting.day} onChange={day => editing.set(['day'], day)} />
+        <MinutesField
           label="Time for it"
-          unit="min"
-          min={1}
-          max={180}
-          value={String(meeting.budgetMinutes)}
-          onChange={value => editing.set(['budgetMinutes'], Number(value))}
+          least={1}
+          most={180}
+          value={meeting.budgetMinutes}
+          onChange={minutes => editing.set(['budgetMinutes'], minutes)}
         />
       </div>
       <ul className="forms">

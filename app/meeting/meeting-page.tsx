@@ -5,13 +5,12 @@ import { FilmMissing } from '../film/film-missing.tsx';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { countSaid, daySaid } from '../parts/figures.ts';
-import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { addressOfMeetingSheet, addressOfSpeaking } from '../shell/addresses.ts';
 import { edit, endStep } from '../shell/book.ts';
+import { DocumentHead } from '../shell/document-head.tsx';
+import { UnfitValues } from '../shell/document-not-here.tsx';
 import { useKeys } from '../shell/keys.ts';
-import { RunningHead } from '../shell/running-head.tsx';
-import { UndoActs } from '../shell/undo-acts.tsx';
 import { AddItems } from './add-items.tsx';
 import { BudgetBar } from './budget-bar.tsx';
 import { HandOutPanel } from './handout/hand-out-panel.tsx';
@@ -86,22 +85,14 @@ export function MeetingPage(props: {
   );
   return (
     <>
-      <RunningHead
+      <DocumentHead
         back={{ to: '/film', said: 'Film' }}
-        titleWords={named(meeting.title, 'meeting')}
-        title={
-          <input
-            aria-label="Name of the meeting"
-            data-book="words"
-            maxLength={200}
-            value={meeting.title}
-            onChange={event => editing.text(['title'], event.target.value)}
-          />
-        }
+        what="meeting"
+        title={meeting.title}
+        editing={editing}
         meta={`${daySaid(meeting.day)}, ${countSaid(items.length, 'moment')}`}
         acts={
           <>
-            <UndoActs />
             <Act opens={isAdding} onPress={() => setAdding(!isAdding)}>
               Put moments in
             </Act>
@@ -127,12 +118,7 @@ export function MeetingPage(props: {
               onClose={() => setAdding(false)}
             />
           )}
-          {props.unfitCount > 0 && (
-            <p className="warm" role="alert">
-              {countSaid(props.unfitCount, 'value')} in this meeting no longer fit and are left out; nothing
-              was deleted.
-            </p>
-          )}
+          <UnfitValues what="meeting" count={props.unfitCount} />
           {items.length === 0 ? (
             <Empty says="Three moments that show one thing are worth more than twelve that show everything.">
               <Act lead onPress={() => setAdding(true)}>

@@ -1,8 +1,6 @@
 import { useMemo } from 'react';
-import { ActLink } from '../parts/act.tsx';
-import { Failure } from '../parts/empty.tsx';
 import { useDocument, useDocuments, useTeam } from '../shell/book.ts';
-import { RunningHead } from '../shell/running-head.tsx';
+import { DocumentNotHere } from '../shell/document-not-here.tsx';
 import '../film/moments/moments.css';
 import '../film/picture.css';
 import '../film/film-room.css';
@@ -27,7 +25,15 @@ export function MeetingPlace({
   const games = useDocuments('game', gamesOf(meeting));
   const items = useMemo(() => (meeting === undefined ? [] : shownItemsOf(meeting, games)), [meeting, games]);
   if (team === undefined || state === 'loading') return <p className="vh">Opening</p>;
-  if (meeting === undefined) return <NoMeeting isRefused={state === 'refused'} />;
+  if (meeting === undefined)
+    return (
+      <DocumentNotHere
+        what="meeting"
+        isRefused={state === 'refused'}
+        back={{ to: '/film', said: 'Film' }}
+        to="To the film"
+      />
+    );
   if (view === 'speak')
     return <SpeakPage team={team} meetingId={meetingId} meeting={meeting} items={items} />;
   if (view === 'sheet')
@@ -40,24 +46,5 @@ export function MeetingPlace({
       items={items}
       unfitCount={issues.length}
     />
-  );
-}
-
-function NoMeeting({ isRefused }: { readonly isRefused: boolean }) {
-  return (
-    <>
-      <RunningHead back={{ to: '/film', said: 'Film' }} title="No meeting" titleWords="No meeting" />
-      <Failure
-        where="Meeting"
-        what={isRefused ? 'This meeting cannot be read by this Icewright.' : 'This meeting is not here.'}
-        lost={
-          isRefused
-            ? 'It was written by a newer one, or is damaged. Nothing in it was changed.'
-            : 'It may lie on another machine that has not been connected since.'
-        }
-      >
-        <ActLink to="/film">To the film</ActLink>
-      </Failure>
-    </>
   );
 }

@@ -1,6 +1,7 @@
 import type { Practice } from '@icewright/book';
-import { ClockField, ValueField, WordsField } from '../parts/field.tsx';
+import { ClockField, WordsField } from '../parts/field.tsx';
 import type { ClockFace } from '../parts/figures.ts';
+import { DayField, MinutesField } from '../parts/when-fields.tsx';
 import type { Editing } from '../shell/book.ts';
 
 export function PracticeFields({
@@ -23,26 +24,19 @@ export function PracticeFields({
         onChange={value => editing.text(['today'], value)}
       />
       <div className="rows">
-        <ValueField
-          type="date"
-          label="Day"
-          value={practice.day}
-          onChange={value => editing.set(['day'], value)}
-        />
+        <DayField value={practice.day} onChange={day => editing.set(['day'], day)} />
         <ClockField
           label="Ice from"
           face={face}
           value={practice.starts}
           onChange={value => editing.set(['starts'], value)}
         />
-        <ValueField
-          type="number"
+        <MinutesField
           label="Ice"
-          unit="min"
-          min={10}
-          max={240}
-          value={String(practice.iceMinutes)}
-          onChange={value => editing.set(['iceMinutes'], Number(value))}
+          least={10}
+          most={240}
+          value={practice.iceMinutes}
+          onChange={minutes => editing.set(['iceMinutes'], minutes)}
         />
       </div>
       <WordsField label="Place" value={practice.place} onChange={value => editing.text(['place'], value)} />

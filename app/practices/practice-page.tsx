@@ -3,15 +3,13 @@ import { newId, rankAtEnd } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useState } from 'react';
 import { Act, ActLink } from '../parts/act.tsx';
-import { Failure } from '../parts/empty.tsx';
 import { clockSaid, countSaid, daySaid } from '../parts/figures.ts';
-import { named } from '../parts/named.ts';
 import { addressOfCard } from '../shell/addresses.ts';
 import { edit, endStep, useDocument } from '../shell/book.ts';
+import { DocumentHead } from '../shell/document-head.tsx';
+import { DocumentNotHere, UnfitValues } from '../shell/document-not-here.tsx';
 import { useKeys } from '../shell/keys.ts';
-import { RunningHead } from '../shell/running-head.tsx';
 import { useSeason } from '../shell/season.ts';
-import { UndoActs } from '../shell/undo-acts.tsx';
 import { AddBlock } from './add-block.tsx';
 import { BlockFields } from './block-fields.tsx';
 import { CardPage } from './card-page.tsx';
@@ -46,7 +44,11 @@ export function PracticePage(props: {
     { keys: 'ArrowRight', says: 'the block after', act: () => select(1) },
   ]);
   if (state === 'loading') return <p className="vh">Opening</p>;
-  if (practice === undefined || schedule === undefined) return <NoPractice isRefused={state === 'refused'} />;
+  const back = { to: '/practices', said: 'Practices' };
+  if (practice === undefined || schedule === undefined)
+    return (
+      <DocumentNotHere what="practice" isRefused={state === 'refused'} back={back} to="To the practices" />
+    );
   if (props.asCard) {
     return <CardPage team={team} practice={practice} practiceId={practiceId} drills={season.drills} />;
   }
@@ -72,18 +74,11 @@ export function PracticePage(props: {
   };
   return (
     <>
-      <RunningHead
-        back={{ to: '/practices', said: 'Practices' }}
-        titleWords={named(practice.title, 'practice')}
-        title={
-          <input
-            aria-label="Name of the practice"
-            data-book="words"
-            maxLength={200}
-            value={practice.title}
-            onChange={event => editing.text(['title'], event.target.value)}
-          />
-        }
+      <DocumentHead
+        back={back}
+        what="practice"
+        title={practice.title}
+        editing={editing}
         meta={
           <>
             {daySaid(practice.day)}
@@ -97,7 +92,6 @@ export function PracticePage(props: {
         }
         acts={
           <>
-            <UndoActs />
             <Act opens={isAdding} onPress={() => setAdding(!isAdding)}>
               Add a block
             </Act>
@@ -110,12 +104,7 @@ export function PracticePage(props: {
       <main className="place practice">
         <div className="plan-side">
           {isAdding && <AddBlock team={team} season={season} onAdd={add} onClose={() => setAdding(false)} />}
-          {issues.length > 0 && (
-            <p className="warm" role="alert">
-              {countSaid(issues.length, 'value')} in this practice no longer fit and are left out; nothing was
-              deleted.
-            </p>
-          )}
+          <UnfitValues what="practice" count={issues.length} />
           <PlanOverTime
             team={team}
             practice={practice}
@@ -166,27 +155,4 @@ function hereSaid(team: Team, missing: readonly string[]): string {
   const here = Object.entries(team.skaters).filter(([id]) => !missing.includes(id));
   const goalies = here.filter(([, skater]) => skater.position === 'G').length;
   return `${countSaid(here.length - goalies, 'skater')}, ${countSaid(goalies, 'goalie')}`;
-}
-
-function NoPractice({ isRefused }: { readonly isRefused: boolean }) {
-  return (
-    <>
-      <RunningHead
-        back={{ to: '/practices', said: 'Practices' }}
-        title="No practice"
-        titleWords="No practice"
-      />
-      <Failure
-        where="Practice"
-        what={isRefused ? 'This practice cannot be read by this Icewright.' : 'This practice is not here.'}
-        lost={
-          isRefused
-            ? 'It was written by a newer one, or is damaged. Nothing in it was changed.'
-            : 'It may lie on another machine that has not been connected since.'
-        }
-      >
-        <ActLink to="/practices">To the practices</ActLink>
-      </Failure>
-    </>
-  );
 }

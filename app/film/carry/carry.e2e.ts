@@ -6,9 +6,9 @@ import {
   clickFilm,
   distance,
   filmPath,
+  frozenAndPinned,
   jumpTo,
   openFilmFile,
-  pinTwelve,
   placedAt,
   shownFrame,
   truthOf,
@@ -48,14 +48,14 @@ it('carries the pins of one frame through a pan, places skaters there, and keeps
   timeout: 400_000,
 }, async () => {
   await withFreshPage(app, async page => {
-    await openFilmFile(page, app.url, filmPath('B.mp4'));
-    await jumpTo(page, '240');
-    await shownFrame(page, 240);
-    await page.keyboard.press('f');
-    await pinTwelve(page, truthAt(240));
+    await frozenAndPinned(page, app.url, 'B.mp4', truthAt(240));
     await page.getByRole('button', { name: '3 s each way' }).click();
     await page.getByText(/Following the camera: \d+ of 360 frames/).waitFor();
+    // It goes on beside a freeze that is closed, and says how long it takes still.
+    await page.getByRole('button', { name: 'Close the freeze' }).click();
+    await page.getByText(/of 360 frames, about \d+ s left/).waitFor();
     await page.getByRole('button', { name: 'Stop' }).click();
+    await page.locator('.freeze-list button').first().click();
     expect(await page.getByTestId('carried-stretch').count()).toBe(0);
     await page.getByRole('button', { name: '3 s each way' }).click();
     const stretch = page.getByTestId('carried-stretch');

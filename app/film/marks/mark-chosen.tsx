@@ -44,6 +44,7 @@ export function MarkChosen({
     if (mark.kind === 'text' && mark.text === '')
       box.current?.querySelector('input')?.focus({ preventScroll: true });
   }, [id]);
+  const hereS = timeOfFrame(index, frameIndex);
   const hereFreeze = findFreeze(game, mark.film, frameIndex);
   return (
     <div className="mark-chosen" ref={box}>
@@ -83,24 +84,10 @@ export function MarkChosen({
           </Act>
         ) : (
           <>
-            <Act
-              onPress={() =>
-                desk.write.set(id, {
-                  fromS: timeOfFrame(index, frameIndex),
-                  toS: Math.max(mark.toS, timeOfFrame(index, frameIndex)),
-                })
-              }
-            >
+            <Act onPress={() => desk.write.set(id, { fromS: hereS, toS: Math.max(mark.toS, hereS) })}>
               From this picture
             </Act>
-            <Act
-              onPress={() =>
-                desk.write.set(id, {
-                  toS: timeOfFrame(index, frameIndex),
-                  fromS: Math.min(mark.fromS, timeOfFrame(index, frameIndex)),
-                })
-              }
-            >
+            <Act onPress={() => desk.write.set(id, { toS: hereS, fromS: Math.min(mark.fromS, hereS) })}>
               To this picture
             </Act>
             {hereFreeze && (

@@ -4,11 +4,9 @@ import { seriousViolations } from '../../../test/axe.ts';
 import {
   clickFilm,
   distance,
-  filmPath,
+  frozenAndPinned,
   jumpTo,
   onPage,
-  openFilmFile,
-  pinTwelve,
   shownFrame,
   truthOf,
   withFreshPage,
@@ -30,11 +28,7 @@ it('follows two skaters from a freeze, is corrected by dragging, tells speed and
   timeout: 400_000,
 }, async () => {
   await withFreshPage(app, async page => {
-    await openFilmFile(page, app.url, filmPath('B.mp4'));
-    await jumpTo(page, '300');
-    await shownFrame(page, 300);
-    await page.keyboard.press('f');
-    await pinTwelve(page, truthAt(300));
+    await frozenAndPinned(page, app.url, 'B.mp4', truthAt(300));
     await page.getByRole('button', { name: 'Place one of us' }).click();
     for (const id of ['L21', 'L14']) await clickFilm(page, skaterAt(300, id).foot);
     // A ring laid now goes with him once he is followed.
