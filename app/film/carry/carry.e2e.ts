@@ -54,7 +54,7 @@ it('carries the pins of one frame through a pan, places skaters there, and keeps
     // It goes on beside a freeze that is closed, and says how long it takes still.
     await page.getByRole('button', { name: 'Close the freeze' }).click();
     await page.getByText(/of 360 frames, about \d+ s left/).waitFor();
-    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
     await page.locator('.freeze-list button').first().click();
     expect(await page.getByTestId('carried-stretch').count()).toBe(0);
     await page.getByRole('button', { name: '3 s each way' }).click();
