@@ -1,10 +1,11 @@
 import type { Game, Team } from '@icewright/book';
 import { newId } from '@icewright/book';
 import type { PinsOffer } from '@icewright/engine';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo } from 'react';
 import { edit, endStep } from '../../shell/book.ts';
 import type { Desk } from '../freeze-desk.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { type Looking, useOneLook } from '../one-look.ts';
 import type { Player } from '../player.ts';
 import { knownEnds } from './known-ends.ts';
 import { noOfferWords } from './no-offer-words.ts';
@@ -33,9 +34,7 @@ export interface PinsOfferHere {
   accept(candidates: readonly Candidate[]): void;
 }
 
-interface Looked {
-  readonly on: string;
-  readonly state: 'looking' | 'looked';
+interface Looked extends Looking {
   readonly share: number;
   readonly refused?: string;
   readonly offer?: Offered;
@@ -53,15 +52,7 @@ export const usePinsOffer = (
   view: FreezeView | undefined,
   sheet: Team['rink'],
 ): PinsOfferHere => {
-  const [kept, setKept] = useState<Looked>();
-  const worker = useRef<Worker | null>(null);
-  const end = () => {
-    worker.current?.terminate();
-    worker.current = null;
-  };
-  useEffect(() => () => worker.current?.terminate(), []);
-  const freezeId = desk?.freezeId;
-  const looked = kept?.on === freezeId ? kept : undefined;
+  const { looked, change, putAway, begin } = useOneLook<Looked>(desk?.freezeId);
   const here = useMemo(
     () =>
       looked?.offer && view
@@ -69,20 +60,13 @@ export const usePinsOffer = (
         : NOTHING,
     [looked?.offer, looked?.isTurned, view],
   );
-  const change = (part: Partial<Looked>) =>
-    setKept(now => (now && now.on === freezeId ? { ...now, ...part } : now));
   const look = () => {
     const picture = player.shownPicture();
     if (!desk || !view || !picture) return;
     const on = desk.freezeId;
     const made = new Worker(new URL('./offer.worker.ts', import.meta.url), { type: 'module' });
-    worker.current = made;
     const small = smallPicture(picture);
-    const told = (part: Partial<Looked>) => {
-      if (worker.current !== made) return;
-      if (part.state === 'looked') end();
-      setKept(now => (now?.on === on ? { ...now, ...part } : now));
-    };
+    const told = begin(made, { on, state: 'looking', share: 0, dropped: new Set(), isTurned: false });
     made.addEventListener('message', ({ data }: MessageEvent<OfferSaid>) => {
       if (data.kind === 'progress') return told({ share: data.share });
       if (data.kind === 'failed') return told({ state: 'looked', refused: failedSaid(data.why) });
@@ -97,7 +81,6 @@ export const usePinsOffer = (
     const known = knownEnds(game, view, on, small.filmPerPx);
     const ask: OfferAsk = { ...small, sheet, known };
     made.postMessage(ask, [small.rgba.buffer]);
-    setKept({ on, state: 'looking', share: 0, dropped: new Set(), isTurned: false });
   };
   return {
     state: looked?.state ?? 'none',
@@ -107,11 +90,7 @@ export const usePinsOffer = (
     here,
     dropped: looked?.dropped ?? new Set(),
     isTurned: looked?.isTurned ?? false,
-    toggle: () => {
-      end();
-      if (looked) setKept(undefined);
-      else look();
-    },
+    toggle: () => (looked ? putAway() : look()),
     turn: () => looked && change({ isTurned: !looked.isTurned, dropped: new Set() }),
     drop: ({ landmark }) => {
       const dropped = new Set(looked?.dropped);
@@ -129,7 +108,7 @@ export const usePinsOffer = (
       });
       endStep(gameId);
       if (candidates.length > 1) {
-        setKept(undefined);
+        putAway();
         if (desk.tool.kind === 'pin') desk.setTool({ kind: 'look' });
       }
     },

@@ -1,8 +1,9 @@
 import type { Placed, Team } from '@icewright/book';
 import { type FoundPerson, goalieAmong, otherEnd } from '@icewright/engine';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo } from 'react';
 import type { Desk } from '../freeze-desk.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { type Looking, useOneLook } from '../one-look.ts';
 import type { Player } from '../player.ts';
 import { type OfferedPerson, offeredOf } from './offered-people.ts';
 import type { PeopleAsk, PeopleSaid } from './people-messages.ts';
@@ -24,9 +25,7 @@ export interface PeopleOffer {
   bringBack(): void;
 }
 
-interface Looked {
-  readonly on: string;
-  readonly state: 'looking' | 'looked';
+interface Looked extends Looking {
   readonly found: readonly FoundPerson[];
   readonly refused?: string;
   readonly leftOut: ReadonlySet<string>;
@@ -39,33 +38,18 @@ export const usePeopleOffer = (
   view: FreezeView | undefined,
   sheet: Team['rink'],
 ): PeopleOffer => {
-  const [kept, setKept] = useState<Looked>();
-  const worker = useRef<Worker | null>(null);
-  const end = () => {
-    worker.current?.terminate();
-    worker.current = null;
-  };
-  useEffect(() => () => worker.current?.terminate(), []);
-  const freezeId = desk?.freezeId;
-  const looked = kept?.on === freezeId ? kept : undefined;
+  const { looked, change, putAway, begin } = useOneLook<Looked>(desk?.freezeId);
   const { fit, freeze } = view ?? {};
   const offered = useMemo(
     () => (looked && fit && freeze ? offeredOf(looked.found, fit, freeze.skaters, looked.leftOut) : []),
     [looked, fit, freeze],
   );
-  const change = (part: Partial<Looked>) =>
-    setKept(now => (now && now.on === freezeId ? { ...now, ...part } : now));
   const look = () => {
     const picture = player.shownPicture();
     if (!desk || !fit || !picture) return;
-    const on = desk.freezeId;
     const made = new Worker(new URL('./people.worker.ts', import.meta.url), { type: 'module' });
-    worker.current = made;
-    const ended = (part: Partial<Looked>) => {
-      if (worker.current !== made) return;
-      end();
-      setKept(now => (now?.on === on ? { ...now, state: 'looked', ...part } : now));
-    };
+    const told = begin(made, { on: desk.freezeId, state: 'looking', found: [], leftOut: new Set() });
+    const ended = (part: Partial<Looked>) => told({ ...part, state: 'looked' });
     made.addEventListener('message', ({ data }: MessageEvent<PeopleSaid>) =>
       ended(data.kind === 'found' ? { found: data.people } : { refused: refusedSaid(data) }),
     );
@@ -75,7 +59,6 @@ export const usePeopleOffer = (
     const { data: rgba, width: widthPx, height: heightPx } = picture;
     const ask: PeopleAsk = { rgba, widthPx, heightPx, fit, sheet };
     made.postMessage(ask, [rgba.buffer]);
-    setKept({ on, state: 'looking', found: [], leftOut: new Set() });
     if (desk.tool.kind === 'pin') desk.setTool({ kind: 'look' });
   };
   return {
@@ -85,11 +68,7 @@ export const usePeopleOffer = (
     leftOutCount: looked?.leftOut.size ?? 0,
     chosen: offered.find(one => one.id === looked?.chosen),
     choose: chosen => change({ chosen }),
-    toggle: () => {
-      end();
-      if (looked) setKept(undefined);
-      else look();
-    },
+    toggle: () => (looked ? putAway() : look()),
     take: (people, side, kind) => {
       if (!view || !desk) return;
       const ownEnd = side === 'us' ? otherEnd(view.freeze.attacks) : view.freeze.attacks;
