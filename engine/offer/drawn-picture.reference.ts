@@ -1,9 +1,9 @@
 import { type Camera, filmFromIceOf } from '../film/camera.reference.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { inverse3 } from '../film/matrix.ts';
 import { randomOf } from '../random/random.ts';
 import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { discsOf, refCreaseOf, strokesOf } from './strokes.ts';
 
 /** A picture of a bare sheet by a known camera: ice with noise, markings, darkness round it. Slow and plain, four looks a pixel. */

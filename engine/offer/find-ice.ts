@@ -1,4 +1,4 @@
-import type { ColourPicture } from './colour-picture.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { ICE_BRIGHTNESS, ICE_SATURATION, LEAST_ICE_SHARE } from './feature-rows.ts';
 import { fillHull } from './fill-hull.ts';
 import { joinedRegion } from './joined-region.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type Camera, drawnAt, filmFromIceOf } from '../film/camera.reference.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { TEST_RINK as RINK } from '../film/pinned-view.reference.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import { rinkOf } from '../rink/rink-of.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { drawnPicture } from './drawn-picture.reference.ts';
 import { offerPins, type PinsOffer } from './offer-pins.ts';
 

@@ -1,8 +1,8 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { PinFit } from '../film/pins.ts';
 import { fitPinsOn, type NamedPin } from '../film/sheet-that-fits.ts';
 import type { Rink } from '../rink/rink.ts';
 import { rinkOf } from '../rink/rink-of.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
 import { type FoundView, findViews } from './find-views.ts';
 import { measuredPins } from './measured-pins.ts';

@@ -1,4 +1,4 @@
-import type { ColourPicture } from './colour-picture.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { IceInPicture } from './find-ice.ts';
 
 /** How much paint each pixel on the ice shows: 0 for bare ice, about 0.6 for a painted line. 0 off the ice. */

@@ -1,5 +1,5 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { Rink } from '../rink/rink.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { LINE_PAINT } from './feature-rows.ts';
 import { type FoundCircle, findCircles } from './find-circles.ts';
 import { findIce, type IceInPicture } from './find-ice.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { fitOfPart } from '../film/fit-of-part.ts';
 import { TEST_RINK } from '../film/pinned-view.reference.ts';
 import { randomOf } from '../random/random.ts';
 import { bodyMaskOf } from './body-mask.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { drawnPeople, WIDE_CAMERA } from './drawn-people.reference.ts';
 
 const PEOPLE = [

@@ -1,7 +1,7 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { None } from '../units/none.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { type LookedThrough, lookThrough } from './look-through.ts';
 import { NOT_ICE } from './not-ice.ts';
 import type { StandingBody, Stature } from './standing-bodies.ts';

@@ -1,4 +1,5 @@
 import { type Camera, drawnAt, filmFromIceOf } from '../film/camera.reference.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { fitPins } from '../film/fit-pins.ts';
 import { inverse3 } from '../film/matrix.ts';
 import { TEST_RINK, theFit } from '../film/pinned-view.reference.ts';
@@ -7,7 +8,6 @@ import type { Random } from '../random/random.ts';
 import { boardsDistance } from '../rink/boards.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import type { FilmPoint, IcePoint } from '../units/points.ts';
-import type { ColourPicture } from './colour-picture.ts';
 
 type Rgb = readonly [number, number, number];
 

@@ -1,4 +1,4 @@
-import type { ColourPicture } from './colour-picture.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { Dress } from './dress-groups.ts';
 import { ICE, NOT_ICE } from './not-ice.ts';
 import type { StandingBody, Stature } from './standing-bodies.ts';

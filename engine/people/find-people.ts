@@ -1,9 +1,9 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { iceFromFilm, type Placement } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { None } from '../units/none.ts';
 import type { FilmPoint } from '../units/points.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { dressGroupsOf } from './dress-groups.ts';
 import { dressOf, type Worn } from './dress-of.ts';
 import { lookThrough } from './look-through.ts';

@@ -1,4 +1,4 @@
-import type { ColourPicture } from './colour-picture.ts';
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { maskPartsOf } from './mask-parts.ts';
 import { ICE, NOT_ICE } from './not-ice.ts';
 import { UNLIKE_ICE } from './people-rows.ts';

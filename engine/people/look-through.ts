@@ -1,3 +1,4 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import { iceFromFilm } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
@@ -5,7 +6,6 @@ import { uprightAt } from '../track/upright.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import type { FilmPoint } from '../units/points.ts';
 import { bodyWeightsOf } from './body-weights.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { takeOutFlatFigures } from './flat-figures.ts';
 import { iceColourOf } from './ice-colour.ts';
 import { iceWindowOf } from './ice-window.ts';

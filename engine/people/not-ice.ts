@@ -1,5 +1,5 @@
+import type { ColourPicture } from '../film/colour-picture.ts';
 import type { Rink } from '../rink/rink.ts';
-import type { ColourPicture } from './colour-picture.ts';
 import { type IceColour, iceColourAt } from './ice-colour.ts';
 import type { IceWindow } from './ice-window.ts';
 import { middleOf } from './middle-of.ts';
