@@ -6,6 +6,7 @@ import { type FrameAnswer, FrameReader } from './frame-reader.ts';
 import { type FilmHolds, holdOnTheWay } from './holds/film-holds.ts';
 import type { OpenFilm } from './open-film.ts';
 import type { FilmPicture } from './own-picture.ts';
+import { picturePixels } from './picture-pixels.ts';
 import { fasterRate, slowerRate } from './play-rates.ts';
 
 /** What the room shows of the player. `shownFrame` is the picture on the canvas, −1 for none; `frameIndex` is where the film is. */
@@ -90,16 +91,16 @@ export class Player {
     void this.jump(this.state.frameIndex);
   }
 
-  /** What the shown picture is drawn with, of its own size; undefined while it is not that of the frame the film is at. */
-  shownContext(): CanvasRenderingContext2D | undefined {
+  /** The canvas of the shown picture, of its own size; undefined while it is not that of the frame the film is at. */
+  shownCanvas(): HTMLCanvasElement | undefined {
     const { shownFrame, frameIndex, onVideo } = this.state;
-    return onVideo || shownFrame !== frameIndex ? undefined : (this.canvas?.getContext('2d') ?? undefined);
+    return onVideo || shownFrame !== frameIndex ? undefined : (this.canvas ?? undefined);
   }
 
-  /** The pixels of the shown picture, as `shownContext`. */
+  /** The pixels of the shown picture, as `shownCanvas`. */
   shownPicture(): ImageData | undefined {
-    const shown = this.shownContext();
-    return shown?.getImageData(0, 0, shown.canvas.width, shown.canvas.height);
+    const shown = this.shownCanvas();
+    return shown && picturePixels(shown);
   }
 
   get timeS(): number {

@@ -1,6 +1,6 @@
 import { estimateRow, type Row } from '../units/provenance.ts';
 
-const DRAWN = 'our choice, set on two drawn films with truth and held on two others';
+const DRAWN = 'our choice, set on drawn films with truth; none of those counted was left unseen';
 
 export const UNLIKE_ICE: Row = estimateRow(
   'how far a colour must lie from that of the ice around it to be something else (of 255)',

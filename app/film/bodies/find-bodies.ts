@@ -1,5 +1,6 @@
 import { fitOfPart, type PinFit, type Rink } from '@icewright/engine';
 import { boxOnFilm, type FilmBox, type FilmMark, type FilmView } from '@icewright/picture';
+import { picturePixels } from '../picture-pixels.ts';
 import type { BodiesAsk, BodiesSaid } from './bodies-messages.ts';
 
 /** Who stands on the ice, as a picture that covers them and is clear elsewhere, and where its corner lies in the film’s picture. */
@@ -9,14 +10,12 @@ export interface Bodies {
   readonly topPx: number;
 }
 
-type PictureContext = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
-
 /**
  * Who stands on the ice round the marks of a picture that is on a canvas of the film’s own size. Undefined when no mark lies on the ice, when nothing tells,
  * and where no worker can be had: then marks lie over the skaters.
  */
 export const findBodies = async (
-  picture: PictureContext,
+  picture: HTMLCanvasElement | OffscreenCanvas,
   marks: readonly FilmMark[],
   view: FilmView,
   rink: Rink,
@@ -29,7 +28,7 @@ export const findBodies = async (
     data: rgba,
     width,
     height,
-  } = picture.getImageData(leftPx, topPx, rightPx - leftPx, bottomPx - topPx);
+  } = picturePixels(picture, leftPx, topPx, rightPx - leftPx, bottomPx - topPx);
   const mask = await ask({ rgba, widthPx: width, heightPx: height, fit: part.fit, rink });
   return mask ? { cover: coverOf(mask, width, height), leftPx, topPx } : undefined;
 };

@@ -44,7 +44,7 @@ export const useBodies = (
     if (key === '' || rink === undefined) return;
     let isWanted = true;
     const timer = setTimeout(async () => {
-      const picture = player.shownContext();
+      const picture = player.shownCanvas();
       const bodies = picture && (await findBodies(picture, marks, view, rink));
       if (!bodies || !isWanted) return;
       const href = await addressOf(bodies.cover);

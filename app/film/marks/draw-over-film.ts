@@ -39,11 +39,11 @@ export const filmPenOn = (context: OverContext) => canvasPen(context, FAMILIES, 
 
 /** Who stands before the marks of a picture that is on a canvas of the film's own size. */
 export const bodiesBefore = async (
-  picture: OverContext,
+  picture: HTMLCanvasElement,
   { marks, fit, rink }: OverFilm,
 ): Promise<Bodies | undefined> => {
   if (!fit || !rink || marks.length === 0) return undefined;
-  const { width, height } = picture.canvas;
+  const { width, height } = picture;
   return findBodies(picture, marks, viewOf(fit, width, height), rink);
 };
 

@@ -25,7 +25,7 @@ export const stillOf = async (
     const picture = document.createElement('canvas');
     drawFrame(picture, answer.picture, film);
     const context = picture.getContext('2d')!;
-    const bodies = await bodiesBefore(context, over);
+    const bodies = await bodiesBefore(picture, over);
     drawOverFilm(context, over, film.widthPx, film.heightPx, bodies);
     return await pngOf(over.title === undefined ? picture : titled(picture, over.title));
   } finally {

@@ -57,8 +57,7 @@ export class ReelPainter {
   /** While a picture is held it is looked through once. */
   private async bodiesBefore(run: string, frameIndex: number, over: OverFilm): Promise<Bodies | undefined> {
     const key = `${run}.${frameIndex}`;
-    if (this.bodies?.key !== key)
-      this.bodies = { key, found: await bodiesBefore(this.own.getContext('2d')!, over) };
+    if (this.bodies?.key !== key) this.bodies = { key, found: await bodiesBefore(this.own, over) };
     return this.bodies.found;
   }
 
