@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
@@ -132,6 +133,19 @@ it('follows two skaters from a freeze, is corrected by dragging, tells speed and
     await followed.getByRole('button', { name: 'Stop' }).click();
     await expect.poll(() => followed.getByRole('progressbar').count()).toBe(0);
     expect(await told('F2').textContent()).toBe(kept);
+
+    // Moved in the freeze he is followed from, his hand there moves with him.
+    await jumpTo(page, '300');
+    await shownFrame(page, 300);
+    const placed = page.locator('.freeze-layer [data-thing="skater"]').nth(1);
+    const dotX = (of: Locator) => of.locator('.pm-dot').getAttribute('cx').then(Number);
+    const before = await dotX(placed);
+    await placed.focus();
+    await page.keyboard.press('Shift+ArrowRight');
+    await expect.poll(() => dotX(placed)).toBeGreaterThan(before);
+    const after = await dotX(placed);
+    await page.getByRole('button', { name: 'Close the freeze' }).click();
+    await expect.poll(() => dotX(page.locator('.track-layer [data-role="F2"]'))).toBeCloseTo(after, 1);
 
     await page.getByRole('button', { name: 'Make a drill of this stretch' }).click();
     await page.waitForURL(/\/drills\//);
