@@ -41,7 +41,7 @@ const rowsOf = (seen: Watched, busyMs: readonly Busy[], taps: readonly number[])
       values: seen.shownMs,
       most: 16,
       share: 0.95,
-      note: `${seen.shownMs.length} pictures; a picture lasts ${short(seen.frameMs)} ms here`,
+      note: `${seen.shownMs.length} pictures, ${seen.unchangedCount} moves that changed nothing; a picture lasts ${short(seen.frameMs)} ms here`,
     }),
     budget({
       name: 'a spot dragged: what a picture of it costs the page',
