@@ -150,12 +150,11 @@ export * from './statistics/normal.ts';
 export * from './statistics/rates.ts';
 export * from './statistics/sample-size.ts';
 export * from './track/followed-way.ts';
+export * from './track/found-ways.ts';
 export * from './track/look-stride.ts';
 export * from './track/skate-power.ts';
 export type { SkatePower } from './track/skate-step.ts';
 export {
-  type FoundWays,
-  type HandMark,
   type SkaterFollower,
   skaterFollowerOf,
 } from './track/skater-follower.ts';

@@ -1,8 +1,8 @@
 import { crossCovarianceOf, filmFromIce, iceFromFilm } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
+import type { FoundWays, HandMark } from './found-ways.ts';
 import { joinedPlaces } from './join-ways.ts';
 import type { SkatePower } from './skate-step.ts';
-import type { FoundWays, HandMark } from './skater-follower.ts';
 import type { WayPoint } from './smooth-way.ts';
 import { steadyWay } from './steady-way.ts';
 import { TOO_UNSURE } from './track-rows.ts';

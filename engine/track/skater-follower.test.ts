@@ -4,8 +4,9 @@ import { randomOf } from '../random/random.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type DrawnSkater, drawnFrame, feetPx } from './drawn-skaters.reference.ts';
 import { followedWay, type Look } from './followed-way.ts';
+import type { FoundWays, HandMark } from './found-ways.ts';
 import { skatePowerOf } from './skate-power.ts';
-import { type FoundWays, type HandMark, skaterFollowerOf } from './skater-follower.ts';
+import { skaterFollowerOf } from './skater-follower.ts';
 import { uprightAt } from './upright.ts';
 
 const POWER = skatePowerOf('collegeMen');

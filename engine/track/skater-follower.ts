@@ -1,9 +1,9 @@
 import type { GreyPicture } from '../carry/grey-picture.ts';
 import { iceFromFilm } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
-import type { FilmPoint } from '../units/points.ts';
 import { GRID_M } from './body-patch.ts';
-import { type FoundPlace, followOneWay, type SoughtFrame } from './follow-one-way.ts';
+import { followOneWay, type SoughtFrame } from './follow-one-way.ts';
+import type { FoundWays, HandMark } from './found-ways.ts';
 import { cropOf } from './frame-crop.ts';
 import { joinedPlaces } from './join-ways.ts';
 import type { SkatePower } from './skate-step.ts';
@@ -12,21 +12,6 @@ import { steadyWay } from './steady-way.ts';
 import { BEYOND_HANDS } from './track-rows.ts';
 import { type Upright, uprightAt } from './upright.ts';
 import { goTogether } from './ways-meet.ts';
-
-/** The feet of a skater, put down by hand in one frame. */
-export interface HandMark {
-  readonly frameIndex: number;
-  readonly timeS: number;
-  readonly footPx: FilmPoint;
-}
-
-/** Between two hand marks, or beyond the last: what was found from either side. */
-export interface FoundWays {
-  readonly from: HandMark | null;
-  readonly to: HandMark | null;
-  readonly forward: readonly FoundPlace[];
-  readonly backward: readonly FoundPlace[];
-}
 
 /** Follows one skater through pictures given in order. */
 export interface SkaterFollower {
