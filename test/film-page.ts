@@ -138,6 +138,14 @@ export const pinTwelve = async (page: Page, { landmarks, landmarksCovered }: Tru
   await page.getByTestId('held').waitFor();
 };
 
+/** The film is opened, stands at the truth's frame, and is frozen there. */
+export const frozenAt = async (page: Page, url: string, film: string, truth: TruthFrame): Promise<void> => {
+  await openFilmFile(page, url, filmPath(film));
+  await jumpTo(page, `${truth.i}`);
+  await shownFrame(page, truth.i);
+  await page.keyboard.press('f');
+};
+
 /** A film opened in a game of its own, frozen at this picture and pinned there. */
 export const frozenAndPinned = async (
   page: Page,
@@ -145,10 +153,7 @@ export const frozenAndPinned = async (
   film: string,
   truth: TruthFrame,
 ): Promise<void> => {
-  await openFilmFile(page, url, filmPath(film));
-  await jumpTo(page, `${truth.i}`);
-  await shownFrame(page, truth.i);
-  await page.keyboard.press('f');
+  await frozenAt(page, url, film, truth);
   await pinTwelve(page, truth);
 };
 

@@ -5,11 +5,8 @@ import { appOfFile } from '../../../test/app-of-file.ts';
 import {
   clickFilm,
   filmPath,
-  jumpTo,
+  frozenAndPinned,
   onPage,
-  openFilmFile,
-  pinTwelve,
-  shownFrame,
   truthOf,
   withFreshPage,
 } from '../../../test/film-page.ts';
@@ -30,11 +27,7 @@ const INSIDE = { left: footX - 34, top: footY - 40, right: footX + 34, bottom: f
 
 /** Film A stands at frame 180, which is frozen and pinned, with a zone about one skater. */
 const zoneOverSkater = async (page: Page): Promise<void> => {
-  await openFilmFile(page, app.url, filmPath('A.mp4'));
-  await jumpTo(page, '180');
-  await shownFrame(page, 180);
-  await page.getByRole('button', { name: /^Freeze/ }).click();
-  await pinTwelve(page, truth);
+  await frozenAndPinned(page, app.url, 'A.mp4', truth);
   await page.keyboard.press('Shift+m');
   await page.getByRole('button', { name: 'Zone', exact: true }).click();
   for (const corner of [...ZONE, ZONE[3]]) await clickFilm(page, corner);

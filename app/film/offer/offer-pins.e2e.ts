@@ -5,11 +5,9 @@ import { seriousViolations } from '../../../test/axe.ts';
 import {
   clickFilm,
   distance,
-  filmPath,
-  jumpTo,
+  frozenAt,
   openFilmFile,
   placedAt,
-  shownFrame,
   truthOf,
   withFreshPage,
 } from '../../../test/film-page.ts';
@@ -18,10 +16,7 @@ const app = appOfFile();
 const truth = truthOf('A.json').find(one => one.i === 180)!;
 
 const frozen = async (page: Page): Promise<void> => {
-  await openFilmFile(page, app.url, filmPath('A.mp4'));
-  await jumpTo(page, '180');
-  await shownFrame(page, 180);
-  await page.keyboard.press('f');
+  await frozenAt(page, app.url, 'A.mp4', truth);
   await page.getByRole('button', { name: /^Offer pins/ }).waitFor();
 };
 const offered = (page: Page) => page.locator('.offer-pin');

@@ -2,27 +2,12 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
-import {
-  clickFilm,
-  filmPath,
-  jumpTo,
-  openFilmFile,
-  pinTwelve,
-  shownFrame,
-  truthOf,
-  withFreshPage,
-} from '../../../test/film-page.ts';
+import { clickFilm, frozenAt, pinTwelve, truthOf, withFreshPage } from '../../../test/film-page.ts';
 
 const app = appOfFile();
 const truth = truthOf('A.json').find(one => one.i === 180)!;
 
-/** Film A stands still at frame 180, and is frozen there. */
-const frozen = async (page: Page): Promise<void> => {
-  await openFilmFile(page, app.url, filmPath('A.mp4'));
-  await jumpTo(page, '180');
-  await shownFrame(page, 180);
-  await page.getByRole('button', { name: /^Freeze/ }).click();
-};
+const frozen = (page: Page) => frozenAt(page, app.url, 'A.mp4', truth);
 
 const rings = (page: Page) => page.locator('.offer-ring');
 const fixes = (page: Page) => page.locator('.map-person');
