@@ -15,12 +15,6 @@ export interface SeenLine {
   readonly canBeXM: readonly number[];
 }
 
-/** A way the picture may see the sheet: ice in metres to the picture of half diagonal 1, by nine numbers, row by row. */
-export interface ViewGuess {
-  readonly map: Float64Array;
-  readonly camera: CameraGuess;
-}
-
 /**
  * All ways in which four features together can be the sheet's: four spots, or three spots and a line, whose
  * camera can stand in a rink, on the side of −y (the half turn of the sheet looks the same). Each is handed to `take` with its map
