@@ -1,22 +1,19 @@
 import type { Game, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useCarried } from './carry/use-carried.tsx';
+import { KeptReady } from './copies/kept-ready.tsx';
 import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
-import { megabytes } from './film-missing.tsx';
 import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
 import { HoldCountdown } from './holds/hold-countdown.tsx';
 import { useHolds } from './holds/use-holds.ts';
-import { ToIdeas } from './ideas/to-ideas.tsx';
 import { LandmarkChoice } from './landmark-choice.tsx';
 import { LiveTie } from './live/live-tie.tsx';
-import { MakeDrill } from './make-drill.tsx';
 import { freezeHere } from './make-freeze.ts';
 import { MarksLayer } from './marks/marks-layer.tsx';
 import { MarksPanel } from './marks/marks-panel.tsx';
@@ -33,6 +30,7 @@ import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { ReelPanel } from './reel/reel-panel.tsx';
+import { RoomActs } from './room-acts.tsx';
 import { countsWords, gameTitleWords } from './room-words.ts';
 import { useFollowed } from './track/use-followed.tsx';
 import { useOpenFreeze } from './use-open-freeze.ts';
@@ -157,19 +155,11 @@ export function FilmRoom({
   return (
     <>
       {head(
-        <>
-          <Act onPress={() => marking.begin()} isOn={marking.draft !== undefined}>
-            Mark a moment <kbd>M</kbd>
-          </Act>
-          <Act onPress={freezeNow}>
-            Freeze <kbd>F</kbd>
-          </Act>
-          <Act onPress={marks.toggle} isOn={marks.desk.isOpen}>
-            Draw <kbd>⇧M</kbd>
-          </Act>
-          {view?.fit && isNarrow && <ToIdeas />}
-          {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
-        </>,
+        <RoomActs
+          {...{ gameId, game, team, desk, view, isNarrow, marks }}
+          mark={marking}
+          freezeNow={freezeNow}
+        />,
       )}
       <div className="film-above">{above}</div>
       <main className="film-room">
@@ -290,12 +280,7 @@ export function FilmRoom({
             />
           )}
           {parts}
-          {copies.byteCount > 0 && (
-            <p className="q3 kept-ready" data-waiting={copies.waitingCount}>
-              Round the moments {megabytes(copies.byteCount)} are kept ready in this browser, so that they
-              come at once; they go with their moments.
-            </p>
-          )}
+          <KeptReady copies={copies} />
         </div>
       </main>
     </>
