@@ -65,6 +65,11 @@ it(
       await shownFrame(team, 530);
       expect(await team.locator('.stage-line').textContent()).toBe('Eyes up');
       await page.keyboard.press('PageDown');
+      // Loaded again while the film runs: it runs on where the team sees it, without another press.
+      const teamS = () =>
+        team.locator('.picture video').evaluate((video: HTMLVideoElement) => video.currentTime);
+      await expect.poll(teamS).toBeGreaterThan(530 / 59.94 + 0.5);
+      await page.reload();
       await shownFrame(team, 770);
       await shownFrame(page, 770);
       expect(await burnedCounter(team)).toBe(770);

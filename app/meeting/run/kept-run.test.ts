@@ -5,7 +5,8 @@ import { FIRST_RUN, type Run } from './meeting-run.ts';
 const ITEMS = [{ id: 'a' }, { id: 'b' }, { id: 'c' }];
 const NOW = 1_000_000_000;
 const STANDS: Run = { index: 1, phase: 'stands', from: 40, isBlack: false, turn: 7 };
-const kept = (run: Run, beganMs?: number) => JSON.stringify(keptOf(run, ITEMS, beganMs));
+const kept = (run: Run, beganMs?: number, filmAt?: number) =>
+  JSON.stringify(keptOf(run, ITEMS, beganMs, filmAt));
 
 it('a meeting goes on at the item and by the clock where it was', () => {
   const on = runFrom(kept(STANDS, NOW - 90_000), ITEMS, NOW);
@@ -17,9 +18,12 @@ it('its item is known by name: one that was put before it does not change where 
   expect(runFrom(kept(STANDS), [{ id: 'a' }], NOW).run).toBe(FIRST_RUN);
 });
 
-it('a film that ran is held where it ran from, or where it was held', () => {
+it('a film that ran is held where it was, or where it was held', () => {
   const running: Run = { ...STANDS, phase: 'toEnd' };
   expect(runFrom(kept(running), ITEMS, NOW).run).toMatchObject({ phase: 'toEnd', heldAt: 40 });
+  expect(runFrom(kept(running, NOW, 52), ITEMS, NOW).run).toMatchObject({ phase: 'toEnd', heldAt: 52 });
+  expect(runFrom(kept({ ...running, heldAt: 55 }, NOW, 55), ITEMS, NOW).run).toMatchObject({ heldAt: 55 });
+  expect(runFrom(kept(STANDS, NOW, 52), ITEMS, NOW).run).toEqual({ ...STANDS, turn: 8 });
   expect(runFrom(kept({ ...running, heldAt: 55 }), ITEMS, NOW).run).toMatchObject({ heldAt: 55 });
 });
 

@@ -37,6 +37,18 @@ describe('a meeting that runs', () => {
     expect(after([on, on, on, on])).toMatchObject({ index: 1, phase: 'ready' });
   });
 
+  it('loaded again while the film runs, it runs on from where the team’s window has come to', () => {
+    const running = after([on]);
+    const { turn } = running;
+    const again: Run = { ...running, heldAt: 12, turn: turn + 1 };
+    const found = nextRun(again, { does: 'found', turn, frameIndex: 15 }, ITEMS);
+    expect(orderOf(found, ITEMS)).toEqual({ turn: turn + 2, from: 15, to: 20 });
+    // It followed another order, or the film was held or stood.
+    expect(nextRun(again, { does: 'found', turn: turn - 1, frameIndex: 15 }, ITEMS)).toBe(again);
+    const stands = after([on, on]);
+    expect(nextRun(stands, { does: 'found', turn: stands.turn - 1, frameIndex: 15 }, ITEMS)).toBe(stands);
+  });
+
   it('goes on with words alone where the film is missing, and ends after the last', () => {
     expect(after([{ does: 'to', index: 2 }])).toMatchObject({ index: 2 });
     expect(orderOf(after([{ does: 'to', index: 2 }]), ITEMS)).toBeNull();

@@ -30,7 +30,9 @@ export type Press =
   | { readonly does: 'black' | 'hold'; readonly frameIndex: number }
   | { readonly does: 'to'; readonly index: number }
   /** A player stands where it was told to run to. */
-  | { readonly does: 'arrived'; readonly turn: number };
+  | { readonly does: 'arrived'; readonly turn: number }
+  /** The team's window still follows the order that was given before this page was loaded again, and is so far. */
+  | { readonly does: 'found'; readonly turn: number; readonly frameIndex: number };
 
 export const FIRST_RUN: Run = { index: 0, phase: 'ready', from: 0, isBlack: false, turn: 0 };
 
@@ -50,6 +52,10 @@ export function nextRun(run: Run, press: Press, items: readonly RunItem[]): Run 
       if (press.turn !== run.turn || run.heldAt !== undefined) return run;
       if (run.phase === 'toStop') return { ...run, phase: 'stands', turn: run.turn + 1 };
       return run.phase === 'toEnd' ? { ...run, phase: 'ended', turn: run.turn + 1 } : run;
+    case 'found':
+      return isRunning(run) && press.turn === run.turn - 1
+        ? letGo({ ...run, heldAt: Math.max(run.from, press.frameIndex) })
+        : run;
   }
 }
 
@@ -87,7 +93,7 @@ export function onSaid(run: Run, items: readonly RunItem[]): string {
 
 const lit = (run: Run): Run => ({ ...run, isBlack: false });
 
-const isRunning = ({ phase }: Run): boolean => phase === 'toStop' || phase === 'toEnd';
+export const isRunning = ({ phase }: Pick<Run, 'phase'>): boolean => phase === 'toStop' || phase === 'toEnd';
 
 const held = (run: Run, frameIndex: number): Run =>
   isRunning(run) && run.heldAt === undefined ? { ...run, heldAt: frameIndex, turn: run.turn + 1 } : run;

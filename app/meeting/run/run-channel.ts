@@ -15,10 +15,12 @@ export interface Showing {
   readonly line: string;
   readonly isBlack: boolean;
   readonly isOver: boolean;
+  /** The speaker's window is still opening this film: whoever shows it already goes on. */
+  readonly isOpening: boolean;
 }
 
 /** What the audience's window may ask for; the frame is added by the speaker's, which knows it. */
-export type AskedPress = Exclude<Press['does'], 'to' | 'arrived'>;
+export type AskedPress = Exclude<Press['does'], 'to' | 'arrived' | 'found'>;
 
 export type FromSpeaker =
   | { readonly says: 'shows'; readonly showing: Showing }
@@ -27,7 +29,8 @@ export type FromSpeaker =
   | { readonly says: 'left' };
 
 export type FromAudience =
-  | { readonly says: 'here' }
+  /** With how far it is in an order to run, when it followed one already. */
+  | { readonly says: 'here'; readonly at?: { readonly turn: number; readonly frameIndex: number } }
   | { readonly says: 'gone' }
   | { readonly says: 'press'; readonly does: AskedPress }
   | { readonly says: 'arrived'; readonly turn: number }

@@ -16,17 +16,24 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
   const line = useRef<Line<FromAudience>>(undefined);
   const lookAgain = useRef(again);
   lookAgain.current = again;
+  const place = useRef<() => { readonly turn: number; readonly frameIndex: number } | undefined>(undefined);
   useEffect(() => {
     let isLed = false;
+    let left: ReturnType<typeof setTimeout> | undefined;
     const opened = audiencesLine(meetingId, message => {
       if (message.says === 'shows') {
         // A speaker's page that was loaded again does not know of this window yet.
-        if (!isLed) opened.say({ says: 'here' });
+        const at = place.current?.();
+        if (!isLed) opened.say({ says: 'here', ...(at ? { at } : {}) });
         isLed = true;
+        if (left !== undefined && message.showing.isOpening) return;
+        clearTimeout(left);
+        left = undefined;
         setShowing(message.showing);
       } else if (message.says === 'left') {
         isLed = false;
-        setShowing(undefined);
+        // A page that is loaded again is back at once: until then the picture stays, and runs on.
+        left = setTimeout(() => setShowing(undefined), BACK_WITHIN_MS);
       } else void rememberFilm(message.hash, message.file).then(() => lookAgain.current(message.hash));
     });
     line.current = opened;
@@ -34,6 +41,7 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
     const leave = () => opened.say({ says: 'gone' });
     window.addEventListener('pagehide', leave);
     return () => {
+      clearTimeout(left);
       window.removeEventListener('pagehide', leave);
       leave();
       opened.close();
@@ -49,7 +57,10 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
   useEffect(() => {
     player?.mute(true);
   }, [player]);
-  useOrder(player, showing?.picture?.order ?? null, turn => line.current?.say({ says: 'arrived', turn }));
+  const order = showing?.picture?.order ?? null;
+  place.current = () =>
+    player && order && 'to' in order ? { turn: order.turn, frameIndex: player.now().frameIndex } : undefined;
+  useOrder(player, order, turn => line.current?.say({ says: 'arrived', turn }));
   useKeys([
     ...RUN_KEYS.map(({ keys, says, does }) => ({
       keys,
@@ -82,6 +93,8 @@ export function ShowPage({ meetingId }: { readonly meetingId: string }) {
     </main>
   );
 }
+
+const BACK_WITHIN_MS = 15_000;
 
 function toggleFull(): void {
   if (document.fullscreenElement) void document.exitFullscreen();

@@ -33,7 +33,8 @@ export function SpeakPage(props: {
   const { press, run } = speaker;
   const hasBegun = run.phase !== 'ready' || run.index > 0;
   const { elapsedS, beganMs, again } = useElapsed(hasBegun, first.beganMs);
-  useEffect(() => keep(run, beganMs));
+  // The clock draws the page twice a second: so often it is written down where a film that runs is.
+  useEffect(() => keep(run, beganMs, speaker.player?.now().frameIndex));
   const [isAlone, setAlone] = useState(false);
   const [isForbidden, setForbidden] = useState(false);
   const openAudience = () => {

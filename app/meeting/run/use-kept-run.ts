@@ -9,8 +9,8 @@ export const useKeptRun = (meetingId: string, items: readonly Pick<RunItem, 'id'
   const latest = useRef(items);
   latest.current = items;
   useEffect(() => () => sessionStorage.removeItem(key), [key]);
-  const keep = (run: Run, beganMs: number | undefined) => {
-    const kept = keptOf(run, latest.current, beganMs);
+  const keep = (run: Run, beganMs: number | undefined, filmAt: number | undefined) => {
+    const kept = keptOf(run, latest.current, beganMs, filmAt);
     if (kept) sessionStorage.setItem(key, JSON.stringify(kept));
   };
   return { first, keep };

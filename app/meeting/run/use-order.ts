@@ -26,7 +26,9 @@ export function useOrder(
         return;
       }
       const { frameIndex, playing } = player.now();
-      if (playing || frameIndex !== order.from) await player.jump(order.from);
+      // Running there already: the speaker's page was loaded again and goes on with where this one is.
+      const isOnTheWay = playing && frameIndex >= order.from && frameIndex <= order.to;
+      if (!isOnTheWay && (playing || frameIndex !== order.from)) await player.jump(order.from);
       if (!isOver) letGo = playTo(player, order.to, () => told.current(order.turn));
     })();
     return () => {

@@ -48,17 +48,21 @@ export function useSpeaker(of: {
   const film = shown?.state === 'there' ? films.get(shown.part.hash) : undefined;
   const player = film?.kind === 'open' ? film.player : undefined;
   const order = useMemo(() => orderOf({ ...run, index: at }, runItems), [run, at, runItems]);
-  useOrder(player, order, turn => dispatch({ does: 'arrived', turn }));
+  useOrder(player, order, turn => {
+    // A page that was loaded again may not play with sound before it is pressed: the team's window then says when the film is there.
+    if (!(hasAudience && player?.now().stuck)) dispatch({ does: 'arrived', turn });
+  });
   const press = (does: AskedPress) => {
     const frameIndex = player?.now().frameIndex ?? 0;
     dispatch(does === 'on' || does === 'back' ? { does } : { does, frameIndex });
   };
   useStandByClock(run, shown, () => dispatch({ does: 'on' }));
+  const isOpening = runItems[at]?.isOpening === true;
   const showing = useMemo(
-    () => showingOf({ meeting, team, items, shown, run, order }),
-    [meeting, team, items, shown, run, order],
+    () => showingOf({ meeting, team, items, shown, run, order, isOpening }),
+    [meeting, team, items, shown, run, order, isOpening],
   );
-  const hasAudience = useAudience(meetingId, showing, press, turn => dispatch({ does: 'arrived', turn }));
+  const hasAudience = useAudience(meetingId, showing, press, dispatch);
   useEffect(() => {
     player?.mute(false);
   }, [player]);
@@ -67,7 +71,7 @@ export function useSpeaker(of: {
     shown,
     next: items[at + 1],
     player: order === null ? undefined : player,
-    isOpening: runItems[at]?.isOpening === true,
+    isOpening,
     showing,
     onSaid: onSaid({ ...run, index: at }, runItems),
     press,
@@ -106,8 +110,9 @@ function showingOf(of: {
   readonly shown: ShownItem | undefined;
   readonly run: Run;
   readonly order: ReturnType<typeof orderOf>;
+  readonly isOpening: boolean;
 }): Showing {
-  const { meeting, team, items, shown, run, order } = of;
+  const { meeting, team, items, shown, run, order, isOpening } = of;
   const hashes = items.flatMap(one => (one.state === 'there' ? [one.part.hash] : []));
   const isOver = run.phase === 'over';
   return {
@@ -124,6 +129,7 @@ function showingOf(of: {
         : saidOf(shown, run, team),
     isBlack: run.isBlack,
     isOver,
+    isOpening,
   };
 }
 
@@ -131,20 +137,21 @@ function useAudience(
   meetingId: string,
   showing: Showing,
   onPress: (does: AskedPress) => void,
-  onArrived: (turn: number) => void,
+  onTold: (told: Extract<Press, { does: 'arrived' | 'found' }>) => void,
 ): boolean {
   const [hasAudience, setHasAudience] = useState(false);
-  const latest = useRef({ showing, onPress, onArrived });
-  latest.current = { showing, onPress, onArrived };
+  const latest = useRef({ showing, onPress, onTold });
+  latest.current = { showing, onPress, onTold };
   const line = useRef<Line<FromSpeaker>>(undefined);
   useEffect(() => {
     const opened = speakersLine(meetingId, message => {
       if (message.says === 'here') {
         setHasAudience(true);
         opened.say({ says: 'shows', showing: latest.current.showing });
+        if (message.at) latest.current.onTold({ does: 'found', ...message.at });
       } else if (message.says === 'gone') setHasAudience(false);
       else if (message.says === 'press') latest.current.onPress(message.does);
-      else if (message.says === 'arrived') latest.current.onArrived(message.turn);
+      else if (message.says === 'arrived') latest.current.onTold({ does: 'arrived', turn: message.turn });
       else void giveFilm(opened, message.hash);
     });
     line.current = opened;
