@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { evenly } from '../../test/evenly.ts';
 import { puckAt, puckPath } from '../puck/path.ts';
 import { puckModelOf } from '../puck/puck-model.ts';
-import { boardsOf } from '../rink/boards.ts';
+import { boardsDistance, boardsOf } from '../rink/boards.ts';
 import { isNone } from '../units/none.ts';
 import { receiverBladeAt } from './blade.ts';
 import { directPass } from './direct-pass.ts';
@@ -33,6 +33,8 @@ describe('a direct pass', () => {
           const path = puckPath(boards, model, passerM, pass.launchRad, speedMps);
           const { atM } = puckAt(path, pass.arrivalS);
           const blade = receiverBladeAt(receiver, pass.arrivalS);
+          // A blade that is at the boards by then: the puck has met them, and a direct pass knows none.
+          if (boardsDistance(boards, blade) < 0.05) return;
           expect(Math.hypot(atM.xM - blade.xM, atM.yM - blade.yM)).toBeLessThan(2e-7);
           const back = directPass(model, passerM, receiver, { meetAfterS: pass.arrivalS });
           if (isNone(back)) throw new Error(back.reason);
