@@ -101,8 +101,8 @@ it('asks which sheet it is when the pins fit another one, and measures on that',
 }, async () => {
   await withPage(async page => {
     await openFilmFile(page, app.url, filmPath('A.mp4'));
-    // A new game asks first whom it was against, and is not named after the file.
-    expect(await page.getByLabel('Opponent').evaluate(one => one === document.activeElement)).toBe(true);
+    // A new game is not named after the file, and what is pressed goes to the film, not into its name.
+    expect(await page.evaluate(() => document.activeElement?.tagName)).not.toBe('INPUT');
     expect(await page.getByLabel('Opponent').inputValue()).toBe('');
     // Dated today, but there is film of it: it is not the next game.
     expect(await page.locator('.next-game').filter({ hasText: 'without a name' }).count()).toBe(0);
@@ -236,6 +236,8 @@ it('draws what the carrier can do, keeps a wanted place, and makes a drill that 
 it('pins by finger on a phone, with nothing wider than the page', { timeout: 120_000 }, async () => {
   const { page, context } = await app.newPage({ width: 390, height: 844 }, true);
   await openFilmFile(page, app.url, filmPath('A.mp4'));
+  // The film begins in the upper half: what the game is called can be said later.
+  expect((await page.getByTestId('picture').boundingBox())!.y).toBeLessThan(320);
   await jumpTo(page, '180');
   await shownFrame(page, 180);
   await page.getByRole('button', { name: /^Freeze/ }).tap();

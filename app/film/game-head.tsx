@@ -10,19 +10,19 @@ export function GameFields({
   gameId,
   game,
   team,
-  isNew,
+  asksWhom,
 }: {
   readonly gameId: string;
   readonly game: Game;
   readonly team: Pick<Team, 'rink'>;
-  /** Just made: whom we played is asked first. */
-  readonly isNew: boolean;
+  /** Just made, with nothing to look at yet: whom we played is asked first. Where a film stands, its keys must not be typed into a field. */
+  readonly asksWhom: boolean;
 }) {
   const change = edit(gameId);
   const fields = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the fields open
   useEffect(() => {
-    if (isNew && game.opponent === '') fields.current?.querySelector('input')?.focus();
+    if (asksWhom && game.opponent === '') fields.current?.querySelector('input')?.focus();
   }, []);
   return (
     <div className="game-fields" ref={fields}>

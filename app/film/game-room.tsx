@@ -5,6 +5,7 @@ import { useSearch } from 'wouter';
 import { Act, ActLink } from '../parts/act.tsx';
 import { Empty, Failure } from '../parts/empty.tsx';
 import { daySaid } from '../parts/figures.ts';
+import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useDocument, useTeam } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { UndoActs } from '../shell/undo-acts.tsx';
@@ -69,7 +70,9 @@ function OpenGame({
   const [chosenPart, setPart] = useState<Id<'film'>>();
   const [refusal, setRefusal] = useState<RefusedFilm>();
   const [busy, setBusy] = useState(false);
-  const [naming, setNaming] = useState(asked.has('new'));
+  // On a phone the film would begin below its fields.
+  const isNarrow = useIsNarrow(701);
+  const [naming, setNaming] = useState(() => asked.has('new') && !(isNarrow && hasFilm(game)));
   const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
     id => id && game.films[id],
   );
@@ -132,7 +135,7 @@ function OpenGame({
   );
   const above = (
     <>
-      {naming && <GameFields gameId={gameId} game={game} team={team} isNew={asked.has('new') && !live} />}
+      {naming && <GameFields gameId={gameId} game={game} team={team} asksWhom={asked.has('new') && !part} />}
       {refusal && (
         <Refused
           refusal={refusal}
@@ -247,6 +250,8 @@ function Meta({
     </>
   );
 }
+
+const hasFilm = (game: Game): boolean => Object.values(game.films).some(one => !isLive(one));
 
 const unreadOf = ({ hash, fileName }: FilmPart): UnreadFilm => {
   const file = filmInHand(hash);
