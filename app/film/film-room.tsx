@@ -123,11 +123,11 @@ export function FilmRoom({
     keysRest: marks.desk.isOpen,
     onMarked: setMomentId,
   });
-  const playMoments = usePlayMoments(player, (id, nth, count) => {
+  const playing = usePlayMoments(player, id => {
     setMomentId(id);
-    marking.say(count > 1 ? `${nth} of ${count} is playing. Any other press on the film ends it.` : '');
+    marking.say('');
   });
-  const playChosen = () => moment && momentId && playMoments([[momentId as Id<'moment'>, moment]]);
+  const playChosen = () => moment && momentId && playing.play([[momentId as Id<'moment'>, moment]]);
   const knownToS = usePlayerPart(player, state => state.knownToS ?? -1);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a long film's index grows while it is looked through
   const film = useMemo(
@@ -205,9 +205,9 @@ export function FilmRoom({
               onLeave={marking.leave}
             />
           )}
-          {marking.said !== '' && (
+          {(marking.said || playing.said) !== '' && (
             <p className="q2 marked-said" role="status">
-              {marking.said}
+              {marking.said || playing.said}
             </p>
           )}
           <PulseStrip
@@ -260,7 +260,7 @@ export function FilmRoom({
               chosen={momentId}
               onFilter={setFilter}
               beside={beside ?? undefined}
-              onPlay={playMoments}
+              onPlay={playing.play}
               here={marking.here}
               onSaid={marking.say}
               film={film}
