@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockSecondsAt, openBreaks, standsOf, watchSecondsOf } from './live-breaks.ts';
+import { clockEndS, clockSecondsAt, openBreaks, standsOf, watchSecondsOf } from './live-breaks.ts';
 
 const START = Date.parse('2026-11-28T18:00:00Z');
 const at = (s: number) => new Date(START + 1000 * s).toISOString();
@@ -21,6 +21,13 @@ describe('a live clock that is stopped in the breaks', () => {
     expect([600, 1200, 1500, 2100, 2160].map(s => clock(part, s))).toEqual([600, 1200, 1200, 1200, 1260]);
     expect(clock(partOf([1200]), 9000)).toBe(1200);
     expect(openBreaks(partOf([10, 20], [30]))).toEqual(['b1']);
+  });
+
+  it('ends at the break while it is stopped, and without end while it runs', () => {
+    const end = (part: never) => clockEndS(part, START);
+    expect(end(partOf([1200]))).toBe(1200);
+    expect(end(partOf([1200, 2100], [2400]))).toBe(1500);
+    expect(end(partOf([1200, 2100]))).toBe(Number.POSITIVE_INFINITY);
   });
 
   it('counts a break once that two people stopped it for', () => {

@@ -40,6 +40,11 @@ export const clockSecondsAt = (part: Pick<FilmPart, 'breaks'>, startMs: number, 
   return Math.max(0, (atMs - startMs - stoodMs) / 1000);
 };
 
+/** The last second the clock shows, seconds: where it stands in a break; without end while it runs. */
+export const clockEndS = (part: Pick<FilmPart, 'breaks'>, startMs: number): number =>
+  openBreaks(part).length === 0 ? Number.POSITIVE_INFINITY : clockSecondsAt(part, startMs, FAR_MS);
+const FAR_MS = Number.MAX_SAFE_INTEGER;
+
 /** Seconds by the watch from the start until the clock first showed this. */
 export const watchSecondsOf = (part: Pick<FilmPart, 'breaks'>, startMs: number, clockS: number): number => {
   let watchMs = startMs + 1000 * clockS;

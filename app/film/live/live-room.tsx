@@ -11,8 +11,9 @@ import { type Situation, situationBefore } from '../moments/new-moment.ts';
 import { OwnKeys } from '../moments/own-keys.tsx';
 import { useMarking } from '../moments/use-marking.ts';
 import { HowItStands } from './how-it-stands.tsx';
+import { clockEndS, openBreaks } from './live-breaks.ts';
 import { LiveClock } from './live-clock.tsx';
-import { liveFrame, liveNowS } from './live-part.ts';
+import { liveFrame, liveNowS, liveStartMs } from './live-part.ts';
 
 /** Marking while the game is played, with no film yet: a clock, the coach's own keys, and the list. */
 export function LiveRoom({
@@ -49,7 +50,8 @@ export function LiveRoom({
         const timeS = liveNowS(part);
         return { frameIndex: liveFrame(timeS), timeS };
       },
-      endS: Number.POSITIVE_INFINITY,
+      endS: clockEndS(part, liveStartMs(part)),
+      ...(openBreaks(part).length > 0 ? { says: 'The clock is stopped: it stands at the break.' } : {}),
     },
     frozen: undefined,
     stands,

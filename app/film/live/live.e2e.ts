@@ -59,6 +59,11 @@ async function stoppedForABreak(page: Page): Promise<void> {
   const stood = await clock();
   await page.getByText('stopped for a break of 0:03 so far').waitFor();
   expect(await clock()).toBe(stood);
+  await press(page);
+  // Its seconds end where the clock stands.
+  const said = await page.getByText(/The clock is stopped: it stands at the break/).textContent();
+  expect(said).toMatch(new RegExp(`to ${stood}\\.\\d\\. The clock`));
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.getByRole('button', { name: 'Let the clock go on' }).click();
   const seconds = async () => Number((await clock())!.split(':')[1]);
   const from = Number(stood!.split(':')[1]);

@@ -12,6 +12,8 @@ import { useOwnKeys } from './use-own-keys.ts';
 export interface MarkingClock {
   readonly now: () => { readonly frameIndex: number; readonly timeS: number };
   readonly endS: number;
+  /** What is said besides of a moment that is marked now. */
+  readonly says?: string;
 }
 
 /** Marking moments in the film room: in three presses, or in one by a key of the coach's own. */
@@ -49,6 +51,7 @@ export function useMarking({
   const [draft, setDraft] = useState<MarkDraft>();
   /** What the last press did, said under the film: the list is below the fold while it runs. */
   const [said, setSaid] = useState('');
+  const besides = clock.says ? ` ${clock.says}` : '';
   const here = (): MomentPlace => ({
     film: partId,
     frameIndex: clock.now().frameIndex,
@@ -76,7 +79,7 @@ export function useMarking({
     const who = key.skater ? { skater: key.skater } : {};
     add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS, ...who, ...says });
     setSaid(
-      `${[wordsOf(team, key), ...saysBesides(key, team)].join(', ')}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.`,
+      `${[wordsOf(team, key), ...saysBesides(key, team)].join(', ')}: kept from ${clockText(fromS, 1)} to ${clockText(toS, 1)}.${besides}`,
     );
   };
   useOwnKeys(team, press, { rest: rests || keysRest, withStands: onStands !== undefined });
@@ -96,7 +99,7 @@ export function useMarking({
       if (!draft) return;
       const { frameIndex, filmTimeS } = draft;
       add({ film: partId, frameIndex, filmTimeS }, marked);
-      setSaid(`${wordsOf(team, marked)}: marked at ${clockText(filmTimeS, 1)}.`);
+      setSaid(`${wordsOf(team, marked)}: marked at ${clockText(filmTimeS, 1)}.${besides}`);
       setDraft(undefined);
     },
   };
