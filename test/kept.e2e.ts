@@ -120,7 +120,7 @@ describe('without network', () => {
         }
         await page.goto(`${app.url}/film/game-hunt`);
         await game.waitFor();
-        await page.getByText('This film is not on this machine: open it again.').waitFor();
+        await page.getByText('This browser has no way to the film now: open its file again.').waitFor();
         await page.reload();
         await game.waitFor();
         // A rink often has no network: the card is printed there all the same.

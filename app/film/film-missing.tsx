@@ -4,7 +4,7 @@ import { Act } from '../parts/act.tsx';
 import { type FilmFile, hashOfFile, pickFilm } from './film-door.ts';
 import { askRemembered, rememberFilm } from './film-hand.ts';
 
-/** The film lies somewhere else. The moments and freezes are here all the same; the file is known again by its content. */
+/** The film lies where this browser may not look by itself: on this machine perhaps, perhaps on another. The moments and freezes are here all the same; the file is known again by its content. */
 export function FilmMissing({
   part,
   onFound,
@@ -31,7 +31,7 @@ export function FilmMissing({
   };
   return (
     <div className="film-state">
-      <p className="w film-state-says">This film is not on this machine: open it again.</p>
+      <p className="w film-state-says">This browser has no way to the film now: open its file again.</p>
       <p className="q2">
         It was {part.fileName}, {megabytes(part.byteCount)}. Wherever it lies now and whatever it is called,
         it is known by its content. Moments and freezes are here.

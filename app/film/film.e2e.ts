@@ -204,7 +204,9 @@ it('a film that is not on this machine is found again by its content', { timeout
   await withPage(async page => {
     await toFilm(page, app.url);
     await page.goto(address);
-    await page.getByText('This film is not on this machine: open it again.').waitFor({ timeout: 20_000 });
+    await page
+      .getByText('This browser has no way to the film now: open its file again.')
+      .waitFor({ timeout: 20_000 });
     // What was marked can be read without the film.
     expect(await page.locator('.moments tbody tr').allTextContents()).toEqual([
       expect.stringContaining('missed'),

@@ -80,7 +80,7 @@ function Trouble({ shown, films }: { readonly shown: ShownItem; readonly films: 
   if (shown.state !== 'there') return null;
   const film = films.get(shown.part.hash);
   if (film?.kind === 'missing')
-    return <span className="warm">The film {shown.part.fileName} is not on this machine.</span>;
+    return <span className="warm">This browser has no way to the film {shown.part.fileName} now.</span>;
   if (film?.kind === 'refused')
     return <span className="warm">The film {shown.part.fileName} cannot be shown here.</span>;
   return null;
