@@ -5,7 +5,7 @@ import { Act } from '../parts/act.tsx';
 import { countSaid, daySaid } from '../parts/figures.ts';
 import { setRemoved, useDocuments } from '../shell/book.ts';
 import { filmWords } from './film-words.ts';
-import { gameTitle, resultWords } from './game-words.ts';
+import { filesOfUnnamed, gameTitle, resultWords } from './game-words.ts';
 import { GoneFromList } from './gone-from-list.tsx';
 
 /** The games of the season, newest first; one that is taken out can be put back at once. */
@@ -40,6 +40,9 @@ export function GamesTable({ team, ids }: { readonly team: Team; readonly ids: r
               <td className="nw">{daySaid(game.day)}</td>
               <td className="w games-title">
                 <Link href={`/film/${id}`}>{gameTitle(game)}</Link>
+                {filesOfUnnamed(game) !== '' && (
+                  <span className="q2 games-file"> {filesOfUnnamed(game)}</span>
+                )}
               </td>
               <td>{resultWords(game)}</td>
               <Count of={Object.keys(game.moments).length} one="moment" />
@@ -48,7 +51,7 @@ export function GamesTable({ team, ids }: { readonly team: Team; readonly ids: r
               <td className="r">
                 <Act
                   bare
-                  label={`Take ${gameTitle(game)}, ${daySaid(game.day)}, out of the list`}
+                  label={`Take ${[gameTitle(game), filesOfUnnamed(game)].filter(Boolean).join(', ')}, ${daySaid(game.day)}, out of the list`}
                   onPress={() => {
                     setRemoved(id, true);
                     setGone(id);
