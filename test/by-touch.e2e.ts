@@ -57,6 +57,11 @@ it('what stands alone on the ice is about as wide as a finger needs', () =>
       await pull.waitFor();
       expect((await skater.locator('.hit').boundingBox())!.width).toBeGreaterThanOrEqual(40);
       expect((await pull.boundingBox())!.width).toBeGreaterThan(24);
+      // A long title is no wider than the page.
+      await page
+        .getByLabel('Title of the drill')
+        .fill('First forward back takes the middle: only the two it is about');
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     },
     SET,
   ));
