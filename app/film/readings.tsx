@@ -172,7 +172,7 @@ function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 
         <>
           <td>In {ZONE[zone]}, us : them</td>
           <td className="r">{figure}</td>
-          <td className="q3">{Object.keys(view.freeze.skaters).length} placed</td>
+          <td className="q3">of the {Object.keys(view.freeze.skaters).length} placed</td>
         </>
       )}
     </WhyRow>

@@ -35,6 +35,23 @@ describe('a standard on a freeze, in words', () => {
     expect(measuredFigure(standard(kind), judged(value))).toEqual({ value: '4.0', plusMinus: '± 0.2 m' });
   });
 
+  it.each([
+    ['levelWith', 'us', 'C has the puck, which is ours here'],
+    ['goalSide', 'us', 'C has the puck, which is ours here'],
+    ['upWith', 'them', 'C has the puck, which is theirs here'],
+    ['levelWith', 'them', undefined],
+    ['upWith', 'us', undefined],
+    ['within', 'us', undefined],
+  ] as const)('%s with a puck of %s: says that it was not asked whose it is', (kind, side, said) => {
+    const ice = { scene: { skaters: [{ id: 'c', side }], puck: { carrierId: 'c' } } };
+    const words = judgedWords(standard(kind), judged(0.4, { answer: 'yes' }), {
+      ...view,
+      ice,
+    } as unknown as FreezeView);
+    if (said === undefined) expect(words).not.toContain('by places alone');
+    else expect(words).toContain(`Judged by places alone: ${said}`);
+  });
+
   it('says what was wanted, and why it is no plain answer', () => {
     expect(wantedWords(standard('upWith'))).toBe('wanted: up with, give or take 1.0 m');
     expect(

@@ -44,7 +44,19 @@ export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeV
   const tail = judged.why === 'clear' ? '' : ` ${capital(REASON[judged.why])}`;
   const by = standard.kind === 'numbers' || standard.kind === 'within' ? ':' : ' by';
   const words = `${measuredWords(standard, judged, view)}${by} ${figure.value} ${figure.plusMinus}`.trimEnd();
-  return `${words}; ${wantedWords(standard, view.lengths)}.${tail}`;
+  return `${words}; ${wantedWords(standard, view.lengths)}.${tail}${possessionWords(standard, view)}`;
+};
+
+/**
+ * A standard asks for places alone. Coming back while the puck is ours, and joining the rush while it is theirs, is then answered all the
+ * same: that it was not asked whose puck it is must be said there.
+ */
+const possessionWords = ({ kind }: Standard, view: FreezeView): string => {
+  const scene = view.ice?.scene;
+  const carrier = scene?.skaters.find(({ id }) => id === scene.puck?.carrierId);
+  if (carrier === undefined || kind === 'numbers' || kind === 'within') return '';
+  if (carrier.side !== (kind === 'upWith' ? 'them' : 'us')) return '';
+  return ` Judged by places alone: ${nameOf(view, carrier.id)} has the puck, which is ${carrier.side === 'us' ? 'ours' : 'theirs'} here; does the habit speak of such a picture?`;
 };
 
 export const ANSWER = { yes: 'Yes', no: 'No', cannotTell: 'Cannot tell' } as const;
