@@ -86,6 +86,7 @@ describe('ideas from a picture and a habit', () => {
       expect(playableOf(idea.plan, RINK, SETTING.level).kind).toBe('playable');
       expect(idea.terms.reduce((sum, term) => sum + term.valueM, 0)).toBeCloseTo(idea.scoreM, 9);
       expect(idea.tuned.kind).toBe('reached');
+      expect(idea.isAsked).toBe(true);
       expect(Math.abs(idea.rateRatio - WANTED_RATIO.value)).toBeLessThan(0.2);
       // A pass that is not brought under control takes the easiest away from what a pass starts.
       if (idea.simpler.kind === 'none') expect(idea.simpler.highestRatio).toBeLessThan(SIMPLER_RATIO.value);
@@ -101,6 +102,26 @@ describe('ideas from a picture and a habit', () => {
     expect(pair.partCount).toBeLessThan(started.partCount);
     expect(picture.keptRoles.length).toBeGreaterThan(pair.keptRoles.length);
     expect(ranked(ideas)[0]!.scoreM).toBe(Math.min(...ideas.map(idea => idea.scoreM)));
+  });
+
+  it('one in which the habit is never held comes after all others, however like the picture it is', () => {
+    const [held, never] = [
+      { rateRatio: 0.6, scoreM: 20 },
+      { rateRatio: 0, scoreM: -80 },
+    ] as [Idea, Idea];
+    expect(ranked([never, held])).toEqual([held, never]);
+  });
+
+  it('says of one whose reps never come to the question that it is not asked', () => {
+    // Theirs go for our net: their own goal line is never crossed.
+    const when = { at: 'puckCrosses', line: 'goalLinePlusX' } as const;
+    const problem = problemFor({ kind: 'goalSide', who: 'firstForwardBack', whom: 'puck', withinM: 1, when });
+    const looks = { scanCount: 2, scanReps: 5, repCount: 10 };
+    const idea = playIdea(problem, drawIdea(problem, 'pair', RINK, SETTING.level, ids()), {
+      ...SETTING,
+      looks,
+    })!;
+    expect([idea.rateRatio, idea.isAsked]).toEqual([0, false]);
   });
 
   it('the rate it was set to is met by reps of other people and luck', () => {

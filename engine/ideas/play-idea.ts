@@ -3,7 +3,7 @@ import { playableOf } from '../drill/playable.ts';
 import { flowOf } from '../flow/flow-of.ts';
 import type { FlowSetting } from '../flow/flow-result.ts';
 import { planWith } from '../many/free-quantity.ts';
-import { successesAt, type Tunable } from '../many/tune.ts';
+import { successesAt, type Tunable, talliedAt } from '../many/tune.ts';
 import { type TuneAnswer, type TuneSetting, tuneSteps } from '../many/tune-steps.ts';
 import type { Rink } from '../rink/rink.ts';
 import { runMemory } from '../run/recorder.ts';
@@ -36,6 +36,10 @@ export interface Idea extends DrawnIdea {
   readonly movingRatio: number;
   readonly partCount: number;
   readonly lookFindings: readonly Finding[];
+  /** Findings besides that are to know, not to look at first. */
+  readonly knowCount: number;
+  /** Whether any of the reps at `rateRatio` came to where the wanted thing is asked; a rate of 0 says nothing where none did. */
+  readonly isAsked: boolean;
   /** What orders the ideas, metres, less is better; the sum of `terms`. */
   readonly scoreM: number;
   readonly terms: readonly { readonly name: IdeaTerm; readonly valueM: number }[];
@@ -83,9 +87,8 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   const flow = flowOf(plan, run, setting.flow);
   const repsPerMinute = isNone(flow) ? 0 : flow.repCount / setting.flow.minutes;
   const movingRatio = isNone(flow) ? 0 : flow.movingRatio;
-  const lookFindings = [...run.findings, ...(isNone(flow) ? [] : flow.findings)].filter(
-    finding => finding.weight === 'look',
-  );
+  const findings = [...run.findings, ...(isNone(flow) ? [] : flow.findings)];
+  const lookFindings = findings.filter(finding => finding.weight === 'look');
   const partCount = partsOf(plan);
   const terms = [
     { name: 'likeness', valueM: likeness?.distanceM ?? 0 },
@@ -116,12 +119,17 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
     movingRatio,
     partCount,
     lookFindings,
+    knowCount: findings.length - lookFindings.length,
+    isAsked: rateRatio > 0 || talliedAt(tunable, value, 0, ASKED_REPS, runMemory()).trialCount > 0,
     terms,
     scoreM: terms.reduce((sum, term) => sum + term.valueM, 0),
     simpler: versionAt(SIMPLER_RATIO.value),
     harder: versionAt(HARDER_RATIO.value),
   };
 };
+
+/** Of reps that all fail, so many are looked at for one that came to the question at all. */
+const ASKED_REPS = 40;
 
 /** Tunes the same drill to several rates; what was played for one is not played again for the next. */
 const tunerOf = (tunable: Tunable, looks: Looks): ((wantedRatio: number, now: number) => TuneAnswer) => {

@@ -148,7 +148,7 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
     <Sentence slots={{ want: [want], line: [lines] }}>
       {slot => (
         <>
-          {counted !== undefined && counted.unaskedCount > 0
+          {counted !== undefined && counted.unaskedCount > 0 && asked > 0
             ? `of the ${asked} reps that come to it`
             : 'of reps'}{' '}
           {slot('want', words.want)}

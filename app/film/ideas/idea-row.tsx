@@ -5,7 +5,7 @@ import { Act } from '../../parts/act.tsx';
 import { DrillPicture } from '../../parts/drill-picture.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
-import { likenessSaid, rateSaid, SHAPE_SAID, tenths, termsSaid } from './idea-words.ts';
+import { findingsSaid, likenessSaid, rateSaid, SHAPE_SAID, tenths, termsSaid } from './idea-words.ts';
 
 /** One idea: its picture, what comes of it, what it costs, and the act that keeps it. */
 export function IdeaRow(props: {
@@ -15,6 +15,8 @@ export function IdeaRow(props: {
   /** Of how many the share that moves is told. */
   readonly skaters: number;
   readonly onTake: () => void;
+  /** Why it cannot be taken yet. */
+  readonly notNow: string | undefined;
 }) {
   const { idea, team, rink } = props;
   const drill = useMemo(
@@ -30,7 +32,9 @@ export function IdeaRow(props: {
     <li className="idea">
       <h3>
         <span className="w">{SHAPE_SAID[idea.shape]}</span>
-        <Act onPress={props.onTake}>Take it</Act>
+        <Act onPress={props.onTake} notNow={props.notNow}>
+          Take it
+        </Act>
       </h3>
       <DrillPicture
         drill={drill}
@@ -75,10 +79,7 @@ export function IdeaRow(props: {
         </span>
       </p>
       <p className="q2">
-        {idea.lookFindings.length === 0
-          ? 'No finding to look at. '
-          : `${idea.lookFindings.length} finding${idea.lookFindings.length === 1 ? '' : 's'} to look at first. `}
-        {versionSaid('Simpler', idea.simpler)} {versionSaid('Harder', idea.harder)}
+        {findingsSaid(idea)} {versionSaid('Simpler', idea.simpler)} {versionSaid('Harder', idea.harder)}
       </p>
     </li>
   );

@@ -31,10 +31,18 @@ export const TERM_SAID: Readonly<Record<IdeaTerm, string>> = {
 
 /** What comes how often, and what was moved for it. */
 export function rateSaid(idea: Idea): string {
-  const { want, beforeLine } = outcomeWords(idea.outcome, idea.plan);
+  const { want, beforeLine, unasked } = outcomeWords(idea.outcome, idea.plan);
   const spot = idea.plan.spots[idea.free.spot];
   const line = beforeLine === '' ? '' : ' in time';
+  if (!idea.isAsked) return `No rep comes to the question: ${unasked}. ${capital(want)}${line} in none.`;
   return `${capital(want)}${line} in ${tenths(idea.rateRatio)} of ten reps, set by where ${spot?.role ?? '?'} starts.`;
+}
+
+/** What is to be read before the whistle, counted as the page of the drill counts it. */
+export function findingsSaid({ lookFindings, knowCount }: Pick<Idea, 'lookFindings' | 'knowCount'>): string {
+  const look = lookFindings.length;
+  const said = [look > 0 && `${look} to look at`, knowCount > 0 && `${knowCount} to know`].filter(Boolean);
+  return said.length === 0 ? 'No finding.' : `Findings: ${said.join(', ')}.`;
 }
 
 export const tenths = (ratio: number): string => numberSaid(10 * ratio).replace(/\.0$/, '');

@@ -1,5 +1,5 @@
 import type { Game, Team } from '@icewright/book';
-import type { FlowSetting, Id } from '@icewright/engine';
+import { type FlowSetting, IDEA_SHAPES, type Id } from '@icewright/engine';
 import { useLocation } from 'wouter';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
@@ -80,6 +80,7 @@ export function IdeasSection(props: {
             team={team}
             rink={rink}
             skaters={flowFor(team).roster.skaters}
+            notNow={isComputing ? 'their order is not known before all three are there' : undefined}
             onTake={() => {
               if (habit === undefined) return;
               const id = takeIdea(
@@ -102,6 +103,12 @@ export function IdeasSection(props: {
             }}
           />
         ))}
+        {isComputing &&
+          IDEA_SHAPES.slice(ideas.length).map(shape => (
+            <li key={shape} className="idea idea-coming q3">
+              {SHAPE_SAID[shape]}: being played
+            </li>
+          ))}
       </ol>
     </section>
   );

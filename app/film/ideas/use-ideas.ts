@@ -4,7 +4,7 @@ import type { IdeasAsk, IdeasSaid } from './ideas.worker.ts';
 
 export interface Ideas {
   readonly isComputing: boolean;
-  /** The best first, as far as they have come. */
+  /** The best first once all have come or it was stopped; until then as they came, so that none moves under a hand. */
   readonly ideas: readonly Idea[];
   readonly none: NoProblem | null;
   readonly start: (ask: IdeasAsk) => void;
@@ -20,6 +20,7 @@ export function useIdeas(): Ideas {
   const stop = () => {
     worker.current?.terminate();
     worker.current = null;
+    setIdeas(ranked);
     setComputing(false);
   };
   useEffect(() => () => worker.current?.terminate(), []);
@@ -32,7 +33,7 @@ export function useIdeas(): Ideas {
     worker.current = made;
     made.addEventListener('message', ({ data }: MessageEvent<IdeasSaid>) => {
       if (worker.current !== made) return;
-      if (data.kind === 'idea') setIdeas(before => ranked([...before, data.idea]));
+      if (data.kind === 'idea') setIdeas(before => [...before, data.idea]);
       else if (data.kind === 'none') setNone(data.reason);
       if (data.kind !== 'idea') stop();
     });
