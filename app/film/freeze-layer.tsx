@@ -11,7 +11,7 @@ import { OptionMarks } from './option-marks.tsx';
 import { OfferRings } from './people/offer-rings.tsx';
 import type { PeopleOffer } from './people/use-people-offer.ts';
 import { pictureWordsOf } from './picture-word-places.ts';
-import { pressAt } from './press-at.ts';
+import { isCaught, pressAt } from './press-at.ts';
 import type { Shown } from './shown.ts';
 
 /** Marks over the frozen picture, and the hand that puts them there: by pointer with a loupe, or by keys with a crosshair. */
@@ -79,7 +79,7 @@ export function FreezeLayer({
     if (thing && desk.tool.kind === 'measure' && thing.kind !== 'pin')
       return pressAt(desk, view, filmPoint(event), thing);
     const at = filmPoint(event);
-    if (thing && mayMove(desk, thing)) {
+    if (thing && isCaught(desk.tool, thing)) {
       grip.current = { thing, from: at, moved: false };
       desk.choose(thing.id);
     } else {
@@ -145,7 +145,7 @@ export function FreezeLayer({
     <>
       <svg
         ref={layer}
-        className={puts ? 'freeze-layer putting' : 'freeze-layer'}
+        className={puts ? `freeze-layer putting ${desk.tool.kind}` : 'freeze-layer'}
         viewBox={`0 0 ${widthPx} ${heightPx}`}
         preserveAspectRatio="none"
         role="application"
@@ -207,14 +207,6 @@ function Crosshair({ at, unit }: { readonly at: FilmPoint; readonly unit: number
     </g>
   );
 }
-
-/** While pins are put down, skaters stay where they are, and the other way round; a mark that was named wants its own place. */
-const mayMove = (desk: Desk, thing: Thing): boolean =>
-  desk.tool.kind === 'pin'
-    ? thing.kind === 'pin' && desk.tool.landmark === undefined
-    : desk.tool.kind === 'wanted'
-      ? false
-      : thing.kind !== 'pin' || desk.tool.kind === 'look';
 
 const thingOf = (target: EventTarget | null): Thing | undefined => {
   const found = target instanceof Element ? target.closest<SVGElement>('[data-thing]') : null;

@@ -1,5 +1,5 @@
 import { type FilmPoint, iceFromFilm } from '@icewright/engine';
-import type { Desk, Thing } from './freeze-desk.ts';
+import type { Desk, Thing, Tool } from './freeze-desk.ts';
 import { type FreezeView, landmarksInPicture, nearestUnpinned } from './freeze-view.ts';
 
 /** What a press on the frozen picture does, by what is in use. */
@@ -12,7 +12,18 @@ export const pressAt = (desk: Desk, view: FreezeView, at: FilmPoint, thing: Thin
   else if (tool.kind === 'puck') {
     write.setPuck(at);
     desk.choose('puck');
+    // There is one puck: where it lies it is moved, not put down again.
+    desk.setTool({ kind: 'look' });
   }
+};
+
+/**
+ * Whether a press on something that lies there takes hold of it. What is being put down goes where the press is, whoever stands
+ * beside it; a pin can be mended while pins are put down, unless the next mark is named and wants its own place.
+ */
+export const isCaught = (tool: Tool, thing: Thing): boolean => {
+  if (tool.kind === 'pin') return thing.kind === 'pin' && tool.landmark === undefined;
+  return tool.kind === 'look' || (tool.kind === 'measure' && thing.kind !== 'pin');
 };
 
 const pin = (desk: Desk, view: FreezeView, at: FilmPoint, named: string | undefined): void => {

@@ -6,6 +6,7 @@ import { ToIdeas } from './ideas/to-ideas.tsx';
 import { MakeDrill } from './make-drill.tsx';
 import type { useMarks } from './marks/use-marks.ts';
 import type { useMarking } from './moments/use-marking.ts';
+import { useToolAway } from './tool-away.ts';
 
 /** What a coach begins from the head of the room: a moment, a freeze, marks, and with a freeze open what comes of it. */
 export function RoomActs({
@@ -29,6 +30,7 @@ export function RoomActs({
   readonly mark: ReturnType<typeof useMarking>;
   readonly freezeNow: () => void;
 }) {
+  useToolAway(desk, marks.desk.isOpen, marks.toggle);
   return (
     <>
       <Act onPress={() => mark.begin()} isOn={mark.draft !== undefined}>
