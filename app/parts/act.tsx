@@ -17,12 +17,15 @@ export function Act(
     readonly notNow?: string | undefined;
     readonly label?: string;
     readonly opens?: boolean;
+    /** By which the focus can be brought to it. */
+    readonly name?: string;
   },
 ) {
-  const { onPress, isOn, working, notNow, label, opens } = props;
+  const { onPress, isOn, working, notNow, label, opens, name } = props;
   return (
     <button
       type="button"
+      data-act={name}
       className={classOf(props, working)}
       aria-pressed={isOn}
       aria-expanded={opens}

@@ -2,6 +2,7 @@ import { cameraPlaceOf, type EndsKnown } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { useKeys } from '../../shell/keys.ts';
+import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
 import { turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
@@ -28,6 +29,7 @@ export function PinsOfferAct({
   ];
   return (
     <Act
+      name="offer-pins"
       notNow={notNow}
       working={offer.state === 'looking'}
       isOn={offer.state !== 'none'}
@@ -109,7 +111,10 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
           <p className="pins-acts">
             <Act
               notNow={wanted.length === 0 ? 'every one is left out' : undefined}
-              onPress={() => offer.accept(wanted)}
+              onPress={() => {
+                focusNext('[data-act="offer-people"]', '[data-act="offer-pins"]');
+                offer.accept(wanted);
+              }}
             >
               Accept {wanted.length === adds.length ? `all ${adds.length}` : `these ${wanted.length}`}
             </Act>

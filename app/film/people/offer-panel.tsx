@@ -1,5 +1,6 @@
 import { Act } from '../../parts/act.tsx';
 import { useKeys } from '../../shell/keys.ts';
+import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
 import { groupsOf, letterOf, type OfferedGroup } from './offered-people.ts';
 import type { PeopleOffer } from './use-people-offer.ts';
@@ -29,6 +30,7 @@ export function OfferAct({
   ]);
   return (
     <Act
+      name="offer-people"
       notNow={notNow}
       working={offer.state === 'looking'}
       isOn={offer.state !== 'none'}
@@ -77,21 +79,28 @@ const saidOf = ({ refused, offered, leftOutCount }: PeopleOffer): string =>
 
 function GroupRow({ group, offer }: { readonly group: OfferedGroup; readonly offer: PeopleOffer }) {
   const { letter, people, colour } = group;
+  const then = (act: () => void) => () => {
+    focusNext(
+      `[data-testid="offer"] [data-group]:not([data-group="${letter}"]) button`,
+      '[data-act="offer-people"]',
+    );
+    act();
+  };
   return (
     <p className="pins-acts offer-group" data-group={letter}>
       <span className="offer-dress">
         <i className="b">{letter}</i> <span className="offer-colour" style={{ background: colour }} />{' '}
         {people.length}
       </span>
-      <Act label={`All of dress ${letter} are ours`} onPress={() => offer.take(people, 'us')}>
+      <Act label={`All of dress ${letter} are ours`} onPress={then(() => offer.take(people, 'us'))}>
         All ours
       </Act>
-      <Act label={`All of dress ${letter} are theirs`} onPress={() => offer.take(people, 'them')}>
+      <Act label={`All of dress ${letter} are theirs`} onPress={then(() => offer.take(people, 'them'))}>
         All theirs
       </Act>
       <Act
         label={`All of dress ${letter} are officials: leave them out`}
-        onPress={() => offer.leaveOut(people)}
+        onPress={then(() => offer.leaveOut(people))}
       >
         Officials: leave out
       </Act>

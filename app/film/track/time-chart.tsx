@@ -1,6 +1,7 @@
 import { SURELY_SDS, type TimedEstimate } from '@icewright/engine';
 import { useState } from 'react';
 import { numberSaid } from '../../parts/figures.ts';
+import { clockText } from '../film-clock.ts';
 import { useWidth } from '../use-width.ts';
 
 /** One quantity over a stretch of film: a line with its ± (95 %), the hands below it, and where the film stands. A press goes there. */
@@ -42,9 +43,12 @@ export function TimeChart({
     (a, b) => (a && a.value >= b.value ? a : b),
     undefined,
   );
+  const isElsewhere = nowS < fromS || nowS > toS;
   const says = now
     ? `${numberSaid(now.value)} ± ${numberSaid(SURELY_SDS * now.sd)} ${unit} here`
-    : 'not told in this frame';
+    : isElsewhere
+      ? `from ${clockText(fromS, 1)} to ${clockText(toS, 1)}; the film stands elsewhere`
+      : 'not told in this frame';
   return (
     <div className="time-chart" ref={setBox}>
       <p>
@@ -81,9 +85,20 @@ export function TimeChart({
         {nowS >= fromS && nowS <= toS && (
           <path className="tc-now" d={`M${x(nowS)} ${TOP - 4}V${HIGH - BOTTOM + 8}`} />
         )}
+        {TIMES.map(part => (
+          <text
+            key={part}
+            className="tc-unit"
+            x={x(fromS + part * (toS - fromS))}
+            y={HIGH - BOTTOM + 18}
+            textAnchor={part === 0 ? 'start' : part === 1 ? 'end' : 'middle'}
+          >
+            {clockText(fromS + part * (toS - fromS), 1)}
+          </text>
+        ))}
         {last && (
           <text className="tc-unit" x={width - RIGHT} y={HIGH - 1} textAnchor="end">
-            {handsS.length > 0 ? `${unit}; short lines: set by hand` : unit}
+            {handsS.length > 0 ? `${unit}; short lines: feet put down` : unit}
           </text>
         )}
       </svg>
@@ -91,9 +106,12 @@ export function TimeChart({
   );
 }
 
-const HIGH = 108;
+/** The axis of time is read at such parts of it. */
+const TIMES = [0, 0.5, 1];
+
+const HIGH = 122;
 const TOP = 8;
-const BOTTOM = 22;
+const BOTTOM = 36;
 const LEFT = 26;
 const RIGHT = 4;
 

@@ -238,7 +238,7 @@ const halfFrameOf = (looks: readonly Look[]): number => {
   return a && b ? (b.timeS - a.timeS) / Math.max(1, b.frameIndex - a.frameIndex) / 2 : 1 / 60;
 };
 
-const FOUND_WHY = `Feet were set by hand in some frames; between them his body (${numberSaid(BODY_HEIGHT.value, 2)} m high) was looked for in every picture from both sides, with the camera's move taken out, and the way was smoothed as a skater of this level moves, who keeps his mind for ${numberSaid(MIND_KEPT.value)} s (${MIND_KEPT.status}). A found body tells its feet within ${numberSaid(FOLLOW_SD.value)} m beside a hand and ${numberSaid(FOLLOW_DRIFT.value, 2)} m more each second away from it (${FOLLOW_SD.status}).`;
+const FOUND_WHY = `Feet were put down in some frames, by hand or as they were offered; between them his body (${numberSaid(BODY_HEIGHT.value, 2)} m high) was looked for in every picture from both sides, with the camera's move taken out, and the way was smoothed as a skater of this level moves, who keeps his mind for ${numberSaid(MIND_KEPT.value)} s (${MIND_KEPT.status}). A found body tells its feet within ${numberSaid(FOLLOW_SD.value)} m beside a hand and ${numberSaid(FOLLOW_DRIFT.value, 2)} m more each second away from it (${FOLLOW_SD.status}).`;
 const SPEED_WHY = `The length of the smoothed velocity; ± is 95 %. ${FOUND_WHY}`;
 const GAP_WHY = `Between both pairs of feet at the same time; ± is 95 % and counts what both share by the pins twice, so the true one is smaller. ${FOUND_WHY}`;
 const LINE_WHY = `Feet over the middle of the line; the ± of a time is that of the place over the speed. Who was first is said only when the lead is larger than its ±. ${FOUND_WHY}`;

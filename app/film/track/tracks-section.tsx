@@ -1,14 +1,17 @@
+import type { Game } from '@icewright/book';
 import { SURELY_SDS } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
 import type { Lengths } from '../../parts/figures.ts';
 import { lengthNumberSaid, lengthSaid } from '../../parts/figures.ts';
 import { clockText } from '../film-clock.ts';
+import { handsWords } from './hands-words.ts';
 import type { DrawnTrack } from './track-layer.tsx';
 import type { FollowingSkaters } from './use-following-skaters.ts';
 
 /** The followed skaters of this film: who, from when to when, how surely; and what is being worked on. */
 export function TracksSection({
   tracks,
+  freezes,
   following,
   lengths,
   chosen,
@@ -21,6 +24,7 @@ export function TracksSection({
   onTakeOut,
 }: {
   readonly tracks: readonly DrawnTrack[];
+  readonly freezes: Game['freezes'];
   readonly following: FollowingSkaters;
   readonly lengths: Lengths;
   readonly chosen: string | undefined;
@@ -39,7 +43,8 @@ export function TracksSection({
   return (
     <>
       <h2>
-        Followed skaters <span className="q3">feet set by hand, found between</span>
+        Followed skaters{' '}
+        <span className="q3">feet put down by you or taken from an offer, found between</span>
       </h2>
       <ul className="tracks">
         {tracks.map(({ id, name, track, looks }) => (
@@ -52,7 +57,7 @@ export function TracksSection({
             >
               {name} <span className="q3">{track.side}</span>
             </button>
-            <span className="q3">{spanWords(looks, Object.keys(track.hands).length, lengths)}</span>
+            <span className="q3">{spanWords(looks, handsWords(track, freezes), lengths)}</span>
             <Act bare onPress={() => onTakeOut(id)} label={`Take ${name} out of the followed`}>
               take out
             </Act>
@@ -98,9 +103,8 @@ export function TracksSection({
   );
 }
 
-const spanWords = (looks: DrawnTrack['looks'], handCount: number, lengths: Lengths): string => {
+const spanWords = (looks: DrawnTrack['looks'], hands: string, lengths: Lengths): string => {
   const [first, last] = [looks[0], looks[looks.length - 1]];
-  const hands = `${handCount} set by hand`;
   if (!first || !last) return `${hands}, not followed yet`;
   const worstM = SURELY_SDS * Math.max(...looks.map(({ sdM }) => sdM));
   const bestM = SURELY_SDS * Math.min(...looks.map(({ sdM }) => sdM));

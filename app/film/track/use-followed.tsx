@@ -153,6 +153,7 @@ export const useFollowed = ({
     <section className="sec followed" data-testid="followed">
       <TracksSection
         tracks={tracks}
+        freezes={game.freezes}
         following={following}
         lengths={team.lengths}
         chosen={chosen?.id}
