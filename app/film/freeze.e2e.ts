@@ -80,8 +80,17 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
     await clickFilm(page, theirs[0]!.foot);
     const { value, plusMinus } = await measuredGap(page);
     expect(Math.abs(value - truthApart())).toBeLessThanOrEqual(plusMinus + 0.05);
-    // Each change is one step back.
+    // The puck goes where it is pressed, though somebody stands there; then no press is waited for, nor after Escape.
+    const puck = page.getByRole('button', { name: 'Puck', exact: true });
+    const isArmed = () => puck.getAttribute('aria-pressed');
+    await puck.click();
+    await clickFilm(page, [ours[0]!.foot[0] + 4, ours[0]!.foot[1] + 3]);
+    await page.locator('.pm-puck').waitFor();
+    await expect.poll(isArmed).toBe('false');
+    await puck.click();
     await page.keyboard.press('Escape');
+    await expect.poll(isArmed).toBe('false');
+    // Each change is one step back.
     const pins = page.locator('.pm-pin');
     await pins.first().focus();
     await page.keyboard.press('Delete');

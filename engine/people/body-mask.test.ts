@@ -15,6 +15,8 @@ const PEOPLE = [
 const { picture, fit } = drawnPeople(WIDE_CAMERA, PEOPLE, [], randomOf(3));
 // The same picture without them, noise and all: what differs is theirs, whatever the mask says.
 const empty = drawnPeople(WIDE_CAMERA, [], [], randomOf(3)).picture;
+/** What heads are drawn with. */
+const SKIN = [190, 150, 120];
 const isTheirs = (at: number) => [0, 1, 2].some(k => picture.rgba[4 * at + k] !== empty.rgba[4 * at + k]);
 
 const maskOf = (of: ColourPicture, tie = fit): Uint8Array => {
@@ -37,6 +39,20 @@ describe('what skaters hide of the ice', () => {
     expect(theirs).toBeGreaterThan(1000);
     expect(held / theirs).toBeGreaterThan(0.95);
     expect(beside / theirs).toBeLessThan(0.05);
+  });
+
+  it('holds a helmet that is hardly brighter than the ice behind it', () => {
+    const rgba = picture.rgba.slice();
+    const helmets: number[] = [];
+    for (let at = 0; at < rgba.length / 4; at++) {
+      if (SKIN.some((value, k) => rgba[4 * at + k] !== value)) continue;
+      helmets.push(at);
+      // By less than what counts as no ice anywhere else.
+      for (let k = 0; k < 3; k++) rgba[4 * at + k] = empty.rgba[4 * at + k]! + 10;
+    }
+    expect(helmets.length).toBeGreaterThan(60);
+    const held = maskOf({ ...picture, rgba });
+    expect(helmets.filter(at => held[at] === 1).length / helmets.length).toBeGreaterThan(0.9);
   });
 
   it('holds nothing where nobody is', () => {

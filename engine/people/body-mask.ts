@@ -2,8 +2,10 @@ import type { ColourPicture } from '../film/colour-picture.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { None } from '../units/none.ts';
+import { type Box, fillHoles } from './fill-holes.ts';
 import { type LookedThrough, lookThrough } from './look-through.ts';
-import { NOT_ICE } from './not-ice.ts';
+import { ICE, NOT_ICE } from './not-ice.ts';
+import { paleClothIn } from './pale-cloth.ts';
 import type { StandingBody, Stature } from './standing-bodies.ts';
 
 /**
@@ -16,29 +18,48 @@ export const bodyMaskOf = (picture: ColourPicture, fit: PinFit, rink: Rink): Uin
   if ('kind' in looked) return looked;
   const { widthPx, heightPx } = picture;
   const bodies = new Uint8Array(widthPx * heightPx);
+  const isPale = paleClothIn(picture, looked.colour);
   for (const body of looked.bodies) {
     const stature = looked.statureAt(body.footX, body.footY);
-    if (stature) fillBody(bodies, widthPx, heightPx, looked, body, stature);
+    if (stature) fillBody(bodies, widthPx, heightPx, looked, isPale, body, stature);
   }
   return bodies;
 };
 
-/** All that hangs together with a body’s middle, as far as arms and stick reach. */
+/** All that hangs together with a body’s middle, as far as arms and stick reach; above its legs with what is white before the ice, and what that shuts in. */
 const fillBody = (
   bodies: Uint8Array,
   widthPx: number,
   heightPx: number,
   { mask, weights }: LookedThrough,
+  isPale: (x: number, y: number) => boolean,
   { footX, lowestY }: StandingBody,
-  { acrossPx, upPx }: Stature,
+  { acrossPx, upPx, awayPx }: Stature,
 ): void => {
-  const isBody = (at: number) => mask[at] === NOT_ICE || weights[at]! > 0;
-  const reach = boxOf(widthPx, heightPx, footX, lowestY, REACH_M * acrossPx, [TOP_M * upPx, -UNDER_M * upPx]);
-  const core = boxOf(widthPx, heightPx, footX, lowestY, CORE_M * acrossPx, [CORE_TOP_M * upPx, 0]);
+  const box = (asideM: number, abovePx: number, belowPx: number): Box =>
+    boxOf(widthPx, heightPx, footX, lowestY, asideM * acrossPx, [abovePx, belowPx]);
+  const reach = box(REACH_M, TOP_M * upPx, -UNDER_M * upPx - STICK_M * awayPx);
+  const core = box(CORE_M, CORE_TOP_M * upPx, 0);
+  const trunk = box(TRUNK_M, TOP_M * upPx, LEGS_M * upPx);
+  const isSure = (x: number, y: number): boolean => {
+    const at = y * widthPx + x;
+    return mask[at] === NOT_ICE || weights[at]! > 0;
+  };
+  const foldPx = Math.ceil(FOLD_M * upPx);
+  const isNearSure = (x: number, y: number): boolean => {
+    const near = boxOf(widthPx, heightPx, x, y, foldPx, [foldPx, -foldPx]);
+    for (let v = near.top; v < near.bottom; v++)
+      for (let u = near.left; u < near.right; u++) if (isSure(u, v)) return true;
+    return false;
+  };
+  const isInTrunk = (x: number, y: number): boolean =>
+    x >= trunk.left && x < trunk.right && y >= trunk.top && y < trunk.bottom;
+  const isBody = (x: number, y: number): boolean =>
+    isSure(x, y) || (mask[y * widthPx + x] === ICE && isInTrunk(x, y) && isPale(x, y) && isNearSure(x, y));
   const waiting: number[] = [];
   const add = (x: number, y: number): void => {
     const at = y * widthPx + x;
-    if (bodies[at] === 1 || !isBody(at)) return;
+    if (bodies[at] === 1 || !isBody(x, y)) return;
     bodies[at] = 1;
     waiting.push(at);
   };
@@ -51,21 +72,20 @@ const fillBody = (
     if (y > reach.top) add(x, y - 1);
     if (y < reach.bottom - 1) add(x, y + 1);
   }
+  fillHoles(bodies, widthPx, trunk);
 };
 
-/** Metres: a stick lies in front of a skater, a helmet is as high as he stands upright. */
-const REACH_M = 1.4;
-const TOP_M = 2;
+/** Metres: a stick lies in front of a skater, also towards the camera; a helmet is as high as somebody tall on skates, and a little higher where he leans away. */
+const REACH_M = 1.8;
+const STICK_M = 0.9;
+const TOP_M = 2.3;
+const TRUNK_M = 0.6;
+const LEGS_M = 0.55;
+/** As far as a helmet is high, white goes on without a fold, a number or an edge that is surely no ice. */
+const FOLD_M = 0.26;
 const UNDER_M = 0.15;
 const CORE_M = 0.24;
 const CORE_TOP_M = 1.5;
-
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
 
 const boxOf = (
   widthPx: number,

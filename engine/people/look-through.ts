@@ -7,7 +7,7 @@ import { type None, noneBecause } from '../units/none.ts';
 import type { FilmPoint } from '../units/points.ts';
 import { bodyWeightsOf } from './body-weights.ts';
 import { takeOutFlatFigures } from './flat-figures.ts';
-import { iceColourOf } from './ice-colour.ts';
+import { type IceColour, iceColourOf } from './ice-colour.ts';
 import { iceWindowOf } from './ice-window.ts';
 import { notIceOf } from './not-ice.ts';
 import { FOUND_HEIGHT } from './people-rows.ts';
@@ -17,6 +17,7 @@ import { type StandingBody, type Stature, standingBodies } from './standing-bodi
 export interface LookedThrough {
   readonly mask: Uint8Array;
   readonly weights: Float32Array;
+  readonly colour: IceColour;
   readonly statureAt: (x: number, y: number) => Stature | null;
   readonly bodies: readonly StandingBody[];
 }
@@ -35,7 +36,7 @@ export const lookThrough = (
   const bodyPxAt = (x: number, y: number) => FOUND_HEIGHT.value * (statureAt(x, y)?.upPx ?? heightPx / 12);
   takeOutFlatFigures(picture, mask, bodyPxAt);
   const weights = bodyWeightsOf(picture, mask, colour, bodyPxAt);
-  return { mask, weights, statureAt, bodies: standingBodies(weights, mask, ice, statureAt) };
+  return { mask, weights, colour, statureAt, bodies: standingBodies(weights, mask, ice, statureAt) };
 };
 
 /** How bodies are drawn at a pixel; asked for a whole picture, so it is worked out once for each small block of it. */

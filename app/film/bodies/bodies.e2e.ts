@@ -52,6 +52,11 @@ it('draws a zone under a skater in the freeze and in the still, and over the ice
     expect(inStill.bodyChanged / inStill.bodyCount).toBeLessThan(0.05);
     expect(inStill.iceChanged / inStill.iceCount).toBeGreaterThan(0.8);
 
+    // Names in the freeze stand over the marks, not under their ground.
+    const orderOf = (layer: string) =>
+      page.locator(layer).evaluate(one => Number(getComputedStyle(one).zIndex) || 0);
+    expect(await orderOf('.freeze-layer')).toBeGreaterThan(await orderOf('.marks-layer'));
+
     // On the page: the same with its marks, and with them hidden.
     await page.getByRole('button', { name: 'Close the marks' }).click();
     await page.locator('.marks-drawn [data-bodies="before"]').waitFor({ timeout: 60_000 });

@@ -94,6 +94,14 @@ it('takes by keys alone, and does not offer who was placed by hand', { timeout: 
     await page.getByRole('button', { name: /^Offer people/ }).click();
     await page.getByTestId('offer').waitFor({ timeout: 60_000 });
     expect(await rings(page).count()).toBe(offered - 3);
+    // A dress taken by keys leaves the focus on the next one, or where people are offered.
+    await page.locator('.offer-group button').first().focus();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => fixes(page).count()).toBeGreaterThan(3);
+    const goesOn = () =>
+      page.evaluate(() => document.activeElement?.closest('.offer-group, [data-act="offer-people"]') != null);
+    await expect.poll(goesOn).toBe(true);
   });
 });
 
