@@ -55,6 +55,12 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
     await jumpTo(page, '180');
     await shownFrame(page, 180);
     await page.keyboard.press('f');
+    // What cannot be done yet stays readable under the pointer: no ground of an act that can.
+    const drill = page.getByRole('button', { name: 'Make a drill of this freeze' });
+    await drill.hover();
+    await expect
+      .poll(() => drill.evaluate(one => getComputedStyle(one).backgroundColor))
+      .toBe('rgba(0, 0, 0, 0)');
     const next = page.getByLabel('Next mark');
     for (const [i, landmark] of TEN.entries()) {
       await next.selectOption(landmark);
@@ -90,6 +96,14 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
     await puck.click();
     await page.keyboard.press('Escape');
     await expect.poll(isArmed).toBe('false');
+    // Drawing puts it away too, and to take it up again ends the drawing.
+    const draw = page.getByRole('button', { name: /^Draw/ });
+    await puck.click();
+    await draw.click();
+    await expect.poll(isArmed).toBe('false');
+    await puck.click();
+    await expect.poll(() => draw.getAttribute('aria-pressed')).toBe('false');
+    await page.keyboard.press('Escape');
     // Each change is one step back.
     const pins = page.locator('.pm-pin');
     await pins.first().focus();

@@ -129,7 +129,14 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
                   <span className="px">
                     <i className="est">± {numberSaid(one.sdPx)} px</i>
                   </span>
-                  <Act bare label={`Accept ${one.words}`} onPress={() => offer.accept([one])}>
+                  <Act
+                    bare
+                    label={`Accept ${one.words}`}
+                    onPress={() => {
+                      focusNext('[data-testid="pins-offer"] li button', '[data-act="offer-pins"]');
+                      offer.accept([one]);
+                    }}
+                  >
                     Accept
                   </Act>
                   <Act bare isOn={isDropped} label={`Leave out ${one.words}`} onPress={() => offer.drop(one)}>

@@ -113,6 +113,7 @@ function OneByOne({ offer }: { readonly offer: PeopleOffer }) {
   const { offered, chosen } = offer;
   const next = offered[(chosen ? offered.indexOf(chosen) + 1 : 0) % offered.length]!;
   const then = (act: () => void) => () => {
+    focusNext('[data-testid="offer"] [data-group] button', '[data-act="offer-people"]');
     act();
     offer.choose(offered.length > 1 ? next.id : undefined);
   };
