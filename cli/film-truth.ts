@@ -173,7 +173,7 @@ function peopleWords(one: PeopleAccuracy): string {
     `  of them somebody      ${share(one.precision)}`,
     `  found in clear view   ${share(one.recall)}`,
     `  feet off by           median ${one.footMedianM.toFixed(2)} m, p95 ${one.footP95M.toFixed(2)} m; ellipses that hold ${share(one.heldShare)}`,
-    `  grouped by dress      ${share(one.groupedShare)} with most of their group`,
+    `  grouped by dress      ${share(one.groupedShare)} with most of their group, ${share(one.letteredShare)} have one`,
   ].join('\n');
 }
 

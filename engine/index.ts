@@ -98,6 +98,7 @@ export * from './pass/pass-options.ts';
 export * from './pass/pass-parts.ts';
 export * from './pass/pass-rows.ts';
 export * from './people/body-mask.ts';
+export { type Dress, dressMiddles } from './people/dress-groups.ts';
 export * from './people/find-people.ts';
 export * from './people/goalie-among.ts';
 export * from './people/people-rows.ts';

@@ -26,7 +26,9 @@ it.each([
     expect(people.recall).toBeGreaterThan(0.8);
     expect(people.footMedianM).toBeLessThan(0.3);
     expect(people.heldShare).toBeGreaterThan(0.88);
-    expect(people.groupedShare).toBeGreaterThan(0.75);
+    expect(people.groupedShare).toBeGreaterThan(0.94);
+    expect(people.letteredShare).toBeGreaterThan(0.8);
+    expect(people.groupedShare * people.letteredShare).toBeGreaterThan(0.75);
   },
   120_000,
 );

@@ -23,8 +23,9 @@ export interface PeopleAccuracy {
   readonly footP95M: number;
   /** Share whose 95 % ellipse holds the truth. */
   readonly heldShare: number;
-  /** Share of those found who wear what most of their group wear. */
+  /** Share of those in a group who wear what most of it wear, and share of those found whose dress told a group. */
   readonly groupedShare: number;
+  readonly letteredShare: number;
 }
 
 /** Finds people in pictures of a film with truth; pictures are handed on in any order, then it reports. */
@@ -48,6 +49,7 @@ export const peopleMeterOf = (truth: FilmTruth, seed: number, untilS: number): P
     seenFound: 0,
     held: 0,
     grouped: 0,
+    lettered: 0,
     pictures: 0,
     missesM: [] as number[],
   };
@@ -72,7 +74,9 @@ export const peopleMeterOf = (truth: FilmTruth, seed: number, untilS: number): P
       );
       tally.seen += inView.length;
       tally.seenFound += inView.filter(({ id }) => hit.has(id)).length;
-      tally.grouped += groupedCount(pairs);
+      const lettered = pairs.filter(({ person }) => person.group !== null);
+      tally.lettered += lettered.length;
+      tally.grouped += groupedCount(lettered);
     },
     report: () => {
       const missesM = tally.missesM.sort((a, b) => a - b);
@@ -86,7 +90,8 @@ export const peopleMeterOf = (truth: FilmTruth, seed: number, untilS: number): P
         footMedianM: at(0.5),
         footP95M: at(0.95),
         heldShare: tally.held / tally.real,
-        groupedShare: tally.grouped / tally.real,
+        groupedShare: tally.grouped / tally.lettered,
+        letteredShare: tally.lettered / tally.real,
       };
     },
   };

@@ -3,10 +3,10 @@ import type { Dress } from './dress-groups.ts';
 import { ICE, NOT_ICE } from './not-ice.ts';
 import type { StandingBody, Stature } from './standing-bodies.ts';
 
-/** The colour somebody wears, red, green and blue 0 to 1, and the same as dresses are compared. */
+/** The colour somebody wears, red, green and blue 0 to 1, and the same as dresses are compared; null where nothing of it is seen. */
 export interface Worn {
   readonly rgb: readonly [red: number, green: number, blue: number];
-  readonly dress: Dress;
+  readonly dress: Dress | null;
 }
 
 /**
@@ -29,7 +29,7 @@ export const dressOf = (
       worn.push({ at, light: (rgba[4 * at]! + rgba[4 * at + 1]! + rgba[4 * at + 2]!) / 765 });
     }
   }
-  if (worn.length === 0) return { rgb: [0, 0, 0], dress: [0, 0, 0, 0] };
+  if (worn.length === 0) return { rgb: [0, 0, 0], dress: null };
   worn.sort((a, b) => a.light - b.light);
   const darker = worn.slice(0, Math.ceil(worn.length / 2));
   const mean = (k: number) =>

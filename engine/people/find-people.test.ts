@@ -47,7 +47,7 @@ describe('people found by what is not ice', () => {
       const people = someFewApart(seed, 9);
       const found = foundIn(seed, people);
       expect(found.length).toBe(people.length);
-      const groupOf = new Map<unknown, number>();
+      const groupOf = new Map<unknown, number | null>();
       for (const { atM, wears } of people) {
         const one = nearestTo(found, atM);
         expect(apartM(one.placement.atM, atM)).toBeLessThan(0.6);

@@ -4,7 +4,7 @@ import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { None } from '../units/none.ts';
 import type { FilmPoint } from '../units/points.ts';
-import { dressGroupsOf } from './dress-groups.ts';
+import { type Dress, dressGroupsOf } from './dress-groups.ts';
 import { dressOf, type Worn } from './dress-of.ts';
 import { lookThrough } from './look-through.ts';
 import { FOUND_FOOT_SD } from './people-rows.ts';
@@ -18,8 +18,9 @@ export interface FoundPerson {
   readonly placement: Extract<Placement, { kind: 'placed' }>;
   /** How much more body than not its outline holds, 0 to 1. */
   readonly clearness: number;
-  /** Who wears the same has the same number, 0 the most frequent; which team that is, only a person can say. */
-  readonly group: number;
+  /** Who wears the same has the same number, 0 the darkest; which team that is, only a person can say. Null where the dress does not tell. */
+  readonly group: number | null;
+  readonly dress: Dress | null;
   /** Red, green and blue of what he wears where it is dark, 0 to 1. */
   readonly rgb: Worn['rgb'];
 }
@@ -27,13 +28,14 @@ export interface FoundPerson {
 /**
  * People standing on the ice of one picture, the clearest first, by what is not ice there: with the middle between
  * their skates (pixels of the picture, metres with covariance on the ice) and grouped by what they wear. `fit` must tie this very picture
- * (widthPx × heightPx, as shown). Finds nobody whose feet are hidden. None: `noIce` where the fit says hardly any ice is seen.
+ * (widthPx × heightPx, as shown); `known` are dresses seen earlier in the film, by number of group. Finds nobody whose feet are hidden. None: `noIce` where the fit says hardly any ice is seen.
  * Source: our own method; what it is worth is measured by `film-truth --people` on films whose every position is known.
  */
 export const findPeople = (
   picture: ColourPicture,
   fit: PinFit,
   rink: Rink,
+  known: readonly (Dress | undefined)[] = [],
 ): readonly FoundPerson[] | None<'noIce'> => {
   const looked = lookThrough(picture, fit, rink);
   if ('kind' in looked) return looked;
@@ -48,6 +50,9 @@ export const findPeople = (
     const { rgb, dress } = dressOf(picture, mask, weights, body, stature);
     return [{ feetPx, footSdPx, placement, clearness: body.clearness, rgb, dress }];
   });
-  const groups = dressGroupsOf(people.map(({ dress }) => dress));
-  return people.map(({ dress: _, ...person }, i) => ({ ...person, group: groups[i]! }));
+  const groups = dressGroupsOf(
+    people.map(({ dress }) => dress),
+    known,
+  );
+  return people.map((person, i) => ({ ...person, group: groups[i]! }));
 };

@@ -81,3 +81,38 @@ export const AT_NET: Row = estimateRow(
   [1.5, 4],
   'our choice: a little more than the crease reaches',
 );
+
+const DRAWN_DRESSES =
+  'our choice, on four drawn films: of those lettered 98 % and more wear what most of their letter wear';
+
+export const MOST_DRESSES: Row = estimateRow(
+  'most dresses that people found are parted by',
+  4,
+  '',
+  [3, 5],
+  'our choice: two teams, the officials, and one for whoever is like nobody, a goalie in other pads',
+);
+
+export const DRESS_APART: Row = estimateRow(
+  'how far two dresses lie apart that are not one, shares of red, green and blue and a third of the light',
+  0.1,
+  '',
+  [0.06, 0.14],
+  DRAWN_DRESSES,
+);
+
+export const DRESS_CLEAR: Row = estimateRow(
+  'how much nearer to his own dress than to the next one somebody must be to be lettered, ratio',
+  0.5,
+  '',
+  [0.4, 0.7],
+  DRAWN_DRESSES,
+);
+
+export const DRESS_KNOWN: Row = estimateRow(
+  'within how much a dress is one that was seen earlier in the film',
+  0.1,
+  '',
+  [0.06, 0.14],
+  'our choice: as far as two dresses lie apart that are not one',
+);

@@ -58,6 +58,7 @@ export function OfferPanel({ offer }: { readonly offer: PeopleOffer }) {
       {groupsOf(offered).map(one => (
         <GroupRow key={one.group} group={one} offer={offer} />
       ))}
+      <NotClear offer={offer} />
       {offered.length > 0 && <OneByOne offer={offer} />}
       {leftOutCount > 0 && (
         <p className="pins-acts">
@@ -104,6 +105,22 @@ function GroupRow({ group, offer }: { readonly group: OfferedGroup; readonly off
       >
         Officials: leave out
       </Act>
+    </p>
+  );
+}
+
+/** Nobody whose dress does not tell goes with the rest of a dress. */
+function NotClear({ offer }: { readonly offer: PeopleOffer }) {
+  const people = offer.offered.filter(one => one.group === null);
+  if (people.length === 0) return null;
+  return (
+    <p className="pins-acts" data-testid="dress-not-clear">
+      <span className="offer-dress">
+        <i className="b">?</i> {people.length}
+      </span>
+      <span className="q2">
+        What {people.length === 1 ? 'this one wears is' : 'these wear is'} not clear: take one by one.
+      </span>
     </p>
   );
 }

@@ -39,7 +39,7 @@ export function OfferRings({
             tabIndex={0}
             data-group={letterOf(one.group)}
             aria-pressed={isChosen}
-            aria-label={`Somebody found, dress ${letterOf(one.group)}. U takes one of us, T one of them, Delete leaves it out.`}
+            aria-label={`Somebody found, ${one.group === null ? 'dress not clear' : `dress ${letterOf(one.group)}`}. U takes one of us, T one of them, Delete leaves it out.`}
             onPointerDown={stop}
             onPointerUp={stop}
             onClick={() => press(one)}

@@ -17,11 +17,19 @@ const fit = (() => {
   return fitted.fit;
 })();
 
-const foundAt = (xM: number, yM: number, group: number): FoundPerson => {
+const foundAt = (xM: number, yM: number, group: number | null): FoundPerson => {
   const feetPx = filmFromIce(fit, { xM, yM })!;
   const placement = iceFromFilm(fit, feetPx, { footSdPx: 3 });
   if (placement.kind === 'none') throw new Error('on the ice');
-  return { feetPx, footSdPx: 3, placement, clearness: 0.8, group, rgb: [0.1, 0.2, group / 4] };
+  return {
+    feetPx,
+    footSdPx: 3,
+    placement,
+    clearness: 0.8,
+    group,
+    dress: null,
+    rgb: [0.1, 0.2, (group ?? 0) / 4],
+  };
 };
 
 const placedAt = (xM: number, yM: number, feetSdPx?: number): Freeze['skaters'] => ({
@@ -58,6 +66,8 @@ describe('people who are offered', () => {
     const groups = groupsOf(offeredOf(found, fit, {}, NOBODY));
     expect(groups.map(({ letter, people }) => `${letter}${people.length}`)).toEqual(['a2', 'b1', 'c1']);
     expect(groups[0]!.colour).toBe('rgb(26 51 0)');
+    const unclear = groupsOf(offeredOf([...found, foundAt(-4, 3, null)], fit, {}, NOBODY));
+    expect(unclear.map(({ letter, people }) => `${letter}${people.length}`)).toEqual(['a2', 'b1', 'c1']);
   });
 
   it('says how well each is known: as the pins hold and as the feet were found', () => {

@@ -52,7 +52,7 @@ export interface OfferedGroup {
 }
 
 export const groupsOf = (offered: readonly OfferedPerson[]): OfferedGroup[] =>
-  [...new Set(offered.map(one => one.group))]
+  [...new Set(offered.flatMap(one => one.group ?? []))]
     .sort((a, b) => a - b)
     .map(group => {
       const people = offered.filter(one => one.group === group);
@@ -62,7 +62,8 @@ export const groupsOf = (offered: readonly OfferedPerson[]): OfferedGroup[] =>
       return { group, letter: letterOf(group), people, colour: `rgb(${mean.join(' ')})` };
     });
 
-export const letterOf = (group: number): string => 'abc'[group] ?? '';
+/** Whose dress does not tell is asked for. */
+export const letterOf = (group: number | null): string => (group === null ? '?' : ('abcd'[group] ?? '?'));
 
 /** As a document keeps it. */
 const keyOf = ({ xPx, yPx }: { readonly xPx: number; readonly yPx: number }): string =>

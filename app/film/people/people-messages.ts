@@ -1,4 +1,4 @@
-import type { FoundPerson, PinFit, RinkChoice } from '@icewright/engine';
+import type { Dress, FoundPerson, PinFit, RinkChoice } from '@icewright/engine';
 
 /** What the worker is asked: who stands on the ice of one picture, as it is shown. */
 export interface PeopleAsk {
@@ -7,6 +7,8 @@ export interface PeopleAsk {
   readonly heightPx: number;
   readonly fit: PinFit;
   readonly sheet: RinkChoice;
+  /** What was seen earlier in this film, by number of group. */
+  readonly known: readonly (Dress | undefined)[];
 }
 
 export type PeopleSaid =

@@ -139,6 +139,13 @@ it('says so when everybody who was found is placed', { timeout: 180_000 }, async
         .click();
       await expect.poll(() => rings(page).count()).toBeLessThan(before);
     }
+    // Whose dress does not tell is in no dress, and taken alone.
+    for (let left = await rings(page).count(); left > 0; left--) {
+      await page.getByTestId('dress-not-clear').waitFor();
+      await page.getByTestId('offer').getByRole('button', { name: 'One by one', exact: true }).click();
+      await page.getByTestId('offer').getByRole('button', { name: 'Theirs', exact: true }).click();
+      await expect.poll(() => rings(page).count()).toBe(left - 1);
+    }
     expect(await page.getByTestId('offer').textContent()).toBe('Nobody was found who is not placed already.');
   });
 });

@@ -5,7 +5,7 @@ import type { PeopleAsk, PeopleSaid } from './people-messages.ts';
 addEventListener('message', ({ data }: MessageEvent<PeopleAsk>) => {
   const say = (said: PeopleSaid): void => postMessage(said);
   try {
-    const found = findPeople(data, data.fit, rinkOf(data.sheet));
+    const found = findPeople(data, data.fit, rinkOf(data.sheet), data.known);
     say('kind' in found ? { kind: found.reason } : { kind: 'found', people: found });
   } catch (error) {
     say({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });

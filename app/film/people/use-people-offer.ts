@@ -5,6 +5,7 @@ import type { Desk } from '../freeze-desk.ts';
 import type { FreezeView } from '../freeze-view.ts';
 import { type Looking, useOneLook } from '../one-look.ts';
 import type { Player } from '../player.ts';
+import { knownDresses, rememberDresses } from './known-dresses.ts';
 import { type OfferedPerson, offeredOf } from './offered-people.ts';
 import type { PeopleAsk, PeopleSaid } from './people-messages.ts';
 
@@ -46,18 +47,20 @@ export const usePeopleOffer = (
   );
   const look = () => {
     const picture = player.shownPicture();
-    if (!desk || !fit || !picture) return;
+    if (!desk || !fit || !freeze || !picture) return;
     const made = new Worker(new URL('./people.worker.ts', import.meta.url), { type: 'module' });
     const told = begin(made, { on: desk.freezeId, state: 'looking', found: [], leftOut: new Set() });
     const ended = (part: Partial<Looked>) => told({ ...part, state: 'looked' });
-    made.addEventListener('message', ({ data }: MessageEvent<PeopleSaid>) =>
-      ended(data.kind === 'found' ? { found: data.people } : { refused: refusedSaid(data) }),
-    );
+    made.addEventListener('message', ({ data }: MessageEvent<PeopleSaid>) => {
+      if (data.kind !== 'found') return ended({ refused: refusedSaid(data) });
+      rememberDresses(freeze.film, data.people);
+      ended({ found: data.people });
+    });
     made.addEventListener('error', ({ message }) =>
       ended({ refused: refusedSaid({ kind: 'failed', why: message }) }),
     );
     const { data: rgba, width: widthPx, height: heightPx } = picture;
-    const ask: PeopleAsk = { rgba, widthPx, heightPx, fit, sheet };
+    const ask: PeopleAsk = { rgba, widthPx, heightPx, fit, sheet, known: knownDresses(freeze.film) };
     made.postMessage(ask, [rgba.buffer]);
     if (desk.tool.kind === 'pin') desk.setTool({ kind: 'look' });
   };
