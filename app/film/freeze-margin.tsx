@@ -110,7 +110,14 @@ export function FreezeMargin({
       {carriedHere}
       {!isFrozen && followed.section}
       <figure>
-        <IceMap desk={desk} view={view} shown={shown} drawn={drawn} offered={offer.offered} />
+        <IceMap
+          desk={desk}
+          view={view}
+          shown={shown}
+          drawn={drawn}
+          offered={offer.offered}
+          pinsOffered={pinsOffer.here.adds}
+        />
       </figure>
       {view.isCarried && <CarriedNote view={view} />}
       <p className="pins-acts tools">

@@ -54,8 +54,13 @@ export interface FreezeView {
   readonly ice?: SceneOfFreeze;
   /** The part of the ice that the picture shows. */
   readonly seenM: readonly IcePoint[];
-  /** How well the picture is held at the puck, or at its middle: 95 %, metres. */
-  readonly held?: { readonly where: 'puck' | 'middle'; readonly alongM: number; readonly acrossM: number };
+  /** How well the picture is held at the puck, or at its middle, and at the worst place of the ice in view: 95 %, metres. */
+  readonly held?: {
+    readonly where: 'puck' | 'middle';
+    readonly alongM: number;
+    readonly acrossM: number;
+    readonly worstM: number;
+  };
 }
 
 export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'metres'): FreezeView => {
@@ -67,7 +72,8 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
   const result = isCarried ? fitOfFreeze(freeze, rink) : fitted;
   const fit = result?.kind === 'fit' ? result.fit : undefined;
   const ice = fit && sceneOfFreeze(freeze, fit, rink);
-  const held = fit && heldAt(freeze, fit);
+  const seenM = fit ? pictureOnIce(fit, freeze.picture, rink.boards) : [];
+  const held = fit && heldAt(freeze, fit, seenM);
   return {
     freeze,
     rink,
@@ -79,7 +85,7 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
     isCarried,
     people: peopleViews(freeze, ice),
     ...(ice ? { ice } : {}),
-    seenM: fit ? pictureOnIce(fit, freeze.picture, rink.boards) : [],
+    seenM,
     ...(held ? { held } : {}),
   };
 };
@@ -130,7 +136,7 @@ const UNPLACED = {
   offTheIce: 'outside the boards: are these the feet?',
 } as const;
 
-const heldAt = (freeze: Freeze, fit: PinFit): FreezeView['held'] => {
+const heldAt = (freeze: Freeze, fit: PinFit, seenM: readonly IcePoint[]): FreezeView['held'] => {
   const { widthPx, heightPx } = freeze.picture;
   const at = freeze.puck?.at ?? { xPx: widthPx / 2, yPx: heightPx / 2 };
   const placed = iceFromFilm(fit, at, { footSdPx: 0 });
@@ -139,7 +145,16 @@ const heldAt = (freeze: Freeze, fit: PinFit): FreezeView['held'] => {
     where: freeze.puck ? 'puck' : 'middle',
     alongM: SURELY_SDS * Math.sqrt(placed.covM2.xxM2),
     acrossM: SURELY_SDS * Math.sqrt(placed.covM2.yyM2),
+    worstM: Math.max(...[placed.atM, ...seenM].map(atM => knownToM(fit, atM))),
   };
+};
+
+/** The worse of along and across; what is farthest from all pins is known worst, so the edge of the ice in view tells it. */
+const knownToM = (fit: PinFit, atM: IcePoint): number => {
+  const drawn = filmFromIce(fit, atM);
+  const placed = drawn && iceFromFilm(fit, drawn, { footSdPx: 0 });
+  if (placed?.kind !== 'placed') return 0;
+  return SURELY_SDS * Math.sqrt(Math.max(placed.covM2.xxM2, placed.covM2.yyM2));
 };
 
 /** Markings that would lie inside the picture, by where the pins so far put them. */

@@ -16,6 +16,8 @@ import type { FreezeView } from './freeze-view.ts';
 import { MapPeople } from './map-people.tsx';
 import { MapPins } from './map-pins.tsx';
 import { MapWords, mapWordsOf, placeOnIce } from './map-words.tsx';
+import { MapPinsOffered } from './offer/map-pins-offered.tsx';
+import type { Candidate } from './offer/offered-here.ts';
 import { MapOffered } from './people/map-offered.tsx';
 import type { OfferedPerson } from './people/offered-people.ts';
 import type { Shown } from './shown.ts';
@@ -27,6 +29,7 @@ export function IceMap({
   shown,
   drawn,
   offered,
+  pinsOffered,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
@@ -35,6 +38,7 @@ export function IceMap({
   readonly drawn: readonly (PassOption | CarryOption)[];
   /** Found in the picture and not taken. */
   readonly offered: readonly OfferedPerson[];
+  readonly pinsOffered: readonly Candidate[];
 }) {
   const svg = useRef<SVGSVGElement>(null);
   const box = useMemo(() => boxOf(view, desk.tool.kind === 'pin'), [view, desk.tool.kind]);
@@ -92,6 +96,7 @@ export function IceMap({
       {/* biome-ignore lint/security/noDangerouslySetInnerHtml: markup of our own pen, with all words escaped there */}
       <g dangerouslySetInnerHTML={{ __html: marks }} />
       {desk.tool.kind !== 'pin' && <MapOffered offered={offered} k={k} />}
+      <MapPinsOffered candidates={pinsOffered} view={view} k={k} />
       <MapPins desk={desk} view={view} k={k} />
       {desk.tool.kind !== 'pin' && (
         <>

@@ -49,6 +49,15 @@ export const landmarkWords = (id: string): string => {
   }
 };
 
+/** The mark and which end and side it is of, without its part: that is seen. */
+export const landmarkShort = (id: string): string => {
+  const [name] = landmarkWords(id).split(/,| on | at | where /) as [string];
+  const sideways = id.includes('+x') ? 'right' : id.includes('-x') ? 'left' : '';
+  const depth = /[+-]x([+-])y/.exec(id)?.[1] ?? /([+-])y/.exec(id)?.[1];
+  const ends = [sideways, depth === '+' ? 'far' : depth === '-' ? 'near' : ''].filter(Boolean).join(' ');
+  return ends === '' ? name : `${name}, ${ends}`;
+};
+
 /** Which part of the list a marking stands in. */
 export const landmarkGroup = (id: string): string => {
   const kind = /^[a-zA-Z]+/.exec(id)?.[0] ?? '';

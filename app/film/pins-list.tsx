@@ -36,7 +36,8 @@ export function PinsList({
               : `${counted} of them hold`}{' '}
             the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
             <b className="b q2">± {lengthSaid(held.alongM, view.lengths, 2)}</b> lengthways,{' '}
-            <b className="b q2">± {lengthNumberSaid(held.acrossM, view.lengths, 2)}</b> across
+            <b className="b q2">± {lengthNumberSaid(held.acrossM, view.lengths, 2)}</b> across, the worst
+            place in view to <b className="b q2">± {lengthNumberSaid(held.worstM, view.lengths, 2)}</b>
           </span>
         )}
       </h2>

@@ -13,7 +13,11 @@ export const rinkLines = (rink: Rink): IcePoint[][] => {
     { length: RIM + 1 },
     (_, i) => boardsPointAtArc(boards, (i / RIM) * perimeterOf(boards)).pointM,
   );
-  return [...across, ...circles.map(middle => ring(middle, layout.circleRadiusM)), rim];
+  // It is on one side alone: where it lies tells the ends apart.
+  const officials = ring({ xM: 0, yM: -boards.widthM / 2 }, layout.refCreaseRadiusM).filter(
+    ({ yM }) => yM >= -boards.widthM / 2 - 1e-9,
+  );
+  return [...across, ...circles.map(middle => ring(middle, layout.circleRadiusM)), officials, rim];
 };
 
 export const ring = (middle: IcePoint, radiusM: number, points = 48): IcePoint[] =>

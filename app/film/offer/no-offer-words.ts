@@ -1,7 +1,7 @@
 import type { FoundCounts, NoOfferReason } from '@icewright/engine';
 import { sheetSaid } from '../game-head.tsx';
 
-/** Why nothing is offered: what was found, and what is missing. */
+/** Why nothing is offered: what was found, what is missing, and the one thing to try. */
 export const noOfferWords = (
   reason: NoOfferReason,
   { spots, circles, lines }: FoundCounts,
@@ -10,23 +10,26 @@ export const noOfferWords = (
   const found = `Found: ${counted(spots, 'spot')}, ${counted(circles, 'circle')}, ${counted(lines, 'straight line')}.`;
   switch (reason) {
     case 'noIce':
-      return 'No ice was found in this picture: nothing bright and colourless is large enough.';
+      return 'No ice was found in this picture: nothing bright and colourless is large enough. Try a frame that shows more of the sheet.';
     case 'tooLittle':
-      return `${found} That is too little to tell the view: it takes four spots, three and a line, or a circle with its spot and one more.`;
+      return `${found} That is too little to tell the view: it takes four spots, three and a line, or a circle with its spot and one more. Try a frame that shows them.`;
     case 'noView':
-      return `${found} No view of this sheet explains the paint well enough.`;
+      return `${found} No view of this sheet explains the paint well enough. ${BY_HAND}`;
     case 'twoViews':
-      return `${found} Two different views explain the paint nearly as well; a picture with more of the sheet would tell.`;
+      return `${found} Two different views explain the paint nearly as well. Try a frame with another circle or line in view.`;
     case 'otherSheet':
-      return `${found} The paint goes better with another kind of sheet than ${sheetSaid(sheet)}: is that the sheet of this game?`;
+      return `${found} The paint goes better with another kind of sheet than ${sheetSaid(sheet)}: is that the sheet of this game? It stands in the head of the game.`;
     case 'tooFewPins':
-      return `${found} The view is found, but too few marks are seen clearly enough to be measured.`;
+      return `${found} The view is found, but too few marks are seen clearly enough to be measured. ${OTHER_FRAME}`;
     case 'pinsDisagree':
-      return `${found} The marks that were measured do not agree with one another, so none is offered.`;
+      return `${found} The marks that were measured do not agree with one another, so none is offered. ${BY_HAND}`;
     case 'tooLoose':
-      return `${found} The marks that were measured lie so that they would not hold the picture well enough.`;
+      return `${found} The marks that were measured lie so that they would not hold the picture well enough. ${OTHER_FRAME}`;
   }
 };
+
+const OTHER_FRAME = 'Try a frame with a circle or more spots in view.';
+const BY_HAND = 'Name the marks by hand: four hold the picture.';
 
 const counted = (count: number, word: string): string =>
   `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;

@@ -1,5 +1,5 @@
 import { type FilmPoint, filmFromIce, type OfferedPin, type PinFit, turnedLandmark } from '@icewright/engine';
-import type { FreezeView, PinView } from '../freeze-view.ts';
+import { type FreezeView, freezeViewOf, type PinView } from '../freeze-view.ts';
 import { landmarkWords } from '../landmark-words.ts';
 
 /** A candidate as the room shows it. */
@@ -51,6 +51,15 @@ export const offeredHere = (
     .map(one => ({ ...one, words: landmarkWords(one.landmark) }))
     .sort((a, b) => a.words.localeCompare(b.words));
   return { adds: 2 * disagree.length > counted.length ? [] : adds, disagree };
+};
+
+/** How well the picture would be held with these accepted: reckoned as it is once they are. */
+export const heldWith = (
+  wanted: readonly Candidate[],
+  { freeze, rink }: Pick<FreezeView, 'freeze' | 'rink'>,
+): FreezeView['held'] => {
+  const added = wanted.map(({ landmark, at }) => [`offered ${landmark}`, { landmark, at, leftOut: false }]);
+  return freezeViewOf({ ...freeze, pins: { ...freeze.pins, ...Object.fromEntries(added) } }, rink).held;
 };
 
 /** A pin nearer than this may be a click beside its mark. */

@@ -2,6 +2,7 @@ import type { KeyboardEvent, PointerEvent } from 'react';
 import { useMemo } from 'react';
 import { filmPath } from '../film-path.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { landmarkShort } from '../landmark-words.ts';
 import { Cased } from '../picture-words.tsx';
 import { rinkLines } from '../rink-lines.ts';
 import { wordPlaces } from '../word-places.ts';
@@ -72,9 +73,9 @@ export function PinsOfferMarks({
 const LEAST_NAMED = 640;
 
 const placedNames = (adds: readonly Candidate[], unit: number) => {
-  const names = adds.map(({ landmark, words, at }) => ({
+  const names = adds.map(({ landmark, at }) => ({
     key: landmark,
-    text: shortName(words),
+    text: landmarkShort(landmark),
     x: at.xPx,
     y: at.yPx - 11 * unit,
     size: 11 * unit,
@@ -84,9 +85,6 @@ const placedNames = (adds: readonly Candidate[], unit: number) => {
   const places = wordPlaces(names, crosses, []);
   return new Map(names.map(name => [name.key, { ...name, ...places.get(name.key) }]));
 };
-
-/** The mark without where it is: that is seen. */
-const shortName = (words: string): string => words.split(/,| on | at | where /)[0]!;
 
 /** What lies below must not take the press for its own. */
 const stop = (event: PointerEvent): void => event.stopPropagation();

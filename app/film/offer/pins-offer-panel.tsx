@@ -1,10 +1,11 @@
 import { cameraPlaceOf, type EndsKnown } from '@icewright/engine';
+import { useMemo } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { lengthNumberSaid, lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { useKeys } from '../../shell/keys.ts';
 import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
-import { turnedFit } from './offered-here.ts';
+import { heldWith, turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
 import './pins-offer.css';
 
@@ -24,9 +25,11 @@ export function PinsOfferAct({
       act: () => notNow === undefined && offer.toggle(),
     },
   ]);
-  const says = { none: 'Offer pins', looking: 'Looking: stop', looked: 'Put the pins offered away' }[
-    offer.state
-  ];
+  const says = {
+    none: 'Offer pins',
+    looking: 'Looking: stop',
+    looked: offer.refused === undefined ? 'Put the pins offered away' : 'Put this away',
+  }[offer.state];
   return (
     <Act
       name="offer-pins"
@@ -72,15 +75,16 @@ export function PinsOfferPanel({
 
 function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly view: FreezeView }) {
   const { adds, disagree } = offer.here;
-  const wanted = adds.filter(one => !offer.dropped.has(one.landmark));
+  const { dropped } = offer;
+  const wanted = useMemo(() => adds.filter(one => !dropped.has(one.landmark)), [adds, dropped]);
+  const held = useMemo(() => heldWith(wanted, view), [wanted, view]);
   return (
     <>
       <p className="note" role="status">
         {adds.length > 0 ? (
           <>
-            <b className="b">{adds.length} pins offered.</b> Do the broken lines lie on the paint? Then all of
-            them would hold the middle of the ice in view to{' '}
-            <i className="est">± {lengthSaid(SURELY * (offer.offer?.reachM ?? 0), view.lengths, 2)}</i>.
+            <b className="b">{adds.length} pins offered.</b> Do the broken lines lie on the paint, out to the
+            edges of the picture? {held && <WouldHold held={held} view={view} />}
           </>
         ) : disagree.length > 0 ? (
           'Pins were found, but most of those that are here lie elsewhere: one of the two is wrong.'
@@ -100,7 +104,9 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
       )}
       {offer.offer && (
         <p className="note">
-          {endsWords(offer, view.freeze.picture)}{' '}
+          <span className={offer.isTurned && offer.offer.ends !== 'open' ? 'warm' : ''}>
+            {endsWords(offer, view.freeze.picture)}
+          </span>{' '}
           <Act isOn={offer.isTurned} onPress={offer.turn}>
             Turn the ends round
           </Act>
@@ -152,18 +158,42 @@ function Candidates({ offer, view }: { readonly offer: PinsOfferHere; readonly v
   );
 }
 
+function WouldHold({
+  held,
+  view: { lengths },
+}: {
+  readonly held: NonNullable<FreezeView['held']>;
+  readonly view: FreezeView;
+}) {
+  return (
+    <span data-testid="would-hold">
+      Then they hold the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
+      <i className="est">± {lengthSaid(held.alongM, lengths, 2)}</i> lengthways,{' '}
+      <i className="est">± {lengthNumberSaid(held.acrossM, lengths, 2)}</i> across, the worst place in view to{' '}
+      <i className="est">± {lengthNumberSaid(held.worstM, lengths, 2)}</i>.
+    </span>
+  );
+}
+
 /** How it is known which end is which, and what that makes of near and far: the map lies with the camera below its lower edge. */
 const endsWords = (
   { offer, isTurned }: PinsOfferHere,
   { widthPx, heightPx }: FreezeView['freeze']['picture'],
 ) => {
   if (!offer) return '';
-  const how = isTurned ? 'You have turned the ends round' : HOW_KNOWN[offer.ends];
+  const how = isTurned ? `You have turned the ends round${AGAINST[offer.ends] ?? ''}` : HOW_KNOWN[offer.ends];
   const fit = isTurned ? turnedFit(offer.fit) : offer.fit;
   const camera = cameraPlaceOf(fit.filmFromIce, { widthPx, heightPx });
   return camera !== null && camera.yM > 0
     ? `${how}: what is near in the picture is named far, and what is left right.`
     : `${how}: near, far, left and right are named as the camera sees them.`;
+};
+
+/** What a turn goes against, where something told the ends. */
+const AGAINST: Partial<Record<EndsKnown, string>> = {
+  refCrease: ', against the officials’ crease that was found in the picture',
+  yourPins: ', against your pins',
+  earlierPins: ', against the pictures of this film that were pinned before',
 };
 
 const HOW_KNOWN: Readonly<Record<EndsKnown, string>> = {
@@ -172,6 +202,3 @@ const HOW_KNOWN: Readonly<Record<EndsKnown, string>> = {
   refCrease: 'The officials’ crease tells which side is which',
   open: 'A sheet looks the same from both sides',
 };
-
-/** 95 %: so many standard deviations, as for every other ± here. */
-const SURELY = 1.96;
