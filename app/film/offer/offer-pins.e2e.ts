@@ -38,6 +38,8 @@ const missesPx = (page: Page): Promise<number[]> =>
     )
     .then(all => all.map(({ landmark, at }) => distance(at, truth.landmarks[landmark]!)));
 
+const plusMinus = (text: string | null): string[] => text?.match(/± [\d.]+/g) ?? [];
+
 it('offers pins that lie on their marks, writes nothing before they are accepted, and takes all of them back in one step', {
   timeout: 180_000,
 }, async () => {
@@ -57,7 +59,10 @@ it('offers pins that lie on their marks, writes nothing before they are accepted
 
     // Turned round, the same crosses have the names of the other end.
     const before = await names(page);
+    const onMap = () => page.getByTestId('map-pins-offered').getAttribute('d');
+    const mapBefore = await onMap();
     await panel.getByRole('button', { name: 'Turn the ends round' }).click();
+    expect(await onMap()).not.toBe(mapBefore);
     expect(await panel.textContent()).toMatch(/what is near in the picture is named far/);
     const turned = await names(page);
     expect(new Set([...before, ...turned]).size).toBeGreaterThan(before.length);
@@ -69,9 +74,13 @@ it('offers pins that lie on their marks, writes nothing before they are accepted
       .getByRole('button', { name: /^Leave out/ })
       .first()
       .click();
+    const before95 = plusMinus(await panel.getByTestId('would-hold').textContent());
     await panel.getByRole('button', { name: `Accept these ${count - 1}` }).click();
     await expect.poll(() => pins(page).count()).toBe(count - 1);
     await page.getByTestId('held').waitFor();
+    // What was told before is what stands now: along, across, and at the worst place in view.
+    expect(before95.length).toBe(3);
+    expect(plusMinus(await page.getByTestId('held').textContent())).toEqual(before95);
     expect(await offered(page).count()).toBe(0);
 
     // They hold the picture: a skater stands where the truth has him.
@@ -141,6 +150,8 @@ it('offers none for a picture without a sheet in it, and says why', { timeout: 1
     await page.getByRole('button', { name: /^Offer pins/ }).click();
     const none = page.getByTestId('no-pins-offered');
     await none.waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: /^Put this away/ }).waitFor();
+    expect(await none.textContent()).toMatch(/Try a frame/);
     expect(await none.textContent()).toMatch(/No pins are offered\. (No ice was found|Found: .* too little)/);
     expect(await offered(page).count()).toBe(0);
     expect(await page.locator('.offer-paint').count()).toBe(0);

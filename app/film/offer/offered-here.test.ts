@@ -1,3 +1,4 @@
+import type { Freeze } from '@icewright/book';
 import {
   filmFromIce,
   fitPinsOn,
@@ -7,8 +8,8 @@ import {
   turnedLandmark,
 } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
-import type { PinView } from '../freeze-view.ts';
-import { offeredHere, turnedFit } from './offered-here.ts';
+import { freezeViewOf, type PinView } from '../freeze-view.ts';
+import { heldWith, offeredHere, turnedFit } from './offered-here.ts';
 import { inFilmPixels, smallPicture } from './small-picture.ts';
 
 const RINK = rinkOf({ preset: '200x85ft' });
@@ -100,5 +101,33 @@ describe('a picture made smaller', () => {
       expect(filmPx.xPx).toBe(2 * drawn(landmark).xPx);
       expect(filmFromIce(fit, placeOf.get(landmark)!)!.yPx).toBeCloseTo(2 * drawn(landmark).yPx, 6);
     }
+  });
+});
+
+describe('how well an offer would hold the picture', () => {
+  const freeze = {
+    pins: {},
+    skaters: {},
+    picture: { widthPx: 1280, heightPx: 720 },
+    clickSdPx: 1,
+  } as unknown as Freeze;
+  const view = { freeze, rink: RINK, pins: [] };
+  const { adds } = offeredHere(OFFERED, FIT, false, view);
+
+  it('is what stands once the same pins are accepted, whichever way the ends are turned', () => {
+    const accepted = Object.fromEntries(
+      adds.map(({ landmark, at }, i) => [i, { landmark, at, leftOut: false }]),
+    );
+    const stands = freezeViewOf({ ...freeze, pins: accepted } as Freeze, RINK).held!;
+    expect(heldWith(adds, view)).toEqual(stands);
+    const turned = heldWith(offeredHere(OFFERED, FIT, true, view).adds, view)!;
+    expect(turned.worstM).toBeCloseTo(stands.worstM, 6);
+  });
+
+  it('tells the worst place in view too: far from pins on one side it is much worse than the middle', () => {
+    const held = heldWith(adds, view)!;
+    // From above the same pixel is the same error all over; what pins between −21 and +7 m leave open grows towards +30 m.
+    expect(held.worstM).toBeGreaterThan(2 * Math.max(held.alongM, held.acrossM));
+    expect(heldWith(adds.slice(0, 2), view)).toBeUndefined();
   });
 });
