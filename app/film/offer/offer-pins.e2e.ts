@@ -38,7 +38,7 @@ const missesPx = (page: Page): Promise<number[]> =>
     )
     .then(all => all.map(({ landmark, at }) => distance(at, truth.landmarks[landmark]!)));
 
-const plusMinus = (text: string | null): string[] => text?.match(/± [\d.]+/g) ?? [];
+const plusMinus = (text: string | null): string[] => text?.match(/± \d+\.\d+/g) ?? [];
 
 it('offers pins that lie on their marks, writes nothing before they are accepted, and takes all of them back in one step', {
   timeout: 180_000,
