@@ -18,6 +18,8 @@ describe('how do I practise that', () => {
       // It can be stopped, and says how far it is.
       await page.getByRole('button', { name: /^Stop, \d of 3/ }).click();
       await page.getByRole('button', { name: /Three ideas|Think again/ }).click();
+      // The room of all three stands from the first moment on.
+      await page.locator('.idea-coming').nth(2).waitFor();
       await page.getByRole('button', { name: 'Think again' }).waitFor({ timeout: PATIENT_MS });
       const ideas = page.locator('.idea');
       expect(await ideas.count()).toBe(3);
