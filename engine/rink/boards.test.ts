@@ -158,5 +158,7 @@ describe('the boards', () => {
       }),
     );
     expect(halfSpanAtX(boardsOf(60, 30, 8), 31)).toBe(0);
+    // At the very end, where the radius is not told to the last digit.
+    expect(halfSpanAtX(boardsOf(15, 10, 0.375015), 7.5)).toBeCloseTo(5 - 0.375015, 6);
   });
 });

@@ -87,6 +87,7 @@ export const halfSpanAtY = (boards: Boards, yM: number): number =>
 
 const halfSpan = (at: number, half: number, acrossHalf: number, radius: number): number => {
   if (at > half) return 0;
+  // At the very end rounding may put a corner’s width a last digit beyond its radius.
   const into = at - (half - radius);
-  return into <= 0 ? acrossHalf : acrossHalf - radius + Math.sqrt(radius ** 2 - into ** 2);
+  return into <= 0 ? acrossHalf : acrossHalf - radius + Math.sqrt(Math.max(0, radius ** 2 - into ** 2));
 };
