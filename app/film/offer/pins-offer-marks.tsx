@@ -31,9 +31,10 @@ export function PinsOfferMarks({
         : '',
     [drawnBy, view.rink],
   );
-  const words = useMemo(() => placedNames(adds, unit), [adds, unit]);
+  const { widthPx } = view.freeze.picture;
+  const words = useMemo(() => placedNames(adds, unit, widthPx), [adds, unit, widthPx]);
   // On a phone the names would hide the paint; there they stand in the list alone.
-  const isNamed = view.freeze.picture.widthPx / unit > LEAST_NAMED;
+  const isNamed = widthPx / unit > LEAST_NAMED;
   if (!fit) return null;
   return (
     <g className="pins-offer-marks">
@@ -72,15 +73,21 @@ export function PinsOfferMarks({
 /** Narrower than this on the screen, in marks' own pixels. */
 const LEAST_NAMED = 640;
 
-const placedNames = (adds: readonly Candidate[], unit: number) => {
-  const names = adds.map(({ landmark, at }) => ({
-    key: landmark,
-    text: landmarkShort(landmark),
-    x: at.xPx,
-    y: at.yPx - 11 * unit,
-    size: 11 * unit,
-    else: { x: at.xPx, y: at.yPx + 19 * unit },
-  }));
+const placedNames = (adds: readonly Candidate[], unit: number, widthPx: number) => {
+  const names = adds.map(({ landmark, at }) => {
+    const text = landmarkShort(landmark);
+    // Half of it, as wide as such letters run: no name is cut off by the picture's edge.
+    const half = 0.26 * 11 * unit * text.length;
+    const x = Math.max(half, Math.min(widthPx - half, at.xPx));
+    return {
+      key: landmark,
+      text,
+      x,
+      y: at.yPx - 11 * unit,
+      size: 11 * unit,
+      else: { x, y: at.yPx + 19 * unit },
+    };
+  });
   const crosses = adds.map(({ at }) => ({ x: at.xPx, y: at.yPx, r: 8 * unit }));
   const places = wordPlaces(names, crosses, []);
   return new Map(names.map(name => [name.key, { ...name, ...places.get(name.key) }]));
