@@ -83,7 +83,7 @@ export const AT_NET: Row = estimateRow(
 );
 
 const DRAWN_DRESSES =
-  'our choice, on four drawn films: of those lettered 98 % and more wear what most of their letter wear';
+  'our choice, on four drawn films: set on those films themselves: of those lettered 96 % and more wear what most of their letter wear';
 
 export const MOST_DRESSES: Row = estimateRow(
   'most dresses that people found are parted by',
