@@ -16,7 +16,11 @@ const picture = async (page: Page) =>
 /** What is drawn once it is drawn no more: a press is seen a picture or two later. */
 const pictureAtRest = async (page: Page) => {
   let [before, now] = ['', await picture(page)];
-  while (now !== before) [before, now] = [now, await picture(page)];
+  while (now !== before) {
+    // On a busy machine two looks may fall before the next picture is drawn.
+    await page.waitForTimeout(400);
+    [before, now] = [now, await picture(page)];
+  }
   return now;
 };
 
