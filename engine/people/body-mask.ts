@@ -6,6 +6,17 @@ import { type Box, fillHoles } from './fill-holes.ts';
 import { type LookedThrough, lookThrough } from './look-through.ts';
 import { ICE, NOT_ICE } from './not-ice.ts';
 import { paleClothIn } from './pale-cloth.ts';
+import {
+  FOUND_HALF_WIDTH,
+  MASK_CORE_TOP,
+  MASK_FOLD,
+  MASK_LEGS,
+  MASK_REACH,
+  MASK_STICK,
+  MASK_TOP,
+  MASK_TRUNK,
+  MASK_UNDER,
+} from './people-rows.ts';
 import type { StandingBody, Stature } from './standing-bodies.ts';
 
 /**
@@ -38,14 +49,18 @@ const fillBody = (
 ): void => {
   const box = (asideM: number, abovePx: number, belowPx: number): Box =>
     boxOf(widthPx, heightPx, footX, lowestY, asideM * acrossPx, [abovePx, belowPx]);
-  const reach = box(REACH_M, TOP_M * upPx, -UNDER_M * upPx - STICK_M * awayPx);
-  const core = box(CORE_M, CORE_TOP_M * upPx, 0);
-  const trunk = box(TRUNK_M, TOP_M * upPx, LEGS_M * upPx);
+  const reach = box(
+    MASK_REACH.value,
+    MASK_TOP.value * upPx,
+    -MASK_UNDER.value * upPx - MASK_STICK.value * awayPx,
+  );
+  const core = box(FOUND_HALF_WIDTH.value, MASK_CORE_TOP.value * upPx, 0);
+  const trunk = box(MASK_TRUNK.value, MASK_TOP.value * upPx, MASK_LEGS.value * upPx);
   const isSure = (x: number, y: number): boolean => {
     const at = y * widthPx + x;
     return mask[at] === NOT_ICE || weights[at]! > 0;
   };
-  const foldPx = Math.ceil(FOLD_M * upPx);
+  const foldPx = Math.ceil(MASK_FOLD.value * upPx);
   const isNearSure = (x: number, y: number): boolean => {
     const near = boxOf(widthPx, heightPx, x, y, foldPx, [foldPx, -foldPx]);
     for (let v = near.top; v < near.bottom; v++)
@@ -74,18 +89,6 @@ const fillBody = (
   }
   fillHoles(bodies, widthPx, trunk);
 };
-
-/** Metres: a stick lies in front of a skater, also towards the camera; a helmet is as high as somebody tall on skates, and a little higher where he leans away. */
-const REACH_M = 1.8;
-const STICK_M = 0.9;
-const TOP_M = 2.3;
-const TRUNK_M = 0.6;
-const LEGS_M = 0.55;
-/** As far as a helmet is high, white goes on without a fold, a number or an edge that is surely no ice. */
-const FOLD_M = 0.26;
-const UNDER_M = 0.15;
-const CORE_M = 0.24;
-const CORE_TOP_M = 1.5;
 
 const boxOf = (
   widthPx: number,

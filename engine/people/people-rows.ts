@@ -116,3 +116,67 @@ export const DRESS_KNOWN: Row = estimateRow(
   [0.06, 0.14],
   'our choice: as far as two dresses lie apart that are not one',
 );
+
+export const MASK_REACH: Row = estimateRow(
+  'how far to each side of a skater’s feet arms and stick are still his, where marks lie under him',
+  1.8,
+  'm',
+  [1.2, 2.4],
+  'our choice: an arm and a stick',
+);
+
+export const MASK_STICK: Row = estimateRow(
+  'how far towards the camera his stick may lie, where marks lie under him',
+  0.9,
+  'm',
+  [0.5, 1.5],
+  'our choice: a stick in front of the skates',
+);
+
+export const MASK_TOP: Row = estimateRow(
+  'how high above his lowest point a skater may reach, where marks lie under him',
+  2.3,
+  'm',
+  [1.9, 2.5],
+  'our choice: somebody tall, on skates with a helmet, who leans away',
+);
+
+export const MASK_TRUNK: Row = estimateRow(
+  'how far to each side of his feet white cloth before white ice is his',
+  0.6,
+  'm',
+  [0.4, 0.9],
+  'our choice: trunk and bent arms',
+);
+
+export const MASK_LEGS: Row = estimateRow(
+  'how high above the ice white cloth is looked for: below it is ice in shadow as likely',
+  0.55,
+  'm',
+  [0.3, 0.9],
+  'our choice: to the knees',
+);
+
+export const MASK_FOLD: Row = estimateRow(
+  'how far white cloth goes on without a fold, a number or an edge that is surely no ice',
+  0.26,
+  'm',
+  [0.15, 0.4],
+  'our choice: as far as a helmet is high',
+);
+
+export const MASK_UNDER: Row = estimateRow(
+  'how far under his lowest point a skate may reach',
+  0.15,
+  'm',
+  [0.05, 0.3],
+  'our choice: half a skate, and what the tie leaves open',
+);
+
+export const MASK_CORE_TOP: Row = estimateRow(
+  'how high that begins',
+  1.5,
+  'm',
+  [1, 1.9],
+  'our choice: about the height of a body that is looked for',
+);

@@ -2,9 +2,9 @@ import { cameraPlaceOf, type EndsKnown } from '@icewright/engine';
 import { useMemo } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { lengthNumberSaid, lengthSaid, numberSaid } from '../../parts/figures.ts';
-import { useKeys } from '../../shell/keys.ts';
 import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { LookAct } from '../look-act.tsx';
 import { heldWith, turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
 import './pins-offer.css';
@@ -18,28 +18,19 @@ export function PinsOfferAct({
   readonly isFrozen: boolean;
 }) {
   const notNow = isFrozen ? undefined : "go back to the freeze's own picture first";
-  useKeys([
-    {
-      keys: 'Shift+p',
-      says: 'offer pins for the freeze',
-      act: () => notNow === undefined && offer.toggle(),
-    },
-  ]);
-  const says = {
-    none: 'Offer pins',
-    looking: 'Looking: stop',
-    looked: offer.refused === undefined ? 'Put the pins offered away' : 'Put this away',
-  }[offer.state];
   return (
-    <Act
+    <LookAct
       name="offer-pins"
+      keys="Shift+p"
+      sign="⇧P"
+      says="offer pins for the freeze"
       notNow={notNow}
-      working={offer.state === 'looking'}
-      isOn={offer.state !== 'none'}
-      onPress={offer.toggle}
-    >
-      {says} <kbd>⇧P</kbd>
-    </Act>
+      offer={offer}
+      words={{
+        none: 'Offer pins',
+        looked: offer.refused === undefined ? 'Put the pins offered away' : 'Put this away',
+      }}
+    />
   );
 }
 

@@ -1,7 +1,7 @@
 import { Act } from '../../parts/act.tsx';
-import { useKeys } from '../../shell/keys.ts';
 import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { LookAct } from '../look-act.tsx';
 import { groupsOf, letterOf, type OfferedGroup } from './offered-people.ts';
 import type { PeopleOffer } from './use-people-offer.ts';
 import './offer.css';
@@ -21,28 +21,16 @@ export function OfferAct({
       ? undefined
       : "go back to the freeze's own picture first"
     : 'the pins must hold the picture first';
-  useKeys([
-    {
-      keys: 'Shift+e',
-      says: 'offer the people of the freeze',
-      act: () => notNow === undefined && offer.toggle(),
-    },
-  ]);
   return (
-    <Act
+    <LookAct
       name="offer-people"
+      keys="Shift+e"
+      sign="⇧E"
+      says="offer the people of the freeze"
       notNow={notNow}
-      working={offer.state === 'looking'}
-      isOn={offer.state !== 'none'}
-      onPress={offer.toggle}
-    >
-      {offer.state === 'looking'
-        ? 'Looking: stop'
-        : offer.state === 'looked'
-          ? 'Put the offer away'
-          : 'Offer people'}{' '}
-      <kbd>⇧E</kbd>
-    </Act>
+      offer={offer}
+      words={{ none: 'Offer people', looked: 'Put the offer away' }}
+    />
   );
 }
 

@@ -31,15 +31,7 @@ it.skipIf(!hasReelTools)(
   { timeout: 180_000 },
   () =>
     withPage(app, 'meeting reel', async page => {
-      await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
-      await page.goto(`${app.url}/film/meeting/meeting-together`);
-      await cutShort(page, 2, FIRST);
-      await cutShort(page, 3, SECOND);
-      await page.getByRole('button', { name: 'Make a reel', exact: true }).click();
-      const panel = page.getByRole('region', { name: 'A reel' });
-      const rows = panel.locator('li');
-      await expect.poll(() => rows.count()).toBe(4);
-      for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
+      const { panel, rows } = await reelOfTwo(page, app.url);
       await rows.nth(2).getByRole('combobox').selectOption({ label: 'half speed' });
       await expect
         .poll(() =>
@@ -119,15 +111,7 @@ describe.skipIf(!hasReelTools)('sound at two rates', () => {
     { timeout: 180_000 },
     () =>
       withPage(withTones, 'reel of two rates', async page => {
-        await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
-        await page.goto(`${withTones.url}/film/meeting/meeting-together`);
-        await cutShort(page, 2, FIRST);
-        await cutShort(page, 3, SECOND);
-        await page.getByRole('button', { name: 'Make a reel', exact: true }).click();
-        const panel = page.getByRole('region', { name: 'A reel' });
-        const rows = panel.locator('li');
-        await expect.poll(() => rows.count()).toBe(4);
-        for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
+        const { panel, rows } = await reelOfTwo(page, withTones.url);
         await panel.getByLabel('a title before each').uncheck();
         for (const order of [
           [1_000, 600],
@@ -163,6 +147,20 @@ describe.skipIf(!hasReelTools)('sound at two rates', () => {
 });
 
 /** Leaves of an item the picture where it stands and thirty after it. */
+/** The reel of the meeting in whose list only the third and the fourth moment are kept, both cut short. */
+const reelOfTwo = async (page: Page, url: string) => {
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
+  await page.goto(`${url}/film/meeting/meeting-together`);
+  await cutShort(page, 2, FIRST);
+  await cutShort(page, 3, SECOND);
+  await page.getByRole('button', { name: 'Make a reel', exact: true }).click();
+  const panel = page.getByRole('region', { name: 'A reel' });
+  const rows = panel.locator('li');
+  await expect.poll(() => rows.count()).toBe(4);
+  for (const nth of [0, 1]) await rows.nth(nth).getByRole('checkbox').uncheck();
+  return { panel, rows };
+};
+
 const cutShort = async (page: Page, nth: number, standsAt: number): Promise<void> => {
   await page.locator('.item-head').nth(nth).click();
   await shownFrame(page, standsAt);
