@@ -1,7 +1,8 @@
 import { Act } from '../parts/act.tsx';
-import { lengthNumberSaid, lengthSaid, numberSaid } from '../parts/figures.ts';
+import { lengthSaid, numberSaid } from '../parts/figures.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
+import { HeldWords } from './held-words.tsx';
 import { LandmarkChoice, LandmarkSelect } from './landmark-choice.tsx';
 import { PinsOfferAct, PinsOfferPanel } from './offer/pins-offer-panel.tsx';
 import type { PinsOfferHere } from './offer/use-pins-offer.ts';
@@ -34,10 +35,7 @@ export function PinsList({
             {view.isCarried
               ? `carried from frame ${view.freeze.carried?.from.join(' and ')}, they hold`
               : `${counted} of them hold`}{' '}
-            the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
-            <b className="b q2">± {lengthSaid(held.alongM, view.lengths, 2)}</b> lengthways,{' '}
-            <b className="b q2">± {lengthNumberSaid(held.acrossM, view.lengths, 2)}</b> across, the worst
-            place in view to <b className="b q2">± {lengthNumberSaid(held.worstM, view.lengths, 2)}</b>
+            <HeldWords held={held} lengths={view.lengths} />
           </span>
         )}
       </h2>

@@ -1,9 +1,10 @@
 import { cameraPlaceOf, type EndsKnown } from '@icewright/engine';
 import { useMemo } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { lengthNumberSaid, lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { numberSaid } from '../../parts/figures.ts';
 import { focusNext } from '../focus-next.ts';
 import type { FreezeView } from '../freeze-view.ts';
+import { HeldWords } from '../held-words.tsx';
 import { LookAct } from '../look-act.tsx';
 import { heldWith, turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
@@ -158,10 +159,7 @@ function WouldHold({
 }) {
   return (
     <span data-testid="would-hold">
-      Then they hold the {held.where === 'puck' ? 'puck' : "picture's middle"} to{' '}
-      <i className="est">± {lengthSaid(held.alongM, lengths, 2)}</i> lengthways,{' '}
-      <i className="est">± {lengthNumberSaid(held.acrossM, lengths, 2)}</i> across, the worst place in view to{' '}
-      <i className="est">± {lengthNumberSaid(held.worstM, lengths, 2)}</i>.
+      Then they hold <HeldWords held={held} lengths={lengths} isOffered />.
     </span>
   );
 }
