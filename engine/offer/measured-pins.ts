@@ -45,7 +45,7 @@ export const measuredPins = (
   return spreadPins(withoutStrays(rink, pins), MOST_OFFERED.value);
 };
 
-const ENDS_BY_WHAT_STANDS = /\.boards[+-]?[xy]?$|\.boards[+-]|goalPost|^goalLine|^trapezoid.*\.boards$/;
+const ENDS_BY_WHAT_STANDS = /\.boards(?!Side)|goalPost|^goalLine/;
 
 /** Without the one that lies farthest from the fit of all, as long as it is far from it. */
 const withoutStrays = (rink: Rink, pins: readonly OfferedPin[]): OfferedPin[] => {
