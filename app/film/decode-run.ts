@@ -1,5 +1,6 @@
 import type { EncodedPacket } from 'mediabunny';
-import { frameBeginningAt, timeOfFrame } from './frame-index.ts';
+import { frameBeginningAt } from './frame-index.ts';
+import { keyBefore } from './key-before.ts';
 import type { OpenFilm } from './open-film.ts';
 import { isSkippable, lengthSizeOf } from './skippable.ts';
 
@@ -41,7 +42,7 @@ export class DecodeRun {
     this.end(this.isEmptied && !this.broken && this.decoder?.state === 'configured');
     const { packets, index } = this.film;
     const place =
-      (await this.keyBefore(frameIndex)) ?? (await packets.getFirstPacket({ metadataOnly: true }));
+      (await keyBefore(this.film, frameIndex)) ?? (await packets.getFirstPacket({ metadataOnly: true }));
     const key = place && (await packets.getPacket(place.timestamp));
     if (!key || key.timestamp !== place.timestamp)
       throw new Error('the bytes of the key picture are missing');
@@ -56,7 +57,7 @@ export class DecodeRun {
     const ahead = frameIndex - this.lastOut;
     if (!this.isRunning || ahead <= 0) return false;
     if (ahead < NEAR_FRAMES) return true;
-    const key = await this.keyBefore(frameIndex);
+    const key = await keyBefore(this.film, frameIndex);
     return key !== null && frameBeginningAt(this.film.index, key.timestamp) <= this.lastOut;
   }
 
@@ -114,11 +115,6 @@ export class DecodeRun {
     this.wake();
   }
 
-  keyBefore(frameIndex: number): Promise<EncodedPacket | null> {
-    const timeS = timeOfFrame(this.film.index, frameIndex) + EPSILON_S;
-    return this.film.packets.getKeyPacket(timeS, { metadataOnly: true });
-  }
-
   private newDecoder(): VideoDecoder {
     const decoder = new VideoDecoder({
       output: frame => {
@@ -164,4 +160,3 @@ const NEAR_FRAMES = 12;
 /** Compressed packets wait in the decoder, where they cost next to nothing; each wait for it costs a turn of the page. */
 const QUEUE_MOST = 40;
 const BREATH_MS = 20;
-const EPSILON_S = 1e-6;

@@ -1,8 +1,9 @@
-import { DecodeRun } from './decode-run.ts';
 import { nearestFrame } from './frame-index.ts';
+import { keyBefore } from './key-before.ts';
 import type { OpenFilm } from './open-film.ts';
 import { type FilmPicture, ownPictureOf } from './own-picture.ts';
 import { PictureCache, pictureCountFor } from './picture-cache.ts';
+import { TwoRuns } from './two-runs.ts';
 
 /** The exact picture of one frame as coded (not yet turned), or why there is none. */
 export type FrameAnswer =
@@ -18,7 +19,7 @@ export type FrameAnswer =
 export class FrameReader {
   private readonly cache: PictureCache;
   private readonly window: number;
-  private readonly run: DecodeRun;
+  private readonly runs: TwoRuns;
   private readonly gone = new Map<number, 'damaged' | 'missing'>();
   private wanted = -1;
   private ticket = 0;
@@ -37,7 +38,7 @@ export class FrameReader {
     const count = pictureCountFor(film.config.codedWidth ?? 1920, film.config.codedHeight ?? 1080);
     this.cache = new PictureCache(count);
     this.window = Math.floor(count * 0.7);
-    this.run = new DecodeRun(film, (at, frame, isFirst) => this.take(at, frame, isFirst));
+    this.runs = new TwoRuns(film, (at, frame, isFirst) => this.take(at, frame, isFirst));
   }
 
   /** The picture at once when it is at hand. */
@@ -71,12 +72,12 @@ export class FrameReader {
   callOff(): void {
     this.ticket++;
     this.asked = -1;
-    this.run.stop();
+    this.runs.stop();
   }
 
   close(): void {
     this.ticket++;
-    this.run.stop();
+    this.runs.stop();
     this.cache.clear();
   }
 
@@ -136,14 +137,15 @@ export class FrameReader {
       goesBack && target < from ? target : Math.min(from + AHEAD_FRAMES, this.film.index.frameCount - 1);
     this.keepBack = this.window;
     this.isFilling = true;
+    const run = this.runs.goingOn;
     try {
-      if (target < from || !(await this.run.canReach(until))) await this.run.startAt(Math.max(0, target));
+      if (target < from || !(await run.canReach(until))) await run.startAt(Math.max(0, target));
       let isFed = false;
-      while (isOfUse() && !this.run.broken && !this.cache.has(until)) {
-        const fed = await this.run.feed(from - this.keepBack, isFed ? 0 : undefined);
+      while (isOfUse() && !run.broken && !this.cache.has(until)) {
+        const fed = await run.feed(from - this.keepBack, isFed ? 0 : undefined);
         isFed ||= fed === until;
         if (fed !== undefined) continue;
-        await this.run.drain();
+        await run.drain();
         break;
       }
     } finally {
@@ -167,7 +169,7 @@ export class FrameReader {
     ticket: number,
     isSecond: boolean,
   ): Promise<'damaged' | 'missing' | undefined> {
-    const { run } = this;
+    const run = await this.runs.runTo(frameIndex, this.isJump);
     const isDone = () => this.cache.has(frameIndex) || ticket !== this.ticket;
     try {
       const isAnew = isSecond || !(await run.canReach(frameIndex));
@@ -182,6 +184,7 @@ export class FrameReader {
         await run.drain();
         return isDone() ? undefined : lastFed < frameIndex ? 'missing' : 'damaged';
       }
+      this.runs.settle(run);
       return isDone() ? undefined : 'damaged';
     } catch {
       const decodeFailed = run.broken;
@@ -201,7 +204,7 @@ export class FrameReader {
 
   /** What stops one frame stops all that follow it up to the next key picture; none of them is tried again. */
   private async markGone(frameIndex: number, trouble: 'damaged' | 'missing'): Promise<void> {
-    const here = await this.run.keyBefore(frameIndex);
+    const here = await keyBefore(this.film, frameIndex);
     const next = here && (await this.film.packets.getNextKeyPacket(here, { metadataOnly: true }));
     const { index } = this.film;
     const until = next ? nearestFrame(index, next.timestamp) : index.frameCount;

@@ -52,7 +52,9 @@ export const openFilm = async (
   const { ALL_FORMATS, BlobSource, EncodedPacketSink, Input, UrlSource } = await import('mediabunny');
   const input = new Input({
     formats: ALL_FORMATS,
-    source: 'file' in source ? new BlobSource(source.file) : new UrlSource(source.url),
+    // Whole pieces come sooner after a jump than a stream that is begun anew there.
+    source:
+      'file' in source ? new BlobSource(source.file, { useStreamReader: false }) : new UrlSource(source.url),
   });
   let kept = false;
   try {
