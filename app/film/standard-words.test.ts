@@ -36,11 +36,8 @@ describe('a standard on a freeze, in words', () => {
   });
 
   it.each([
-    ['levelWith', 'us', 'C has the puck, which is ours here'],
     ['goalSide', 'us', 'C has the puck, which is ours here'],
-    ['upWith', 'them', 'C has the puck, which is theirs here'],
-    ['levelWith', 'them', undefined],
-    ['upWith', 'us', undefined],
+    ['goalSide', 'them', undefined],
     ['within', 'us', undefined],
   ] as const)('%s with a puck of %s: says that it was not asked whose it is', (kind, side, said) => {
     const ice = { scene: { skaters: [{ id: 'c', side }], puck: { carrierId: 'c' } } };

@@ -47,16 +47,12 @@ export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeV
   return `${words}; ${wantedWords(standard, view.lengths)}.${tail}${possessionWords(standard, view)}`;
 };
 
-/**
- * A standard asks for places alone. Coming back while the puck is ours, and joining the rush while it is theirs, is then answered all the
- * same: that it was not asked whose puck it is must be said there.
- */
+/** To be goal side is asked of some habits with our puck and of others with theirs: that it was not asked whose it is must be said. */
 const possessionWords = ({ kind }: Standard, view: FreezeView): string => {
   const scene = view.ice?.scene;
   const carrier = scene?.skaters.find(({ id }) => id === scene.puck?.carrierId);
-  if (carrier === undefined || kind === 'numbers' || kind === 'within') return '';
-  if (carrier.side !== (kind === 'upWith' ? 'them' : 'us')) return '';
-  return ` Judged by places alone: ${nameOf(view, carrier.id)} has the puck, which is ${carrier.side === 'us' ? 'ours' : 'theirs'} here; does the habit speak of such a picture?`;
+  if (kind !== 'goalSide' || carrier?.side !== 'us') return '';
+  return ` Judged by places alone: ${nameOf(view, carrier.id)} has the puck, which is ours here; does the habit speak of such a picture?`;
 };
 
 export const ANSWER = { yes: 'Yes', no: 'No', cannotTell: 'Cannot tell' } as const;
@@ -70,6 +66,8 @@ const REASON: Record<JudgeReason, string> = {
   noCarrier: 'it is not said who has the puck.',
   nobodyOfThem: 'none of them has been placed.',
   notEveryonePlaced: 'not everybody on the ice has been placed.',
+  puckIsOurs: 'coming back is asked while the puck is theirs; here it is ours.',
+  puckIsTheirs: 'joining the rush is asked while the puck is ours; here it is theirs.',
 };
 
 const WHO: Record<Exclude<Standard, { kind: 'numbers' }>['who'], string> = {

@@ -18,6 +18,8 @@ const WHY_SAID: Readonly<Record<JudgeReason, string>> = {
   noCarrier: 'Nobody has the puck in this freeze.',
   nobodyOfThem: 'None of them is placed.',
   notEveryonePlaced: 'Somebody who matters may be out of the picture.',
+  puckIsOurs: 'Coming back is asked while the puck is theirs; here it is ours.',
+  puckIsTheirs: 'Joining the rush is asked while the puck is ours; here it is theirs.',
 };
 
 /** Times the habit could have been done: counted, then each with its way back to the film. */

@@ -37,10 +37,11 @@ export const judgePlaces = (scene: FrozenScene, standard: PlaceStandard): Judgem
         sign * (a.reading.value - b.reading.value),
     );
   const { verdict: deciding } = ordered[0]!;
+  const notMeant = wrongHands(scene, standard);
   return {
     ...base,
-    answer,
-    why: why === 'straddles' ? deciding.why : why,
+    answer: notMeant === null ? answer : 'cannotTell',
+    why: notMeant ?? (why === 'straddles' ? deciding.why : why),
     who: ordered.map(({ place }) => idOf(scene, place)),
     whom: deciding.whom,
     reading: deciding.reading,
@@ -52,6 +53,18 @@ const whatLacks = (scene: FrozenScene, whom: Whom): JudgeReason | null => {
   if (whom === 'carrier' && carrierIndex(scene) < 0) return scene.puck === undefined ? 'noPuck' : 'noCarrier';
   if ((whom === 'nearestOfThem' || whom === 'lastOfThem') && theirsOf(scene).length === 0)
     return 'nobodyOfThem';
+  return null;
+};
+
+/**
+ * Coming back is asked while they have the puck, joining the rush while we have it; of our carrier anything may be asked. Where it is not said who has it, the standard is
+ * judged: the person who froze the picture chose it for the habit.
+ */
+const wrongHands = (scene: FrozenScene, { kind, who }: PlaceStandard): JudgeReason | null => {
+  if (who === 'puckCarrier') return null;
+  const side = scene.skaters[carrierIndex(scene)]?.side;
+  if (kind === 'levelWith' && side === 'us') return 'puckIsOurs';
+  if (kind === 'upWith' && side === 'them') return 'puckIsTheirs';
   return null;
 };
 

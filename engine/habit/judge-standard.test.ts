@@ -83,6 +83,37 @@ describe('level with the puck, coming back', () => {
   });
 });
 
+describe('whose the puck is', () => {
+  const us = [at('F1', 4, 4), at('D1', 1, 5), at('F2', 20, -6), at('F3', 22, 8), at('D2', -9)];
+  const them = [at('F1', 5, -3, 'q')];
+  const withPuckOf = (carrierId?: string) =>
+    sceneOf({ us, them, puck: { xM: 5, yM: -3, ...(carrierId === undefined ? {} : { carrierId }) } });
+
+  it('coming back is asked while it is theirs or nobody has it, joining the rush while it is ours or nobody has it', () => {
+    const back = (carrierId?: string) => judgeStandard(withPuckOf(carrierId), level);
+    expect(back('q')).toMatchObject({ answer: 'yes', why: 'clear' });
+    expect(back()).toMatchObject({ answer: 'yes', why: 'clear' });
+    expect(back('F2')).toMatchObject({ answer: 'cannotTell', why: 'puckIsOurs', who: ['F1'] });
+    const rush = standardOf('upWith', 'nearestDefender', 'puck', 5);
+    const joins = (carrierId?: string) => judgeStandard(withPuckOf(carrierId), rush);
+    expect(joins('F1')).toMatchObject({ answer: 'yes', why: 'clear' });
+    expect(joins()).toMatchObject({ answer: 'yes', why: 'clear' });
+    expect(joins('q')).toMatchObject({ answer: 'cannotTell', why: 'puckIsTheirs' });
+  });
+
+  it('what is measured is the same whoever has it, and other standards do not ask', () => {
+    expect(judgeStandard(withPuckOf('F2'), level).reading).toEqual(
+      judgeStandard(withPuckOf('q'), level).reading,
+    );
+    for (const kind of ['within', 'goalSide'] as const) {
+      const standard = standardOf(kind, 'firstForwardBack', 'puck', 9);
+      expect(judgeStandard(withPuckOf('F2'), standard)).toEqual(judgeStandard(withPuckOf('q'), standard));
+    }
+    const carrier = standardOf('levelWith', 'puckCarrier', 'lastOfThem', 1);
+    expect(judgeStandard(withPuckOf('F1'), carrier).why).toBe('clear');
+  });
+});
+
 describe('up with the puck, joining the rush', () => {
   const upWith = standardOf('upWith', 'nearestDefender', 'puck', 1);
 

@@ -10,11 +10,14 @@ export const JUDGE_REASONS = [
   'noCarrier',
   'nobodyOfThem',
   'notEveryonePlaced',
+  'puckIsOurs',
+  'puckIsTheirs',
 ] as const;
 
 /**
  * Why the answer is what it is. `clear`: the ± is on one side of the threshold. `straddles`: it is on both.
- * `whoIsUnsure`: two may be the one the standard speaks of, and they differ. The others: what the picture lacks.
+ * `whoIsUnsure`: two may be the one the standard speaks of, and they differ. `puckIsOurs`, `puckIsTheirs`: the standard does not
+ * speak of a picture in which that side has it. The others: what the picture lacks.
  */
 export type JudgeReason = (typeof JUDGE_REASONS)[number];
 
