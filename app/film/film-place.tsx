@@ -11,6 +11,7 @@ import './moments/moments.css';
 import './moments/moments-more.css';
 import './live/live.css';
 import './film-narrow.css';
+import './picture-stands.css';
 import './freeze-marks.css';
 import './ice-map.css';
 import './freeze-margin.css';

@@ -1,6 +1,6 @@
 import type { Game, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type CSSProperties, type ReactNode, useEffect, useMemo, useState } from 'react';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useCarried } from './carry/use-carried.tsx';
 import { KeptReady } from './copies/kept-ready.tsx';
@@ -35,6 +35,7 @@ import { countsWords, gameTitleWords } from './room-words.ts';
 import { useFollowed } from './track/use-followed.tsx';
 import { useOpenFreeze } from './use-open-freeze.ts';
 import { usePlayerPart } from './use-player.ts';
+import { useHeight } from './use-width.ts';
 
 /** The film room: picture, clock and pulse, moments; beside them the freeze that is open. */
 export function FilmRoom({
@@ -151,6 +152,8 @@ export function FilmRoom({
   });
 
   const isNarrow = useIsNarrow(1100);
+  const [stands, setStands] = useState<HTMLElement | null>(null);
+  const highPx = useHeight(stands);
   const habit = moment?.habit ?? freeze?.habit;
   return (
     <>
@@ -162,8 +165,11 @@ export function FilmRoom({
         />,
       )}
       <div className="film-above">{above}</div>
-      <main className="film-room">
-        <div className="film-left">
+      <main
+        className={desk ? 'film-room with-picture with-freeze' : 'film-room with-picture'}
+        style={highPx > 0 ? ({ '--picture-high': `${highPx}px` } as CSSProperties) : undefined}
+      >
+        <div className="film-stands" ref={setStands}>
           <Picture
             player={player}
             says={`The film at ${gameTitleWords(game)}`}
@@ -186,6 +192,8 @@ export function FilmRoom({
               )
             }
           </Picture>
+        </div>
+        <div className="film-left">
           {isNarrow && isFrozen && desk && view && desk.tool.kind === 'pin' && (
             <div className="pins-near">
               <LandmarkChoice desk={desk} view={view} />
