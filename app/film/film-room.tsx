@@ -117,7 +117,7 @@ export function FilmRoom({
     partId,
     clock: {
       now: () => ({ frameIndex: player.now().frameIndex, timeS: player.timeS }),
-      endS: player.film.durationS,
+      within: one => ({ ...one, toS: Math.min(one.toS, player.film.durationS) }),
     },
     frozen,
     rests: isSecond,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockEndS, clockSecondsAt, openBreaks, standsOf, watchSecondsOf } from './live-breaks.ts';
+import { clockSecondsAt, openBreaks, standsOf, watchSecondsOf, withinBreaks } from './live-breaks.ts';
 
 const START = Date.parse('2026-11-28T18:00:00Z');
 const at = (s: number) => new Date(START + 1000 * s).toISOString();
@@ -23,11 +23,48 @@ describe('a live clock that is stopped in the breaks', () => {
     expect(openBreaks(partOf([10, 20], [30]))).toEqual(['b1']);
   });
 
-  it('ends at the break while it is stopped, and without end while it runs', () => {
-    const end = (part: never) => clockEndS(part, START);
-    expect(end(partOf([1200]))).toBe(1200);
-    expect(end(partOf([1200, 2100], [2400]))).toBe(1500);
-    expect(end(partOf([1200, 2100]))).toBe(Number.POSITIVE_INFINITY);
+  it('keeps the seconds of a moment on its own side of every break', () => {
+    const within = (part: never, filmTimeS: number, fromS: number, toS: number) => {
+      const cut = withinBreaks(part, START, { filmTimeS, fromS, toS });
+      return [cut.fromS, cut.toS];
+    };
+    // Marked a second before the break: the six seconds after it end where the clock was stopped.
+    expect(within(partOf([1200, 2100]), 1199, 1195, 1205)).toEqual([1195, 1200]);
+    // Marked while it stands, and two seconds after it went on.
+    expect(within(partOf([1200]), 1200, 1196, 1206)).toEqual([1196, 1200]);
+    expect(within(partOf([1200, 2100]), 1202, 1198, 1208)).toEqual([1200, 1208]);
+    // The second break comes at 1500 of the clock; while it runs nothing is cut.
+    expect(within(partOf([1200, 2100], [2400]), 1499, 1190, 1600)).toEqual([1200, 1500]);
+    expect(within(partOf(), 600, 590, 610)).toEqual([590, 610]);
+    // A moment that was not given seconds gets none.
+    expect(withinBreaks(partOf([1200]), START, { filmTimeS: 1199 })).toEqual({ filmTimeS: 1199 });
+  });
+
+  it('never cuts a moment away from its own picture, nor lets it span a break', () => {
+    const time = fc.integer({ min: 0, max: 9000 });
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(time, time), { maxLength: 5 }),
+        time,
+        fc.nat(60),
+        fc.nat(60),
+        (breaks, s, beforeS, afterS) => {
+          const part = partOf(...breaks);
+          const filmTimeS = clock(part, s);
+          const cut = withinBreaks(part, START, {
+            filmTimeS,
+            fromS: Math.max(0, filmTimeS - beforeS),
+            toS: filmTimeS + afterS,
+          });
+          expect(cut.fromS).toBeLessThanOrEqual(filmTimeS);
+          expect(cut.toS).toBeGreaterThanOrEqual(filmTimeS);
+          for (const { fromMs } of standsOf(part)) {
+            const stopS = clockSecondsAt(part, START, fromMs);
+            expect(cut.fromS < stopS && stopS < cut.toS).toBe(false);
+          }
+        },
+      ),
+    );
   });
 
   it('counts a break once that two people stopped it for', () => {

@@ -1,6 +1,5 @@
-import { type FilmPart, newId } from '@icewright/book';
+import type { FilmPart, Moment } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { edit, endStep } from '../../shell/book.ts';
 
 type Breaks = NonNullable<FilmPart['breaks']>;
 
@@ -40,11 +39,6 @@ export const clockSecondsAt = (part: Pick<FilmPart, 'breaks'>, startMs: number, 
   return Math.max(0, (atMs - startMs - stoodMs) / 1000);
 };
 
-/** The last second the clock shows, seconds: where it stands in a break; without end while it runs. */
-export const clockEndS = (part: Pick<FilmPart, 'breaks'>, startMs: number): number =>
-  openBreaks(part).length === 0 ? Number.POSITIVE_INFINITY : clockSecondsAt(part, startMs, FAR_MS);
-const FAR_MS = Number.MAX_SAFE_INTEGER;
-
 /** Seconds by the watch from the start until the clock first showed this. */
 export const watchSecondsOf = (part: Pick<FilmPart, 'breaks'>, startMs: number, clockS: number): number => {
   let watchMs = startMs + 1000 * clockS;
@@ -56,21 +50,24 @@ export const watchSecondsOf = (part: Pick<FilmPart, 'breaks'>, startMs: number, 
   return (watchMs - startMs) / 1000;
 };
 
-export function stopClock(gameId: string, filmId: string, part: Pick<FilmPart, 'breaks'>): void {
-  const id = newId<'break'>();
-  const one = { stoppedAt: new Date().toISOString() };
-  endStep(gameId);
-  if (part.breaks) edit(gameId).set(['films', filmId, 'breaks', id], one);
-  else edit(gameId).set(['films', filmId, 'breaks'], { [id]: one });
-  endStep(gameId);
-}
+/**
+ * A moment's seconds without those of another period: it ends at the latest where the clock was next stopped after it, and begins at the
+ * earliest where it was last stopped before. What is marked while the clock stands belongs before the break.
+ */
+export const withinBreaks = <M extends Seconds>(
+  part: Pick<FilmPart, 'breaks'>,
+  startMs: number,
+  moment: M,
+): M => {
+  const { filmTimeS, fromS, toS } = moment;
+  const stopsS = standsOf(part).map(({ fromMs }) => clockSecondsAt(part, startMs, fromMs));
+  const nextS = stopsS.find(stopS => stopS >= filmTimeS) ?? Number.POSITIVE_INFINITY;
+  const lastS = stopsS.findLast(stopS => stopS < filmTimeS) ?? 0;
+  return {
+    ...moment,
+    ...(fromS === undefined ? {} : { fromS: Math.max(fromS, lastS) }),
+    ...(toS === undefined ? {} : { toS: Math.min(toS, nextS) }),
+  };
+};
 
-export function letClockRun(gameId: string, filmId: string, part: Pick<FilmPart, 'breaks'>): void {
-  const goesOnAt = new Date().toISOString();
-  endStep(gameId);
-  edit(gameId).transact(() => {
-    for (const id of openBreaks(part))
-      edit(gameId).set(['films', filmId, 'breaks', id, 'goesOnAt'], goesOnAt);
-  });
-  endStep(gameId);
-}
+type Seconds = Pick<Moment, 'filmTimeS' | 'fromS' | 'toS'>;

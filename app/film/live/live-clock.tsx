@@ -1,19 +1,23 @@
-import type { FilmPart } from '@icewright/book';
+import type { FilmPart, Game } from '@icewright/book';
+import type { Id } from '@icewright/engine';
 import { useEffect, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { clockText } from '../film-clock.ts';
-import { letClockRun, openBreaks, standsOf, stopClock } from './live-breaks.ts';
+import { openBreaks, standsOf } from './live-breaks.ts';
 import { liveNowS } from './live-part.ts';
+import { letClockRun, stopClock } from './stop-clock.ts';
 
 /** The clock of a game that is marked while it is played; stopped in a break, so that the periods follow each other on it. */
 export function LiveClock({
   gameId,
   filmId,
   part,
+  moments,
 }: {
   readonly gameId: string;
-  readonly filmId: string;
+  readonly filmId: Id<'film'>;
   readonly part: FilmPart;
+  readonly moments: Game['moments'];
 }) {
   const [, setNow] = useState(0);
   useEffect(() => {
@@ -34,7 +38,9 @@ export function LiveClock({
       </p>
       <Act
         isOn={isStopped}
-        onPress={() => (isStopped ? letClockRun(gameId, filmId, part) : stopClock(gameId, filmId, part))}
+        onPress={() =>
+          isStopped ? letClockRun(gameId, filmId, part) : stopClock(gameId, filmId, part, moments)
+        }
       >
         {isStopped ? 'Let the clock go on' : 'Stop the clock for a break'}
       </Act>

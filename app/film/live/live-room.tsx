@@ -11,7 +11,7 @@ import { type Situation, situationBefore } from '../moments/new-moment.ts';
 import { OwnKeys } from '../moments/own-keys.tsx';
 import { useMarking } from '../moments/use-marking.ts';
 import { HowItStands } from './how-it-stands.tsx';
-import { clockEndS, openBreaks } from './live-breaks.ts';
+import { openBreaks, withinBreaks } from './live-breaks.ts';
 import { LiveClock } from './live-clock.tsx';
 import { liveFrame, liveNowS, liveStartMs } from './live-part.ts';
 
@@ -50,7 +50,7 @@ export function LiveRoom({
         const timeS = liveNowS(part);
         return { frameIndex: liveFrame(timeS), timeS };
       },
-      endS: clockEndS(part, liveStartMs(part)),
+      within: seconds => withinBreaks(part, liveStartMs(part), seconds),
       ...(openBreaks(part).length > 0 ? { says: 'The clock is stopped: it stands at the break.' } : {}),
     },
     frozen: undefined,
@@ -70,7 +70,7 @@ export function LiveRoom({
         </Act>,
       )}
       <main className="film-room live-room">
-        <LiveClock gameId={gameId} filmId={partId} part={part} />
+        <LiveClock gameId={gameId} filmId={partId} part={part} moments={game.moments} />
         <p className="q2 marked-said" role="status">
           {marking.said}
         </p>

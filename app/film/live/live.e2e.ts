@@ -51,6 +51,25 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await page.getByText('2 moments not on a film yet').waitFor();
   }));
 
+it('ends a moment that was marked just before a break where the clock is stopped, and gives its seconds back with the clock', () =>
+  withFreshPage(app, async page => {
+    await toFilm(page, app.url);
+    await page.getByRole('button', { name: 'Mark a game live' }).click();
+    await page.getByText('since the marking began').waitFor();
+    await press(page);
+    const handle = page.locator('.moments .row-handle');
+    await handle.waitFor();
+    await page.getByRole('button', { name: 'Stop the clock for a break' }).click();
+    await page.getByText(/stopped for a break/).waitFor();
+    await handle.click();
+    const after = async () => Number(await page.getByLabel('Seconds after').inputValue());
+    // Its key keeps three; only as many are left as went by until the press that stopped the clock.
+    expect(await after()).toBeLessThan(2.5);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByText('since the marking began').waitFor();
+    await expect.poll(after).toBe(3);
+  }));
+
 /** The clock stands in a break, and goes on from where it stood. */
 async function stoppedForABreak(page: Page): Promise<void> {
   const clock = () => page.getByRole('timer').locator('b').textContent();

@@ -12,8 +12,9 @@ const index = frameIndexOf(
   Array.from({ length: 15_000 }, (_, i) => i / 25),
   1 / 25,
 );
-const gameOf = (timesS: readonly number[]): Game =>
+const gameOf = (timesS: readonly number[], films: object = {}): Game =>
   ({
+    films,
     moments: Object.fromEntries(
       timesS.map((filmTimeS, i) => [
         `m${i}`,
@@ -52,6 +53,18 @@ describe('tying what was marked live to the film', () => {
     const tied = tiedTo(gameOf([100]), live, film, index, s => s - 40);
     expect(tied.follows).toEqual([
       ['f0', { moment: 'm0', step: 'regained', filmTimeS: 63, frameIndex: 1575 }],
+    ]);
+  });
+
+  it('brings nothing of the next period along with a moment marked just before the break', () => {
+    const hash = 'live:2026-11-28T18:00:00.000Z';
+    const breaks = { b: { stoppedAt: '2026-11-28T18:01:40Z', goesOnAt: '2026-11-28T18:10:00Z' } };
+    // Four seconds before and two after each; the clock stood at 100 s.
+    const tied = tiedTo(gameOf([99, 101, 110], { live: { hash, breaks } }), live, film, index, s => s + 10);
+    expect(tied.moments.map(([, { fromS, toS }]) => [fromS, toS])).toEqual([
+      [105, 110],
+      [110, 113],
+      [116, 122],
     ]);
   });
 

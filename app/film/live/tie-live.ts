@@ -2,7 +2,7 @@ import type { FilmPart, Follow, Game, Moment } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { edit, endStep } from '../../shell/book.ts';
 import { type FrameIndex, frameAtTime } from '../frame-index.ts';
-import { watchSecondsOf } from './live-breaks.ts';
+import { watchSecondsOf, withinBreaks } from './live-breaks.ts';
 import { liveStartMs } from './live-part.ts';
 
 export interface Tied {
@@ -39,7 +39,12 @@ export function tiedTo(
     frameIndex: frameAtTime(index, filmSOf(timeS)),
   });
   const isInside = (timeS: number) => filmSOf(timeS) >= 0 && filmSOf(timeS) <= index.endS;
-  const ofLive = Object.entries(game.moments).filter(([, one]) => one.film === live);
+  const part = game.films[live];
+  // Somebody who did not know of a break yet may have marked on past it.
+  const cut = (one: Moment): Moment => (part ? withinBreaks(part, liveStartMs(part), one) : one);
+  const ofLive = Object.entries(game.moments)
+    .filter(([, one]) => one.film === live)
+    .map(([id, one]) => [id, cut(one)] as const);
   const moments = ofLive
     .filter(([, one]) => isInside(one.filmTimeS))
     .map(([id, one]): readonly [string, Moment] => [

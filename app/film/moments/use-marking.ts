@@ -11,7 +11,8 @@ import { useOwnKeys } from './use-own-keys.ts';
 
 export interface MarkingClock {
   readonly now: () => { readonly frameIndex: number; readonly timeS: number };
-  readonly endS: number;
+  /** What of a moment's seconds there is. */
+  readonly within: <M extends { filmTimeS: number; fromS: number; toS: number }>(seconds: M) => M;
   /** What is said besides of a moment that is marked now. */
   readonly says?: string;
 }
@@ -73,8 +74,12 @@ export function useMarking({
       return;
     }
     const place = here();
-    const fromS = Math.max(0, place.filmTimeS - key.beforeS);
-    const toS = Math.min(clock.endS, place.filmTimeS + key.afterS);
+    const { filmTimeS } = place;
+    const { fromS, toS } = clock.within({
+      filmTimeS,
+      fromS: Math.max(0, filmTimeS - key.beforeS),
+      toS: filmTimeS + key.afterS,
+    });
     const costGoals = key.verdict === 'missed' ? (team.habits[key.habit]?.costGoals ?? 0) : 0;
     const who = key.skater ? { skater: key.skater } : {};
     add(place, { habit: key.habit, verdict: key.verdict, costGoals, fromS, toS, ...who, ...says });
