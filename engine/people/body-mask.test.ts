@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { drawnAt, filmFromIceOf } from '../film/camera.reference.ts';
 import type { ColourPicture } from '../film/colour-picture.ts';
 import { fitOfPart } from '../film/fit-of-part.ts';
 import { TEST_RINK } from '../film/pinned-view.reference.ts';
 import { randomOf } from '../random/random.ts';
+import type { FilmPoint } from '../units/points.ts';
 import { bodyMaskOf } from './body-mask.ts';
 import { drawnPeople, WIDE_CAMERA } from './drawn-people.reference.ts';
 
@@ -19,8 +21,8 @@ const empty = drawnPeople(WIDE_CAMERA, [], [], randomOf(3)).picture;
 const SKIN = [190, 150, 120];
 const isTheirs = (at: number) => [0, 1, 2].some(k => picture.rgba[4 * at + k] !== empty.rgba[4 * at + k]);
 
-const maskOf = (of: ColourPicture, tie = fit): Uint8Array => {
-  const mask = bodyMaskOf(of, tie, TEST_RINK);
+const maskOf = (of: ColourPicture, tie = fit, known: readonly FilmPoint[] = []): Uint8Array => {
+  const mask = bodyMaskOf(of, tie, TEST_RINK, known);
   if ('kind' in mask) throw new Error(mask.reason);
   return mask;
 };
@@ -57,6 +59,36 @@ describe('what skaters hide of the ice', () => {
 
   it('holds nothing where nobody is', () => {
     expect(maskOf(empty).some(one => one === 1)).toBe(false);
+  });
+
+  it('holds somebody whom nobody finds, once it is known where he stands, and no bare ice where nobody is', () => {
+    // As pale as the ice and without a fold: only skates and head are surely something else.
+    const atM = { xM: -4, yM: 6 };
+    const pale = drawnPeople(WIDE_CAMERA, [{ atM, wears: [205, 212, 216] }], [], randomOf(3)).picture;
+    const feet = drawnAt(filmFromIceOf(WIDE_CAMERA), atM)!;
+    const heldOf = (of: Uint8Array) => {
+      let [his, held, beside] = [0, 0, 0];
+      of.forEach((one, at) => {
+        const isHis = [0, 1, 2].some(k => pale.rgba[4 * at + k] !== empty.rgba[4 * at + k]);
+        if (isHis) his++;
+        if (one === 1) isHis ? held++ : beside++;
+      });
+      return { share: held / his, beside };
+    };
+    expect(heldOf(maskOf(pale)).share).toBe(0);
+    // Placed by a hand that is a few pixels off.
+    for (const [offX, offY] of [
+      [0, 0],
+      [5, -3],
+      [-6, 4],
+    ] as const) {
+      const known = heldOf(maskOf(pale, fit, [{ xPx: feet.xPx + offX, yPx: feet.yPx + offY }]));
+      expect(known.share).toBeGreaterThan(0.3);
+      expect(known.beside).toBeLessThan(20);
+    }
+    expect(maskOf(empty, fit, [feet]).some(one => one === 1)).toBe(false);
+    // Outside of the picture, as a part of a film's picture is asked: nothing.
+    expect(heldOf(maskOf(pale, fit, [{ xPx: -300, yPx: feet.yPx }])).share).toBe(0);
   });
 
   it('says the same of a part of the picture', () => {

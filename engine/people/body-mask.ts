@@ -2,12 +2,14 @@ import type { ColourPicture } from '../film/colour-picture.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { None } from '../units/none.ts';
+import type { FilmPoint } from '../units/points.ts';
 import { type Box, fillHoles } from './fill-holes.ts';
 import { type LookedThrough, lookThrough } from './look-through.ts';
 import { ICE, NOT_ICE } from './not-ice.ts';
 import { paleClothIn } from './pale-cloth.ts';
 import {
   FOUND_HALF_WIDTH,
+  HALF_STANCE,
   MASK_CORE_TOP,
   MASK_FOLD,
   MASK_LEGS,
@@ -21,19 +23,29 @@ import type { StandingBody, Stature } from './standing-bodies.ts';
 
 /**
  * Which pixels of a picture show somebody who stands on the ice, with his stick: 1 there, 0 elsewhere, row by row; what is drawn on the ice goes
- * under them. Somebody who is not found is not in it. `fit` must tie this very picture. None: `noIce` where hardly any ice is
+ * under them. Somebody who is neither found nor known is not in it. `fit` must tie this very picture. `known`: middles between skates of
+ * who is known to stand there, pixels; also such as lie outside the picture. None: `noIce` where hardly any ice is
  * seen. Source: our own method, as `findPeople`.
  */
-export const bodyMaskOf = (picture: ColourPicture, fit: PinFit, rink: Rink): Uint8Array | None<'noIce'> => {
+export const bodyMaskOf = (
+  picture: ColourPicture,
+  fit: PinFit,
+  rink: Rink,
+  known: readonly FilmPoint[] = [],
+): Uint8Array | None<'noIce'> => {
   const looked = lookThrough(picture, fit, rink);
   if ('kind' in looked) return looked;
   const { widthPx, heightPx } = picture;
   const bodies = new Uint8Array(widthPx * heightPx);
   const isPale = paleClothIn(picture, looked.colour);
-  for (const body of looked.bodies) {
-    const stature = looked.statureAt(body.footX, body.footY);
-    if (stature) fillBody(bodies, widthPx, heightPx, looked, isPale, body, stature);
-  }
+  const fill = ({ xPx, yPx }: FilmPoint, lowestY?: number): void => {
+    const stature = looked.statureAt(xPx, yPx);
+    if (!stature) return;
+    const standsAt = { footX: xPx, lowestY: lowestY ?? yPx + HALF_STANCE.value * stature.awayPx };
+    fillBody(bodies, widthPx, heightPx, looked, isPale, standsAt, stature);
+  };
+  for (const { footX, footY, lowestY } of looked.bodies) fill({ xPx: footX, yPx: footY }, lowestY);
+  for (const feetPx of known) fill(feetPx);
   return bodies;
 };
 
@@ -44,7 +56,7 @@ const fillBody = (
   heightPx: number,
   { mask, weights }: LookedThrough,
   isPale: (x: number, y: number) => boolean,
-  { footX, lowestY }: StandingBody,
+  { footX, lowestY }: Pick<StandingBody, 'footX' | 'lowestY'>,
   { acrossPx, upPx, awayPx }: Stature,
 ): void => {
   const box = (asideM: number, abovePx: number, belowPx: number): Box =>

@@ -79,6 +79,50 @@ it('draws a zone under a skater in the freeze and in the still, and over the ice
   });
 });
 
+it('draws it under one whom nobody finds, once he is placed', { timeout: 180_000 }, async () => {
+  const late = truthOf('A.json').find(one => one.i === 540)!;
+  // White on white: he is missed.
+  const [x, y] = late.skaters.find(one => one.id === 'Q23')!.foot;
+  const around = { left: x - 30, top: y - 34, right: x + 12, bottom: y + 8 };
+  await withFreshPage(app, async page => {
+    await frozenAndPinned(page, app.url, 'A.mp4', late);
+    const bare = await page.getByTestId('picture').evaluate(one => (one as HTMLCanvasElement).toDataURL());
+    const changesWithZone = async () => {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Keep as a picture' }).click(),
+      ]);
+      const still = `data:image/png;base64,${readFileSync(await download.path()).toString('base64')}`;
+      return changesIn(page, bare, still, around);
+    };
+    await page.keyboard.press('Shift+m');
+    await page.getByRole('button', { name: 'Zone', exact: true }).click();
+    const [left, top, right, bottom] = [x - 60, y - 50, x + 60, y + 22];
+    for (const corner of [
+      [left, top],
+      [right, top],
+      [right, bottom],
+      [left, bottom],
+      [left, bottom],
+    ] as const)
+      await clickFilm(page, corner);
+    await page.locator('.marks-drawn [data-bodies="before"]').waitFor({ timeout: 60_000 });
+    const before = await changesWithZone();
+    expect(before.bodyCount).toBeGreaterThan(40);
+    expect(before.bodyChanged / before.bodyCount).toBeGreaterThan(0.8);
+    await page.getByRole('button', { name: 'Close the marks' }).click();
+    await page.getByRole('button', { name: 'Place one of them' }).click();
+    await clickFilm(page, [x, y]);
+    await page.locator('.map-person').first().waitFor();
+    await page.keyboard.press('Shift+m');
+    const after = await changesWithZone();
+    expect(after.bodyCount).toBe(before.bodyCount);
+    expect(after.bodyChanged / after.bodyCount).toBeLessThan(0.1);
+    // His jersey is as bright as ice, and is not tinted either.
+    expect(after.iceChanged / after.iceCount).toBeGreaterThan(0.6);
+  });
+});
+
 it.skipIf(!hasReelTools)('draws it under him in a reel', { timeout: 180_000 }, async () => {
   await withFreshPage(app, async page => {
     await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));

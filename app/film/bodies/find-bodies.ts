@@ -1,4 +1,4 @@
-import { fitOfPart, type PinFit, type Rink } from '@icewright/engine';
+import { type FilmPoint, fitOfPart, type PinFit, type Rink } from '@icewright/engine';
 import { boxOnFilm, type FilmBox, type FilmMark, type FilmView } from '@icewright/picture';
 import { picturePixels } from '../picture-pixels.ts';
 import type { BodiesAsk, BodiesSaid } from './bodies-messages.ts';
@@ -11,7 +11,8 @@ export interface Bodies {
 }
 
 /**
- * Who stands on the ice round the marks of a picture that is on a canvas of the film’s own size. Undefined when no mark lies on the ice, when nothing tells,
+ * Who stands on the ice round the marks of a picture that is on a canvas of the film’s own size: who is found, and who is `known`
+ * to stand there. Undefined when no mark lies on the ice, when nothing tells,
  * and where no worker can be had: then marks lie over the skaters.
  */
 export const findBodies = async (
@@ -19,6 +20,7 @@ export const findBodies = async (
   marks: readonly FilmMark[],
   view: FilmView,
   rink: Rink,
+  known: readonly FilmPoint[],
 ): Promise<Bodies | undefined> => {
   const box = boxOnFilm(marks, view, BESIDE_SHARE * view.heightPx);
   const part = box && partOf(box, view);
@@ -29,7 +31,8 @@ export const findBodies = async (
     width,
     height,
   } = picturePixels(picture, leftPx, topPx, rightPx - leftPx, bottomPx - topPx);
-  const mask = await ask({ rgba, widthPx: width, heightPx: height, fit: part.fit, rink });
+  const here = known.map(({ xPx, yPx }) => ({ xPx: xPx - leftPx, yPx: yPx - topPx }));
+  const mask = await ask({ rgba, widthPx: width, heightPx: height, fit: part.fit, rink, known: here });
   return mask ? { cover: coverOf(mask, width, height), leftPx, topPx } : undefined;
 };
 

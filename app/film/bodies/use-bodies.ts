@@ -1,4 +1,4 @@
-import type { Rink } from '@icewright/engine';
+import type { FilmPoint, Rink } from '@icewright/engine';
 import type { FilmMark, FilmView } from '@icewright/picture';
 import { useEffect, useState } from 'react';
 import type { Player } from '../player.ts';
@@ -24,6 +24,7 @@ export const useBodies = (
   marks: readonly FilmMark[],
   view: FilmView,
   rink: Rink | undefined,
+  known: readonly FilmPoint[],
 ): BodiesBefore | undefined => {
   const standsAt = usePlayerPart(player, state =>
     !state.playing && !state.onVideo && !state.looking && state.shownFrame === state.frameIndex
@@ -37,6 +38,7 @@ export const useBodies = (
           frameIndex,
           view.fit.filmFromIce,
           marks.map(one => [one.kind, one.placesM, one.sizeM]),
+          known.map(({ xPx, yPx }) => [Math.round(xPx), Math.round(yPx)]),
         ])
       : '';
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key says all that the answer hangs on
@@ -45,7 +47,7 @@ export const useBodies = (
     let isWanted = true;
     const timer = setTimeout(async () => {
       const picture = player.shownCanvas();
-      const bodies = picture && (await findBodies(picture, marks, view, rink));
+      const bodies = picture && (await findBodies(picture, marks, view, rink, known));
       if (!bodies || !isWanted) return;
       const href = await addressOf(bodies.cover);
       if (!isWanted) return;

@@ -1,4 +1,4 @@
-import type { PinFit, Rink } from '@icewright/engine';
+import type { FilmPoint, PinFit, Rink } from '@icewright/engine';
 import {
   canvasPen,
   drawFilmMarks,
@@ -18,6 +18,8 @@ export interface OverFilm {
   readonly fit?: PinFit;
   /** The sheet; absent: marks lie over the skaters. */
   readonly rink?: Rink;
+  /** Where somebody is known to stand, pixels of the film. */
+  readonly standing?: readonly FilmPoint[];
 }
 
 export type OverContext = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
@@ -40,11 +42,11 @@ export const filmPenOn = (context: OverContext) => canvasPen(context, FAMILIES, 
 /** Who stands before the marks of a picture that is on a canvas of the film's own size. */
 export const bodiesBefore = async (
   picture: HTMLCanvasElement,
-  { marks, fit, rink }: OverFilm,
+  { marks, fit, rink, standing = [] }: OverFilm,
 ): Promise<Bodies | undefined> => {
   if (!fit || !rink || marks.length === 0) return undefined;
   const { width, height } = picture;
-  return findBodies(picture, marks, viewOf(fit, width, height), rink);
+  return findBodies(picture, marks, viewOf(fit, width, height), rink, standing);
 };
 
 /** Draws the marks of a picture of the film's own size, what lies on the ice under who stands before it. */

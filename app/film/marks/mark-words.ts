@@ -14,7 +14,7 @@ export const KIND_SAID: Readonly<Record<Mark['kind'], string>> = {
 
 /** Where marks lie, to whom no mark is in the hand. */
 export const LIE_SAID =
-  'On the ice marks lie under whoever is found standing there: in a picture that stands, in stills and in reels. While the film plays here they lie over everybody.';
+  'On the ice marks lie under whoever is placed, followed or found standing there: in a picture that stands, in stills and in reels. While the film plays here they lie over everybody.';
 
 /** What to do while a kind is in the hand, by how many places are put down already. */
 export const layingHint = (kind: Mark['kind'], laidCount: number): string => {

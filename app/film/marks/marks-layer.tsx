@@ -2,6 +2,7 @@ import type { Game } from '@icewright/book';
 import type { FilmPoint, PinFit } from '@icewright/engine';
 import type { FilmView } from '@icewright/picture';
 import { useMemo, useRef, useState } from 'react';
+import { knownFeet } from '../bodies/known-feet.ts';
 import { UnderBodies } from '../bodies/under-bodies.tsx';
 import { useBodies } from '../bodies/use-bodies.ts';
 import { timeOfFrame } from '../frame-index.ts';
@@ -57,7 +58,7 @@ function TiedLayer({
   const marks = marksAt(shownGame, picture, tie, fit, team);
   const preview = isStill ? previewOf(desk, game, picture, tie, view, pointer) : undefined;
   const drawn = preview ? [...marks, preview] : marks;
-  const bodies = useBodies(player, picture.frameIndex, drawn, view, tie.rink);
+  const bodies = useBodies(player, picture.frameIndex, drawn, view, tie.rink, knownFeet(game, picture, fit));
   const hand = useMarksHand({ svg, desk, game, picture, player, tie, view, marks, setPointer });
   const isWorked = desk.isOpen && isStill;
   return (

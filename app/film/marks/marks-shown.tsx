@@ -1,8 +1,9 @@
 import type { Game, Team } from '@icewright/book';
-import type { Id } from '@icewright/engine';
+import type { FilmPoint, Id } from '@icewright/engine';
 import type { FilmView } from '@icewright/picture';
 import { useMemo } from 'react';
 import { useDocument, useTeam } from '../../shell/book.ts';
+import { knownFeet } from '../bodies/known-feet.ts';
 import { UnderBodies } from '../bodies/under-bodies.tsx';
 import { useBodies } from '../bodies/use-bodies.ts';
 import { useStretches } from '../carry/use-stretches.ts';
@@ -47,7 +48,8 @@ function MarksOfGame({
   const marks = marksAt(game, picture, tie, fit, team);
   if (marks.length === 0) return null;
   const view = { fit, widthPx, heightPx, unitPx: unitOnScreen(widthPx, filmPerScreen) };
-  return <MarksOfPicture {...{ player, frameIndex, marks, view, tie }} />;
+  const known = knownFeet(game, picture, fit);
+  return <MarksOfPicture {...{ player, frameIndex, marks, view, tie, known }} />;
 }
 
 function MarksOfPicture({
@@ -56,14 +58,16 @@ function MarksOfPicture({
   marks,
   view,
   tie,
+  known,
 }: {
   readonly player: Player;
   readonly frameIndex: number;
   readonly marks: readonly SeenMark[];
   readonly view: FilmView;
   readonly tie: FilmTie;
+  readonly known: readonly FilmPoint[];
 }) {
-  const bodies = useBodies(player, frameIndex, marks, view, tie.rink);
+  const bodies = useBodies(player, frameIndex, marks, view, tie.rink, known);
   return (
     <svg
       className="marks-layer"

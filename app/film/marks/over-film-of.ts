@@ -1,4 +1,5 @@
 import type { Game } from '@icewright/book';
+import { knownFeet } from '../bodies/known-feet.ts';
 import { type FrameTimes, timeOfFrame } from '../frame-index.ts';
 import type { OverFilm } from './draw-over-film.ts';
 import type { FilmTie } from './film-tie.ts';
@@ -24,8 +25,10 @@ export const overFilmOf = (
     overAt: frameIndex => {
       const fit = all.length === 0 ? undefined : tie.fitAt(frameIndex);
       if (!fit) return { marks: [] };
-      const marks = marksAt(game, at(frameIndex), tie, fit, team);
-      return { fit, marks, ...(tie.rink ? { rink: tie.rink } : {}) };
+      const picture = at(frameIndex);
+      const marks = marksAt(game, picture, tie, fit, team);
+      const standing = knownFeet(game, picture, fit);
+      return { fit, marks, standing, ...(tie.rink ? { rink: tie.rink } : {}) };
     },
     isUntiedAt: frameIndex =>
       all.some(mark => isSeenAt(mark, game.freezes, at(frameIndex))) && tie.fitAt(frameIndex) === undefined,

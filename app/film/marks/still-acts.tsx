@@ -2,6 +2,7 @@ import type { Game } from '@icewright/book';
 import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { saveFile } from '../../parts/save-file.ts';
+import { knownFeet } from '../bodies/known-feet.ts';
 import { timeOfFrame } from '../frame-index.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
@@ -30,11 +31,12 @@ export function StillActs({
     const { frameIndex } = player.now();
     const filmTimeS = timeOfFrame(player.film.index, frameIndex);
     const fit = tie.fitAt(frameIndex);
-    const marks = fit ? marksAt(game, { film, frameIndex, filmTimeS }, tie, fit, team) : [];
+    const picture = { film, frameIndex, filmTimeS };
+    const marks = fit ? marksAt(game, picture, tie, fit, team) : [];
     const { stillOf } = await import('./still.ts');
     const blob = await stillOf(player.film, frameIndex, {
       marks,
-      ...(fit ? { fit } : {}),
+      ...(fit ? { fit, standing: knownFeet(game, picture, fit) } : {}),
       ...(tie.rink ? { rink: tie.rink } : {}),
       ...(withTitle ? { title } : {}),
     });
