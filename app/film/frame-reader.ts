@@ -1,5 +1,6 @@
 import { nearestFrame } from './frame-index.ts';
 import { keyBefore } from './key-before.ts';
+import { NearPace } from './near-pace.ts';
 import type { OpenFilm } from './open-film.ts';
 import { type FilmPicture, ownPictureOf } from './own-picture.ts';
 import { PictureCache, pictureCountFor } from './picture-cache.ts';
@@ -28,6 +29,7 @@ export class FrameReader {
   private isJump = false;
   /** How many frames before the wanted one are kept: none on a jump, which must be quick; many when stepping back. */
   private keepBack = 0;
+  private readonly pace = new NearPace();
   private isFilling = false;
   private isFillDue = false;
   /** Told of the key picture on the way to a frame that is not near it, so that something can be seen at once. */
@@ -84,6 +86,7 @@ export class FrameReader {
   private async readNow(frameIndex: number, ticket: number): Promise<FrameAnswer> {
     if (ticket !== this.ticket) return { kind: 'superseded' };
     const back = this.wanted - frameIndex;
+    this.pace.givenUp();
     this.isJump = Math.abs(back) > NEAR_FRAMES;
     this.keepBack = back > 0 && back <= NEAR_FRAMES ? this.window : 0;
     this.wanted = frameIndex;
@@ -196,10 +199,11 @@ export class FrameReader {
   /** Drawing the key picture would hold up the wanted one when that comes soon. */
   private nearSoon(at: number, frame: VideoFrame): void {
     const { wanted, ticket } = this;
+    const waitMs = this.pace.keyCameOut(wanted - at, performance.now());
     setTimeout(() => {
       if (ticket === this.ticket && !this.cache.has(wanted)) this.onNear?.(at, frame);
       frame.close();
-    }, NEAR_AFTER_MS);
+    }, waitMs);
   }
 
   /** What stops one frame stops all that follow it up to the next key picture; none of them is tried again. */
@@ -219,6 +223,7 @@ export class FrameReader {
       frame.close();
       return;
     }
+    if (at === wanted) this.pace.wantedCameOut(performance.now());
     this.cache.put(at, frame, wanted);
     if (!this.cache.has(at)) return;
     if (this.isFilling) this.copy(at, frame);
@@ -250,7 +255,6 @@ const AHEAD_FRAMES = 8;
 const SHORT_RUN = 60;
 /** On the way to a frame nothing is kept: all packets may lie before the decoder at once. */
 const FAR_QUEUE = 300;
-const NEAR_AFTER_MS = 60;
 const COPY_AFTER_MS = 60;
 /** Only when so many frames must be decoded first is the key picture worth showing meanwhile. */
 const FAR_FRAMES = 8;
