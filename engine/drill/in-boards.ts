@@ -37,9 +37,8 @@ export const speedIntoBoards = (boards: Boards, xM: number, yM: number, xMps: nu
 export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDecelMps2: number }): void => {
   const { stopDecelMps2 } = power;
   const speed2 = body.xMps * body.xMps + body.yMps * body.yMps;
-  if (!mayMindBoards(boards, body.xM, body.yM, speed2, power)) return;
+  if (!mayMindBoards(boards, body.xM, body.yM, speed2, stopDecelMps2)) return;
   const roomM = boardsDistanceAt(boards, body.xM, body.yM) - BOARDS_ROOM_M.value;
-  if (2 * stopDecelMps2 * roomM >= speed2) return;
   const outX = outwardX(boards, body.xM, body.yM);
   const outY = outwardY(boards, body.xM, body.yM);
   const intoMps = body.xMps * outX + body.yMps * outY;
@@ -52,20 +51,16 @@ export const mindBoards = (boards: Boards, body: Body, power: { readonly stopDec
 };
 
 /**
- * Whether `mindBoards` may have anything to say to somebody at (x, y) with the square `speed2` of a speed (metres, m²/s²). No place is nearer to
- * the boards than to their corners cut off: most are so far from those that this is all there is to ask.
+ * Whether `mindBoards` may have anything to say to somebody at (x, y) with the square `speed2` of a speed (metres, m²/s²): whether the boards
+ * would come before the end of a stop, were it straight at them. Small, so that who asks at every step asks without a call.
  */
-const mayMindBoards = (
-  { lengthM, widthM, cornerRadiusM }: Boards,
+export const mayMindBoards = (
+  boards: Boards,
   xM: number,
   yM: number,
   speed2: number,
-  { stopDecelMps2 }: { readonly stopDecelMps2: number },
-): boolean => {
-  const qx = Math.abs(xM) - lengthM / 2 + cornerRadiusM;
-  const qy = Math.abs(yM) - widthM / 2 + cornerRadiusM;
-  return 2 * stopDecelMps2 * (cornerRadiusM - Math.max(qx, qy, qx + qy) - BOARDS_ROOM_M.value) < speed2;
-};
+  stopDecelMps2: number,
+): boolean => 2 * stopDecelMps2 * (boardsDistanceAt(boards, xM, yM) - BOARDS_ROOM_M.value) < speed2;
 
 /** Moves a point nearer to the boards than a skater can be to where one can. */
 export const keepInside = (boards: Boards, point: { xM: number; yM: number }): void => {

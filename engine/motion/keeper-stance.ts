@@ -38,14 +38,7 @@ export const freshStance = (): Stance => {
 };
 
 /**
- * Top speed of a keeper in a direction (unit vector), metres a second. Turned round: the forward one. Facing whom he keeps off: see
- * `facingTopSpeedMps`.
- */
-export const topSpeedTowardMps = (keeper: StanceAbility, xRatio: number, yRatio: number): number =>
-  keeper.stance.isTurned ? keeper.power.topSpeedMps : facingTopSpeedMps(keeper, xRatio, yRatio);
-
-/**
- * The same for one who faces whom he keeps off: the forward top speed, but the part of it straight backward is never more than the level's
+ * Top speed in a direction (unit vector) of a keeper who faces whom he keeps off, metres a second: the forward top speed, but the part of it straight backward is never more than the level's
  * part of that, `backwardRatio`.
  * Source: the level's row of backward skating, measured straight back; that who crosses over to the side is else as fast as forward is our own
  * choice, for want of a figure.
@@ -63,11 +56,16 @@ export const facingTopSpeedMps = (
 export const backwardTopMps = (back: number, backwardRatio: number, topSpeedMps: number): number =>
   back > backwardRatio ? (backwardRatio / back) * topSpeedMps : topSpeedMps;
 
-/** Shortens a push to what the stance can give in its direction. A push is a part of the forward top speed. */
+/** Shortens a push to what the stance can give in its direction, which is all of it to one who has turned round. A push is a part of the forward top speed. */
 export const limitToStance = (push: Push, keeper: StanceAbility): void => {
   const size = Math.sqrt(push.x * push.x + push.y * push.y);
   if (size === 0) return;
-  const most = topSpeedTowardMps(keeper, push.x / size, push.y / size) / keeper.power.topSpeedMps;
+  const { stance, power, model } = keeper;
+  const back = -((push.x / size) * stance.towardX + (push.y / size) * stance.towardY);
+  const topMps = stance.isTurned
+    ? power.topSpeedMps
+    : backwardTopMps(back, model.backwardRatio, power.topSpeedMps);
+  const most = topMps / power.topSpeedMps;
   if (size <= most) return;
   push.x *= most / size;
   push.y *= most / size;

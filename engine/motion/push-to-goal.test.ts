@@ -14,6 +14,7 @@ const followerOf = () => ({
   push: { x: 0, y: 0 },
   power: model,
   goal: movingBodyAt(0, 0),
+  expectedRatio: 1,
   stepKeeps: Math.exp(-STEP_S / model.tauS),
   responseKeeps: Math.exp(-RESPONSE_S / model.tauS),
 });
@@ -32,7 +33,7 @@ const follow = (
   let mostPush = 0;
   const step = stretchOf(0, STEP_S);
   for (let i = 0; i < forS / STEP_S; i++) {
-    steerToGoal(follower, body, 1);
+    steerToGoal(follower, body);
     mostPush = Math.max(mostPush, Math.hypot(follower.push.x, follower.push.y));
     moveUnderPush(body, follower, step);
     follower.goal.xM += goal.xMps * STEP_S;
@@ -97,8 +98,8 @@ describe('a skater who steers to a moving point', () => {
           b.goal.xMps = goal.x;
           b.goal.yMps = goal.y;
           const place = turn(xM, yM);
-          steerToGoal(a, { xM, yM, xMps: 0, yMps: 0 }, 1);
-          steerToGoal(b, { xM: place.x, yM: place.y, xMps: 0, yMps: 0 }, 1);
+          steerToGoal(a, { xM, yM, xMps: 0, yMps: 0 });
+          steerToGoal(b, { xM: place.x, yM: place.y, xMps: 0, yMps: 0 });
           const want = turn(a.push.x, a.push.y);
           expect(b.push.x).toBeCloseTo(want.x, 6);
           expect(b.push.y).toBeCloseTo(want.y, 6);

@@ -11,8 +11,9 @@ export type TurningAbility = StanceAbility & { readonly model: { readonly transi
 export interface Follower {
   readonly push: Push;
   readonly power: SprintPower;
-  /** The moving point that is steered to; overwritten. */
+  /** The moving point that is steered to, and how many times its present speed it is expected to come to; overwritten. */
   readonly goal: Body;
+  expectedRatio: number;
   /** e^(−`GAP_RESPONSE_S`/τ) of this skater. */
   readonly responseKeeps: number;
 }
@@ -21,10 +22,12 @@ export interface Follower {
  * Pushes so as to reach the goal and to stay with it: sets the push that brings the velocity to the wanted one within
  * `GAP_RESPONSE_S`, as far as full effort can, from `v' = a·v + (1 − a)·V·u` with a = e^(−response/τ). Along the way the goal
  * moves and across it are closed each for itself, and for who is ahead of the goal along comes first: who is up to its speed too
- * late is passed, who is on the line too late is still in front.
+ * late is passed, who is on the line too late is still in front. The goal is taken to keep its speed.
  */
-export const steerToGoal = (follower: Follower, self: Body, expected: number): void =>
-  pushToGoal(follower, self, expected, null);
+export const steerToGoal = (follower: Follower, self: Body): void => {
+  follower.expectedRatio = 1;
+  pushToGoal(follower, self, null);
+};
 
 /**
  * The same for one whose stance limits what he can do in some directions; the push may still be longer than that. Along comes first also for
@@ -33,7 +36,6 @@ export const steerToGoal = (follower: Follower, self: Body, expected: number): v
 export const pushToGoal = (
   keeper: Follower,
   self: Readonly<Body>,
-  expected: number,
   stands: TurningAbility | null,
   dares = false,
   frontM = 0,
@@ -64,7 +66,7 @@ export const pushToGoal = (
   const offMps = backwardTopMps(-backAlong, backRatio, topSpeedMps);
   const asideMps = backwardTopMps(-Math.sign(acrossM) * backAcross, backRatio, topSpeedMps);
   // Who is ahead of the goal must get up to its speed before it is there; who is behind must only slow down to it.
-  const comesToMps = expected * goalMps;
+  const comesToMps = keeper.expectedRatio * goalMps;
   const isAlong = self.xMps * alongX + self.yMps * alongY;
   const isAcross = self.yMps * alongX - self.xMps * alongY;
   // Whose stance is too slow for what the goal comes to has to turn on the way, while it gains on him: at half of what it gains now, since

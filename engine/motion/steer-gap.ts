@@ -29,7 +29,7 @@ export interface Keeper extends TurningKeeper, Follower {
  * expected to speed up to what can be carried, so the keeper starts back early; `carrier` says how fast that is. Nearer than the gap but still
  * before `whom` he takes the gap back first and the line after it, unless he `dares`: a mate comes for the puck, and he stays on its line. The keeper faces `whom` and
  * goes backward before him no faster than the level can, and turns forward when that does not do (`changesStance`): true when
- * he begins such a change in this step. `nowS` is seconds of the rep.
+ * he begins such a change in this step. `clock` says the seconds of the rep.
  */
 export const steerGap = (
   keeper: Keeper,
@@ -37,7 +37,7 @@ export const steerGap = (
   whom: Body,
   boards: Boards,
   carrier: Carrier,
-  nowS: number,
+  clock: { readonly nowS: number },
   dares: boolean,
   mayTurn: boolean,
 ): boolean => {
@@ -58,11 +58,12 @@ export const steerGap = (
   }
   keepInside(boards, goal);
   faceTo(keeper, self, whom);
-  const expected = expectedRatio(whom, carrier);
+  keeper.expectedRatio = expectedRatio(whom, carrier);
+  const { nowS } = clock;
   const isFreeToTurn = mayTurn && nowS >= keeper.stance.changesUntilS && hasTimeToTurn(keeper, self, whom);
-  const begins = isFreeToTurn && changesStance(keeper, self, expected, nowS);
+  const begins = isFreeToTurn && changesStance(keeper, self, nowS);
   if (nowS < keeper.stance.changesUntilS) glideThroughChange(keeper, self, keeper.stepS);
-  else pushToGoal(keeper, self, expected, keeper, dares, !dares && isNearer(self, whom, gapM) ? gapM : 0);
+  else pushToGoal(keeper, self, keeper, dares, !dares && isNearer(self, whom, gapM) ? gapM : 0);
   return begins;
 };
 
@@ -94,7 +95,7 @@ export const steerShadow = (shadow: Follower, self: Body, whom: Body): void => {
   goal.yM = whom.yM + scale * y;
   goal.xMps = whom.xMps;
   goal.yMps = whom.yMps;
-  steerToGoal(shadow, self, 1);
+  steerToGoal(shadow, self);
 };
 
 /** How many times its present speed a skater under way is expected to come to; 1 for one who stands or is at the top. */

@@ -43,5 +43,5 @@ export const steerScreen = (screener: Screener, self: Body, whom: Body, boards: 
     goal.yMps = whom.yMps + alongRatio * yMps + swing * (yMps - stretchMps * ny);
   }
   keepInside(boards, goal);
-  steerToGoal(screener, self, 1);
+  steerToGoal(screener, self);
 };

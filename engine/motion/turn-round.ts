@@ -7,6 +7,8 @@ import type { Push } from './reactive-step.ts';
 /** Who keeps a gap, and the moving point he steers to; his own body is given as `self`. */
 export interface TurningKeeper extends StanceAbility {
   readonly goal: Body;
+  /** How many times its present speed the point is expected to come to. */
+  expectedRatio: number;
   readonly push: Push;
   readonly power: { readonly topSpeedMps: number; readonly tauS: number };
   readonly model: { readonly backwardRatio: number; readonly transitionS: number };
@@ -27,12 +29,11 @@ export interface TurningKeeper extends StanceAbility {
 export const changesStance = (
   keeper: TurningKeeper,
   self: Body,
-  expectedRatio: number,
   nowS: number,
 ): boolean => {
   const { stance, power, model } = keeper;
   if (nowS < stance.changesUntilS + TURNS_AGAIN_S.value) return false;
-  if (!(stance.isTurned ? wantsBack(keeper, self) : wantsForward(keeper, self, expectedRatio))) return false;
+  if (!(stance.isTurned ? wantsBack(keeper, self) : wantsForward(keeper, self))) return false;
   const isFree = self.xMps * stance.towardX + self.yMps * stance.towardY > CARRIES_ON_MPS.value;
   const speedMps = Math.sqrt(self.xMps * self.xMps + self.yMps * self.yMps);
   const endMps = speedMps * (1 - PIVOT_LOSS_RATIO.value);
@@ -44,8 +45,8 @@ export const changesStance = (
   return true;
 };
 
-const wantsForward = (keeper: TurningKeeper, self: Body, expectedRatio: number): boolean => {
-  const { goal, model, power } = keeper;
+const wantsForward = (keeper: TurningKeeper, self: Body): boolean => {
+  const { goal, expectedRatio, model, power } = keeper;
   if (savedByTurningS(keeper, self) > 2 * model.transitionS) return true;
   const goalMps = Math.sqrt(goal.xMps * goal.xMps + goal.yMps * goal.yMps);
   if (goalMps === 0) return false;

@@ -114,7 +114,7 @@ export class Meeting {
     const v = shot.speedMps;
     if (c < v) {
       let t = h0 / (v - c);
-      if (h0 > 0) t = this.newton(t, 1);
+      if (h0 > 0) t = this.newtonFrom(this.nearlyLevelS(t), t);
       if (Number.isNaN(t)) return;
       this.put(0, t, acrossM + acrossMps * t);
     }
@@ -131,6 +131,20 @@ export class Meeting {
     if (!Number.isNaN(t)) this.put(1, t, acrossM + acrossMps * t);
   }
 
+  /** When the puck would draw level if it went on slowing as it does at first: it slows less and less, so this is a little late. */
+  private nearlyLevelS(evenS: number): number {
+    const { shot, alongM, alongMps } = this;
+    const closesMps = shot.speedMps - alongMps;
+    const square = closesMps * closesMps - 2 * shot.slide.slowingMps2(shot.speedMps) * alongM;
+    return square > 0 ? (2 * alongM) / (closesMps + Math.sqrt(square)) : evenS;
+  }
+
+  /** Newton from a good guess, and where that is beyond the turn of the gap, from the side where it surely is ≥ 0. */
+  private newtonFrom(guessS: number, evenS: number): number {
+    const t = this.newton(guessS, 1);
+    return Number.isNaN(t) && guessS !== evenS ? this.newton(evenS, 1) : t;
+  }
+
   /** From a side where the convex gap is ≥ 0, Newton walks to its root without jumping over it; NaN: no root that way. */
   private newton(fromS: number, sense: 1 | -1): number {
     const { shot, alongM, alongMps } = this;
@@ -142,9 +156,8 @@ export class Meeting {
       if (slope * sense >= 0) return Number.NaN;
       const move = gap / slope;
       t -= move;
-      if (Math.abs(move) < 1e-9) {
-        if (Math.abs(move) < TIME_TOLERANCE_S || step > 3) return t;
-      }
+      // Each step squares the error: after one this small nothing is left to correct.
+      if (Math.abs(move) < 1e-8) return t;
     }
     return t;
   }

@@ -69,6 +69,11 @@ export class Sliding {
     this.distanceM = (gained / (2 * rest)) * (ratio === 0 ? 1 : Math.log1p(ratio) / ratio);
   }
 
+  /** How quickly it slows at that speed, m/s². */
+  slowingMps2(speedMps: number): number {
+    return this.constantMps2 + this.dragPerM * speedMps * speedMps;
+  }
+
   stopTime(startMps: number): number {
     const a = this.constantMps2;
     if (a === 0) return Number.POSITIVE_INFINITY;

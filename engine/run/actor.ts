@@ -42,8 +42,9 @@ export class Actor extends BodyInBlock {
   readonly nextAt: number;
   readonly next: Body;
   readonly push: Push = pushOf();
-  /** The moving point a gap or a shadow steers to. */
+  /** The moving point a gap or a shadow steers to, and how many times its present speed it is expected to come to. */
   readonly goal: Body = movingBodyAt(0, 0);
+  expectedRatio = Number.NaN;
   readonly sight: Sight;
   /** How the keeper of a gap stands to whom is kept off. */
   readonly stance: Stance = freshStance();

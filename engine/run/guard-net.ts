@@ -81,7 +81,7 @@ export const steerGuard = (run: RunState, actor: Actor): void => {
   goal.yM = net.atM.yM + (guard.outM * y) / farM;
   goal.xMps = 0;
   goal.yMps = 0;
-  steerToGoal(actor, run.self, 1);
+  steerToGoal(actor, run.self);
 };
 
 /** The nearest puck that is carried or slides, or null; one that lies is nobody's to shoot. */

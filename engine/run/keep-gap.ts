@@ -66,13 +66,13 @@ const steersTo = (run: RunState, keeper: Actor, whom: Actor): boolean => {
   const dares = keeper.isBackedUp;
   if (!puck || !hasHelp(run, keeper, whom)) {
     keeper.gapM = keeper.actGapM;
-    return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares, run.isAnew);
+    return steerGap(keeper, self, other, run.rink.boards, whom.model, run, dares, run.isAnew);
   }
   // The puck, going with who has it.
   other.xM = puck.xM;
   other.yM = puck.yM;
   keeper.gapM = Math.min(FORCE_GAP_M.value, keeper.actGapM);
-  return steerGap(keeper, self, other, run.rink.boards, whom.model, run.nowS, dares, run.isAnew);
+  return steerGap(keeper, self, other, run.rink.boards, whom.model, run, dares, run.isAnew);
 };
 
 /** Whether a mate is to take the puck from the same carrier, now or later: the keeper knows who comes back. */

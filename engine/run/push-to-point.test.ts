@@ -58,10 +58,11 @@ const apartFromReference = ({ here, point, facingRad, stands, dares, expected, f
     push,
     power: model,
     goal: Object.assign(movingBodyAt(0, 0), point),
+    expectedRatio: expected,
     responseKeeps: Math.exp(-GAP_RESPONSE_S.value / model.tauS),
   };
   const able = stands === 'none' ? null : { stance, power: model, model };
-  pushToGoal(follower, here, expected, able, dares, frontM);
+  pushToGoal(follower, here, able, dares, frontM);
   const topMps = topMpsOf(stands, facingRad);
   const reference = pushToPoint(model, here, point, moved(point), {
     times: expected,

@@ -3,7 +3,9 @@
  * itself makes no garbage. A sample is first copied as it lies in the run's own block; every `ROWS` of them are turned into columns.
  */
 export interface Recorder {
-  readonly actorCount: number;
+  actorCount: number;
+  /** So many there is room for. */
+  readonly mostActors: number;
   capacity: number;
   count: number;
   numbers: Float64Array;
@@ -11,7 +13,7 @@ export interface Recorder {
   rows: Float64Array;
   rowCapacity: number;
   /** Room for one row that is not as the run has it. */
-  readonly between: Float64Array;
+  between: Float64Array;
   /** Of the samples that lie within a stretch and are not rows yet; see `within-stretch.ts`. */
   nths: Uint8Array;
   shares: Float64Array;

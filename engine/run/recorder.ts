@@ -16,39 +16,52 @@ export interface RunMemory {
 /** Memory without anything in it yet; the first run that writes into it makes it as large as it needs. */
 export const runMemory = (): RunMemory => ({ last: null });
 
-/** A recorder with nothing in it; takes over the block of the memory's last run when the number of actors is the same. */
+/**
+ * A recorder with nothing in it; takes over the block of the memory's last run when that has room for so many actors: a spot taken out and
+ * put back makes no memory anew.
+ */
 export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: RunMemory): Recorder => {
   const last = memory?.last;
-  if (last && last.actorCount === actorCount && last.writesColumns === writesColumns) {
-    last.count = 0;
-    last.columnCount = 0;
-    last.puckCount = 0;
-    last.distancesM.fill(0);
-    last.nths.fill(0);
+  if (last && last.mostActors >= actorCount && last.writesColumns === writesColumns) {
+    beginAgain(last, actorCount);
     return last;
   }
-  const rowCapacity = writesColumns ? ROWS : FIRST_CAPACITY;
+  const capacity = last?.capacity ?? FIRST_CAPACITY;
+  const rowCapacity = writesColumns ? ROWS : capacity;
   const recorder: Recorder = {
     actorCount,
-    capacity: FIRST_CAPACITY,
+    mostActors: actorCount,
+    capacity,
     count: 0,
-    numbers: new Float64Array(FIRST_CAPACITY * actorCount * COLUMNS),
-    actIndexes: new Int16Array(FIRST_CAPACITY * actorCount),
+    numbers: new Float64Array(capacity * actorCount * COLUMNS),
+    actIndexes: new Int16Array(capacity * actorCount),
     pucks: [],
     puckCount: 0,
     rows: new Float64Array(rowCapacity * actorCount * ACTOR_NUMBERS),
     rowCapacity,
     writesColumns,
     between: new Float64Array(actorCount * ACTOR_NUMBERS),
-    nths: new Uint8Array(FIRST_CAPACITY),
-    shares: new Float64Array(FIRST_CAPACITY),
-    lengthsS: new Float64Array(FIRST_CAPACITY),
+    nths: new Uint8Array(capacity),
+    shares: new Float64Array(capacity),
+    lengthsS: new Float64Array(capacity),
     columnCount: 0,
     distancesM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
   };
   if (memory) memory.last = recorder;
   return recorder;
+};
+
+const beginAgain = (recorder: Recorder, actorCount: number): void => {
+  if (recorder.actorCount !== actorCount) {
+    recorder.actorCount = actorCount;
+    recorder.between = new Float64Array(actorCount * ACTOR_NUMBERS);
+  }
+  recorder.count = 0;
+  recorder.columnCount = 0;
+  recorder.puckCount = 0;
+  recorder.distancesM.fill(0);
+  recorder.nths.fill(0);
 };
 
 /** Whom and what a sample is of. */
@@ -113,9 +126,9 @@ const addPuck = (recorder: Recorder, puck: PuckPlay): void => {
 };
 
 const grow = (recorder: Recorder): void => {
-  const { capacity, actorCount } = recorder;
+  const { capacity, mostActors } = recorder;
   recorder.numbers = spread(
-    new Float64Array(2 * capacity * actorCount * COLUMNS),
+    new Float64Array(2 * capacity * mostActors * COLUMNS),
     recorder.numbers,
     capacity,
   );
@@ -128,7 +141,7 @@ const grow = (recorder: Recorder): void => {
   recorder.nths = spread(new Uint8Array(2 * capacity), recorder.nths, capacity);
   recorder.shares = spread(new Float64Array(2 * capacity), recorder.shares, capacity);
   recorder.lengthsS = spread(new Float64Array(2 * capacity), recorder.lengthsS, capacity);
-  recorder.actIndexes = spread(new Int16Array(2 * capacity * actorCount), recorder.actIndexes, capacity);
+  recorder.actIndexes = spread(new Int16Array(2 * capacity * mostActors), recorder.actIndexes, capacity);
   for (const columns of recorder.pucks) {
     columns.xM = spread(new Float64Array(2 * capacity), columns.xM, capacity);
     columns.yM = spread(new Float64Array(2 * capacity), columns.yM, capacity);

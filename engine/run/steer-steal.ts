@@ -47,7 +47,7 @@ export const steerSteal = (run: RunState, actor: Actor, whom: Actor): void => {
   goal.yM = other.yM + KEEP_APART_M.value * (FORWARD * facingY + sign * SIDEWAYS * facingX);
   goal.xMps = other.xMps;
   goal.yMps = other.yMps;
-  steerToGoal(actor, self, 1);
+  steerToGoal(actor, self);
 };
 
 /** Nearer than this to the line of the carrier's stick, neither side is the near one, metres. */

@@ -1,4 +1,4 @@
-import { mindBoards } from '../drill/in-boards.ts';
+import { mayMindBoards, mindBoards } from '../drill/in-boards.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import { placeOnRoute } from '../motion/planned-route.ts';
 import { indexAhead } from '../motion/route-ahead.ts';
@@ -89,6 +89,8 @@ const pushOn = (
   numbers[nextAt + Y] = yM;
   numbers[nextAt + X_MPS] = nextXMps;
   numbers[nextAt + Y_MPS] = nextYMps;
+  const speed2 = nextXMps * nextXMps + nextYMps * nextYMps;
+  if (!mayMindBoards(boards, xM, yM, speed2, model.stopDecelMps2)) return;
   copyBody(numbers, nextAt, tried);
   mindBoards(boards, tried, model);
   writeBody(numbers, nextAt, tried);
