@@ -30,6 +30,7 @@ export interface LaneMargin {
 
 /** The puck's way is looked at in steps of this; the least is then narrowed down to a microsecond. */
 const STEP_S = 0.04;
+const FOR_ROUNDING_S = 1e-9;
 
 /**
  * Margins of a pass against every opponent, smallest first, along `path` up to `untilS` (the meeting; seconds from the
@@ -47,16 +48,25 @@ export const laneMargins = (
 
 const marginOf = (path: PuckPath, untilS: number, opponent: LaneOpponent): LaneMargin => {
   const place: Place = { xM: 0, yM: 0 };
-  const marginAt = (timeS: number): number => {
+  const { state, power } = opponent;
+  /** The margin there; Infinity also when it is surely no less than `lessThanS`. */
+  const marginAt = (timeS: number, lessThanS = Number.POSITIVE_INFINITY): number => {
     placeOnPath(path, timeS, place);
-    const arrival = timeTo(opponent.state, opponent.power, place);
+    const arrival = timeTo(
+      state,
+      power,
+      place,
+      power.reactionS,
+      power.reachM,
+      timeS + lessThanS + FOR_ROUNDING_S,
+    );
     return isNone(arrival) ? Number.POSITIVE_INFINITY : arrival - timeS;
   };
   const steps = Math.max(2, Math.ceil(untilS / STEP_S));
   let bestStep = 0;
   let best = Number.POSITIVE_INFINITY;
   for (let step = 0; step <= steps; step++) {
-    const margin = marginAt((untilS * step) / steps);
+    const margin = marginAt((untilS * step) / steps, best);
     if (margin < best) {
       best = margin;
       bestStep = step;
@@ -64,7 +74,7 @@ const marginOf = (path: PuckPath, untilS: number, opponent: LaneOpponent): LaneM
   }
   const fromS = (untilS * Math.max(0, bestStep - 1)) / steps;
   const toS = (untilS * Math.min(steps, bestStep + 1)) / steps;
-  const { at: refinedS, value: refined } = lowestBetween(marginAt, fromS, toS, 1e-6);
+  const { at: refinedS, value: refined } = lowestBetween(timeS => marginAt(timeS), fromS, toS, 1e-6);
   const timeS = refined < best ? refinedS : (untilS * bestStep) / steps;
   return {
     id: opponent.id,

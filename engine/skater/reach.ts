@@ -52,7 +52,8 @@ export const reachSetAt = (
 
 /**
  * Earliest time ≥ reaction at which the skater's stick can be on a point that stays where it is, seconds from now.
- * A stick that passes the point before its owner has reacted does not count. None only for a skater with no speed.
+ * A stick that passes the point before its owner has reacted does not count. None only for a skater with no speed, and when that is surely not
+ * before `notAfterS`.
  * Source: Fujimura & Sugihara 2005, as `reachSetAt`.
  */
 export const timeTo = (
@@ -61,12 +62,14 @@ export const timeTo = (
   pointM: IcePoint,
   reactionS: number = power.reactionS,
   reachM: number = power.reachM,
+  notAfterS = Number.POSITIVE_INFINITY,
 ): number | None<'neverGetsThere'> => {
   const { xMps: vx, yMps: vy } = state.velocityMps;
   const dx = pointM.xM - state.atM.xM - vx * reactionS;
   const dy = pointM.yM - state.atM.yM - vy * reactionS;
   if (dx * dx + dy * dy <= reachM * reachM) return reactionS;
-  const sinceS = nextTouchChangeS(0, 1, dx, dy, vx, vy, power.topSpeedMps, power.tauS, reachM);
+  const beforeS = notAfterS - reactionS;
+  const sinceS = nextTouchChangeS(0, 1, dx, dy, vx, vy, power.topSpeedMps, power.tauS, reachM, beforeS);
   return Number.isNaN(sinceS) ? noneBecause('neverGetsThere') : reactionS + sinceS;
 };
 

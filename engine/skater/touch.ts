@@ -25,7 +25,8 @@ const POLISH_STEPS = 80;
 /**
  * First s ≥ `fromS` at which the miss changes to `sense` 1: touched, −1: not touched; seconds since the reaction, NaN when
  * it never does. The miss changes by at most max(|v|, V) a second, so each step goes as far as it safely can: the *first*
- * crossing is found although the touched times need not be one interval. Source: as `touchMissM`.
+ * crossing is found although the touched times need not be one interval. NaN also when it surely does not before `notAfterS`: who asks for
+ * the earliest of many need not know the others. Source: as `touchMissM`.
  */
 export const nextTouchChangeS = (
   fromS: number,
@@ -37,17 +38,19 @@ export const nextTouchChangeS = (
   topSpeedMps: number,
   tauS: number,
   reachM: number,
+  notAfterS = Number.POSITIVE_INFINITY,
 ): number => {
   const speed = Math.sqrt(vx * vx + vy * vy);
   const fastest = Math.max(speed, topSpeedMps);
-  const lastS = settledS(dx, dy, speed, topSpeedMps, tauS, reachM);
+  const lastS = Math.min(notAfterS, settledS(dx, dy, speed, topSpeedMps, tauS, reachM));
   let before = fromS;
   let miss = sense * touchMissM(before, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
   if (fastest <= 0) return miss <= 0 ? fromS : Number.NaN;
   while (before <= lastS) {
     const after = before + Math.max(miss / fastest, FINEST_STEP_S);
     const next = sense * touchMissM(after, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
-    if (next <= 0) return crossingS(before, after, sense, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
+    if (next <= 0)
+      return crossingS(before, after, miss, next, sense, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
     before = after;
     miss = next;
   }
@@ -68,10 +71,12 @@ const settledS = (
   return needM / topSpeedMps + tauS + FINEST_STEP_S;
 };
 
-/** Root between two times with the miss of opposite sign: false position (Illinois), which keeps its bracket. */
+/** Root between two times with these misses of opposite sign: false position (Illinois), which keeps its bracket. */
 const crossingS = (
   fromS: number,
   toS: number,
+  missFrom: number,
+  missTo: number,
   sense: number,
   dx: number,
   dy: number,
@@ -83,8 +88,8 @@ const crossingS = (
 ): number => {
   let low = fromS;
   let high = toS;
-  let missLow = sense * touchMissM(low, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
-  let missHigh = sense * touchMissM(high, dx, dy, vx, vy, topSpeedMps, tauS, reachM);
+  let missLow = missFrom;
+  let missHigh = missTo;
   let lastSide = 0;
   for (let step = 0; step < POLISH_STEPS && high - low > 1e-13; step++) {
     const span = missLow - missHigh;
