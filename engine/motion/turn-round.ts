@@ -26,11 +26,7 @@ export interface TurningKeeper extends StanceAbility {
  * pivot; only who is skating towards whom he keeps off faces him going forward, and it costs him nothing. Seconds of the rep; metres, frame of
  * the rink. Source: the level's rows `backwardRatio` and `transitionS`, the law of `pivotWayOf` and that of the sprint.
  */
-export const changesStance = (
-  keeper: TurningKeeper,
-  self: Body,
-  nowS: number,
-): boolean => {
+export const changesStance = (keeper: TurningKeeper, self: Body, nowS: number): boolean => {
   const { stance, power, model } = keeper;
   if (nowS < stance.changesUntilS + TURNS_AGAIN_S.value) return false;
   if (!(stance.isTurned ? wantsBack(keeper, self) : wantsForward(keeper, self))) return false;

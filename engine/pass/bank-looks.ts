@@ -18,9 +18,11 @@ export interface BankLooks {
   readonly isSkipped?: readonly boolean[];
 }
 
+/** Launch directions no farther from one than `withinRad`, and no nearer than `beyondRad`. */
 export interface NearLaunch {
   readonly launchRad: number;
   readonly withinRad: number;
+  readonly beyondRad?: number;
 }
 
 /** Arc lengths to look at first: every junction, and cells that shrink towards the passer. */
@@ -46,19 +48,18 @@ export const looksAlong = (shot: BankShot): BankLooks => {
   return { arcsM, launchRads };
 };
 
-/**
- * Leaves out the cells without a launch direction within `withinRad` of `launchRad`, except the ones next to those, which a dip
- * at the edge is told by.
- */
+/** Leaves out the cells without a launch direction that is asked for, except the ones next to those, which a dip at the edge is told by. */
 export const cellsNear = (looks: BankLooks, near: NearLaunch): BankLooks => {
   const { arcsM, launchRads } = looks;
+  const { beyondRad = 0 } = near;
   const count = arcsM.length - 1;
   const isSkipped: boolean[] = new Array(count + 1).fill(true);
   let fromRad = wrapRad(launchRads[0]! - near.launchRad);
   for (let index = 1; index <= count; index++) {
     const toRad = wrapRad(launchRads[index]! - near.launchRad);
     const isAcross = fromRad < 0 !== toRad < 0 && Math.abs(toRad - fromRad) < Math.PI;
-    if (isAcross || Math.min(Math.abs(fromRad), Math.abs(toRad)) <= near.withinRad) {
+    const isNear = isAcross || Math.min(Math.abs(fromRad), Math.abs(toRad)) <= near.withinRad;
+    if (isNear && Math.max(Math.abs(fromRad), Math.abs(toRad)) >= beyondRad) {
       isSkipped[index === 1 ? count : index - 1] = false;
       isSkipped[index] = false;
       isSkipped[index === count ? 1 : index + 1] = false;

@@ -29,6 +29,8 @@ export class Meeting {
   /** Latest τ that can count. */
   capS = 0;
 
+  /** The level time that is looked for, seconds: a field, since a number given back would be an object at every look. */
+  private levelS = Number.NaN;
   private alongM = 0;
   private acrossM = 0;
   private alongMps = 0;
@@ -113,10 +115,9 @@ export class Meeting {
     const { shot, alongM: h0, alongMps: c, acrossM, acrossMps } = this;
     const v = shot.speedMps;
     if (c < v) {
-      let t = h0 / (v - c);
-      if (h0 > 0) t = this.newtonFrom(this.nearlyLevelS(t), t);
-      if (Number.isNaN(t)) return;
-      this.put(0, t, acrossM + acrossMps * t);
+      this.levelS = h0 / (v - c);
+      if (h0 > 0 && !this.drawsLevel()) return;
+      this.put(0, this.levelS, acrossM + acrossMps * this.levelS);
     }
     if (c <= 0) return;
     if (c >= v && h0 >= 0) {
@@ -127,39 +128,42 @@ export class Meeting {
     if (!(cap > 0)) return;
     shot.slide.after(v, cap);
     if (shot.slide.speedMps >= c || h0 + c * cap < shot.slide.distanceM) return;
-    const t = this.newton(cap, -1);
-    if (!Number.isNaN(t)) this.put(1, t, acrossM + acrossMps * t);
+    this.levelS = cap;
+    if (this.newton(-1)) this.put(1, this.levelS, acrossM + acrossMps * this.levelS);
   }
 
-  /** When the puck would draw level if it went on slowing as it does at first: it slows less and less, so this is a little late. */
-  private nearlyLevelS(evenS: number): number {
-    const { shot, alongM, alongMps } = this;
+  /**
+   * Whether the puck draws level with a blade ahead, and when. It would then if it went on slowing as it does at first; it slows less and less, so
+   * that is a little late, and Newton begins there. Where there is no root that way, from the side where the gap surely is ≥ 0.
+   */
+  private drawsLevel(): boolean {
+    const { shot, alongM, alongMps, levelS: evenS } = this;
     const closesMps = shot.speedMps - alongMps;
     const square = closesMps * closesMps - 2 * shot.slide.slowingMps2(shot.speedMps) * alongM;
-    return square > 0 ? (2 * alongM) / (closesMps + Math.sqrt(square)) : evenS;
+    if (square > 0) {
+      this.levelS = (2 * alongM) / (closesMps + Math.sqrt(square));
+      if (this.newton(1)) return true;
+    }
+    this.levelS = evenS;
+    return this.newton(1);
   }
 
-  /** Newton from a good guess, and where that is beyond the turn of the gap, from the side where it surely is ≥ 0. */
-  private newtonFrom(guessS: number, evenS: number): number {
-    const t = this.newton(guessS, 1);
-    return Number.isNaN(t) && guessS !== evenS ? this.newton(evenS, 1) : t;
-  }
-
-  /** From a side where the convex gap is ≥ 0, Newton walks to its root without jumping over it; NaN: no root that way. */
-  private newton(fromS: number, sense: 1 | -1): number {
+  /** From a side where the convex gap is ≥ 0, Newton walks `levelS` to its root without jumping over it; false: no root that way. */
+  private newton(sense: 1 | -1): boolean {
     const { shot, alongM, alongMps } = this;
-    let t = fromS;
+    let t = this.levelS;
     for (let step = 0; step < NEWTON_STEPS; step++) {
       shot.slide.after(shot.speedMps, t);
       const gap = alongM + alongMps * t - shot.slide.distanceM;
       const slope = alongMps - shot.slide.speedMps;
-      if (slope * sense >= 0) return Number.NaN;
+      if (slope * sense >= 0) return false;
       const move = gap / slope;
       t -= move;
       // Each step squares the error: after one this small nothing is left to correct.
-      if (Math.abs(move) < 1e-8) return t;
+      if (Math.abs(move) < 1e-8) break;
     }
-    return t;
+    this.levelS = t;
+    return true;
   }
 
   private gapAt(timeS: number): number {

@@ -126,6 +126,39 @@ describe('passes off the boards', () => {
     }, 300_000);
   }
 
+  it('are found in their ring of launch directions, each where all round finds it', () => {
+    const rings = [
+      [0, 0.3],
+      [0.3, 0.9],
+      [0.9, Math.PI],
+    ] as const;
+    const perRing = rings.map(() => 0);
+    fc.assert(
+      fc.property(
+        anyCase,
+        fc.constantFrom<(1 | 2)[]>(1, 2),
+        evenly(-Math.PI, Math.PI),
+        (each, bounceCount, rad) => {
+          const { boards, model, passerM, speedMps, maxTimeS, receiver } = suited(each, bounceCount);
+          const search = bankSearch(boards, model, passerM, speedMps, { bounceCount, maxTimeS });
+          const all = search(receiver);
+          for (const [i, [beyondRad, withinRad]] of rings.entries()) {
+            const isInRing = (pass: BankPass): boolean => {
+              const apart = apartRad(pass.launchRad, rad);
+              return apart >= beyondRad && apart < withinRad;
+            };
+            const inRing = search(receiver, { launchRad: rad, withinRad, beyondRad }).filter(isInRing);
+            const wanted = all.filter(isInRing);
+            expect(inRing.map(pass => pass.launchRad)).toEqual(wanted.map(pass => pass.launchRad));
+            perRing[i]! += wanted.length;
+          }
+        },
+      ),
+      { numRuns: 150, seed: 5 },
+    );
+    expect(Math.min(...perRing)).toBeGreaterThan(5);
+  });
+
   it('are the same however many receivers one search has looked at before', { timeout: 60_000 }, () => {
     const [boards] = RINKS;
     const model = puckModelOf();

@@ -122,25 +122,17 @@ const passesAlong = (
 
   let before = NO_LOOK;
   let last = NO_LOOK;
-  const checkDips = (left: number, middle: number, right: number): void => {
-    for (let slot = 0; slot < SLOTS; slot++) {
-      if (!(looks.has(left, slot) && looks.has(middle, slot) && looks.has(right, slot))) continue;
-      const at = looks.missM(middle, slot);
-      const sign = at >= 0 ? 1 : -1;
-      const a = sign * looks.missM(left, slot);
-      const b = sign * looks.missM(right, slot);
-      if (a >= 0 && b >= 0 && sign * at <= a && sign * at <= b) dip(left, middle, right, slot);
-    }
-  };
   const take = (next: number): void => {
     if (last !== NO_LOOK) {
-      for (let slot = 0; slot < SLOTS; slot++) {
-        if (!(looks.has(last, slot) && looks.has(next, slot))) continue;
-        const from = looks.missM(last, slot);
-        const to = looks.missM(next, slot);
-        if (from >= 0 !== to >= 0) refine(arcMOf(last), arcMOf(next), from, to, slot);
+      const crossed = looks.signChanges(last, next);
+      for (let slot = 0; crossed >> slot !== 0; slot++) {
+        if ((crossed & (1 << slot)) === 0) continue;
+        refine(arcMOf(last), arcMOf(next), looks.missM(last, slot), looks.missM(next, slot), slot);
       }
-      if (before !== NO_LOOK) checkDips(before, last, next);
+      const dips = before === NO_LOOK ? 0 : looks.dips(before, last, next);
+      for (let slot = 0; dips >> slot !== 0; slot++) {
+        if ((dips & (1 << slot)) !== 0) dip(before, last, next, slot);
+      }
     }
     before = last;
     last = next;
@@ -184,6 +176,7 @@ const slotsComeOrGo = (
   to: number,
   receiverMps: number,
 ): boolean => {
+  if (looks.hasSameSlots(from, to)) return false;
   if (!straights.valid(looks.straight(from)) || straights.widthM(cell) <= SMALLEST_CELL_M) return false;
   for (let slot = 0; slot < SLOTS; slot++) {
     const isFrom = looks.has(from, slot);

@@ -30,6 +30,8 @@ export class BankStraights {
   /** The straights a cell lies between, and the first of its two halves once they were asked for. */
   private cellEnds = new Int32Array(2 * FIRST_ROOM);
   private cellHalves = new Int32Array(FIRST_ROOM);
+  /** Of the cells in which the puck's way changes too much. */
+  private cellTurns = new Uint8Array(FIRST_ROOM);
   private cellCount = 0;
   private readonly firstStraights: Int32Array;
   private readonly firstCells: Int32Array;
@@ -122,6 +124,10 @@ export class BankStraights {
 
   /** Whether the puck's way changes too much within a cell for anything to be said of what lies between its ends. */
   turnsTooFar(cell: number): boolean {
+    return this.cellTurns[cell] === 1;
+  }
+
+  private turns(cell: number): boolean {
     const widthM = this.widthM(cell);
     if (widthM <= SMALLEST_CELL_M) return false;
     const isFrom = this.valid(this.fromOf(cell));
@@ -183,10 +189,12 @@ export class BankStraights {
     if (cell === this.cellHalves.length) {
       this.cellHalves = withRoom(this.cellHalves, new Int32Array(2 * cell));
       this.cellEnds = withRoom(this.cellEnds, new Int32Array(4 * cell));
+      this.cellTurns = withRoom(this.cellTurns, new Uint8Array(2 * cell));
     }
     this.cellEnds[2 * cell] = from;
     this.cellEnds[2 * cell + 1] = to;
     this.cellHalves[cell] = NONE;
+    this.cellTurns[cell] = this.turns(cell) ? 1 : 0;
     return cell;
   }
 }

@@ -39,6 +39,41 @@ export class LookPool {
     return look;
   }
 
+  /** The slots (a bit each) whose miss changes its sign from one look to the next. */
+  signChanges(from: number, to: number): number {
+    const { numbers } = this;
+    const both = this.slots[from]! & this.slots[to]!;
+    let bits = 0;
+    for (let slot = 0; both >> slot !== 0; slot++) {
+      if ((both & (1 << slot)) === 0) continue;
+      const missAt = 1 + SLOTS + slot;
+      if (numbers[from * NUMBERS + missAt]! >= 0 !== numbers[to * NUMBERS + missAt]! >= 0) bits |= 1 << slot;
+    }
+    return bits;
+  }
+
+  /** The slots (a bit each) whose miss, of one sign in three looks that follow each other, is the least in the middle one. */
+  dips(left: number, middle: number, right: number): number {
+    const { numbers } = this;
+    const all = this.slots[left]! & this.slots[middle]! & this.slots[right]!;
+    let bits = 0;
+    for (let slot = 0; all >> slot !== 0; slot++) {
+      if ((all & (1 << slot)) === 0) continue;
+      const missAt = 1 + SLOTS + slot;
+      const at = numbers[middle * NUMBERS + missAt]!;
+      const sign = at >= 0 ? 1 : -1;
+      const a = sign * numbers[left * NUMBERS + missAt]!;
+      const b = sign * numbers[right * NUMBERS + missAt]!;
+      if (a >= 0 && b >= 0 && sign * at <= a && sign * at <= b) bits |= 1 << slot;
+    }
+    return bits;
+  }
+
+  /** Whether the same slots are there at both looks. */
+  hasSameSlots(one: number, other: number): boolean {
+    return this.slots[one] === this.slots[other];
+  }
+
   straight(look: number): number {
     return this.straights[look]!;
   }

@@ -97,6 +97,9 @@ describe('a sliding puck', () => {
         expect(fast.distanceM).toBeCloseTo(slideDistanceAtTime(slowing, speed, time), 9);
         expect(fast.speedMps).toBeCloseTo(slideSpeedAtTime(slowing, speed, time), 9);
         expect(fast.stopTime(speed)).toBeCloseTo(slideStopTime(slowing, speed), 6);
+        const h = 1e-4;
+        const lostMps = speed - slideSpeedAtTime(slowing, speed, h);
+        if (speed > 0.1) expect(lostMps / h).toBeCloseTo(fast.slowingMps2(speed - lostMps / 2), 5);
       }),
     );
   });

@@ -68,8 +68,8 @@ const settle = (run: RunState, foreseen: Foreseen, search: BankSearch, first: Ba
   return null;
 };
 
-/** A later tangent mostly moves a pass by less than the first; when it does not, farther directions are looked at. */
-const NEAR_RADS = [0.3, 0.9] as const;
+/** A later tangent mostly moves a pass by less than the first; when it does not, farther directions are looked at, at last all round. */
+const NEAR_RADS = [0.3, 0.9, Math.PI] as const;
 
 /** The pass to this receiver that leaves nearest to a direction; null when there is none. */
 const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): BankPass | null => {
@@ -79,12 +79,14 @@ const nearestTo = (launchRad: number, search: BankSearch, receiver: Receiver): B
       (best, one) => (!best || apartRad(one) < apartRad(best) ? one : best),
       null,
     );
+  let beyondRad = 0;
   for (const withinRad of NEAR_RADS) {
-    const near = nearestOf(search(receiver, { launchRad, withinRad }));
+    const near = nearestOf(search(receiver, { launchRad, withinRad, beyondRad }));
     // One farther off than that was only met beside: there may be nearer ones on the other side.
     if (near && apartRad(near) <= withinRad) return near;
+    beyondRad = withinRad;
   }
-  return nearestOf(search(receiver));
+  return null;
 };
 
 /** A receiver at steady velocity whose blade is where the foreseen one is at `meetS`. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { at, drillOf, named, planOf, playableFrom, skate } from './drill-shorthand.reference.ts';
+import { runMemory } from './recorder.ts';
 import { runDrill } from './run-drill.ts';
 import { inText } from './run-in-text.reference.ts';
 import { xMInSample } from './track-columns.ts';
@@ -21,6 +22,39 @@ describe('a run without the findings of its tracks', () => {
     const kinds = runDrill(playableFrom(plan)).findings.map(({ kind }) => kind);
     expect(kinds).toContain('pathsCrossTooFast');
     expect(runDrill(playableFrom(plan), { isShown: false }).findings).toEqual([]);
+  });
+});
+
+describe('a memory that runs share', () => {
+  it('gives the same run whatever was written into it before, with more spots or fewer, longer or shorter', () => {
+    const skaters = (count: number, seconds: number) =>
+      playableFrom(
+        planOf(
+          Array.from({ length: count }, (_, i) => ({
+            role: `F${i}`,
+            atM: at(-20 + i, -8 + 2 * i),
+            puck: i === 0,
+            acts: [skate([at(15, -6 + 2 * i), at(-10, 5 - i)]), { kind: 'hold', seconds } as const],
+          })),
+        ),
+      );
+    for (const isShown of [true, false]) {
+      const memory = runMemory();
+      // The fifteen seconds need more room than there is at first.
+      for (const [count, seconds] of [
+        [3, 1],
+        [6, 15],
+        [2, 1],
+        [6, 1],
+        [4, 15],
+        [8, 1],
+        [3, 1],
+      ] as const) {
+        const playable = skaters(count, seconds);
+        const shared = inText(runDrill(playable, { isShown, memory }));
+        expect(shared).toEqual(inText(runDrill(playable, { isShown })));
+      }
+    }
   });
 });
 

@@ -39,6 +39,23 @@ describe('reach', () => {
     );
   });
 
+  it('is none when it is surely not before the time asked for, else the same', () => {
+    let none = 0;
+    fc.assert(
+      fc.property(state, power, point, evenly(0, 8), (at, skater, pointM, notAfterS) => {
+        const whole = timeOf(at, skater, pointM);
+        const asked = timeTo(at, skater, pointM, skater.reactionS, skater.reachM, notAfterS);
+        if (!isNone(asked)) expect(asked).toBe(whole);
+        else {
+          none++;
+          expect(whole).toBeGreaterThan(notAfterS);
+        }
+      }),
+      { numRuns: 300, seed: 1 },
+    );
+    expect(none).toBeGreaterThan(50);
+  });
+
   it('touch intervals begin with the earliest touch, follow each other, and the last never ends', () => {
     fc.assert(
       fc.property(state, power, point, (at, skater, pointM) => {
