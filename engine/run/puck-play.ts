@@ -46,7 +46,7 @@ export const takeOne = (pucks: PuckPlay[], puck: PuckPlay): void => {
 export const tryPuck = (puck: PuckPlay, stretch: Stretch, boards: Boards): void => {
   const { owner, flight } = puck;
   if (owner) {
-    const keeps = settles(puck) ? Math.exp(-stretch.lengthS / SETTLE_S.value) : 0;
+    const keeps = settles(puck) ? settlesTo(stretch.lengthS) : 0;
     puck.next.xM = owner.next.xM + BLADE_AHEAD_M.value * owner.nextFacingX + keeps * puck.offsetXM;
     puck.next.yM = owner.next.yM + BLADE_AHEAD_M.value * owner.nextFacingY + keeps * puck.offsetYM;
     if (boardsDistanceAt(boards, puck.next.xM, puck.next.yM) < PUCK_ROOM_M) {
@@ -64,6 +64,18 @@ const PUCK_ROOM_M = PUCK_ROWS.puckRadiusM.value;
 
 const settles = (puck: PuckPlay): boolean => puck.offsetXM !== 0 || puck.offsetYM !== 0;
 
+/** The part of its way to the blade that a puck still has to settle after so long. Most stretches are a whole stride: that is kept. */
+const settlesTo = (lengthS: number): number => {
+  if (lengthS !== lastLengthS) {
+    lastLengthS = lengthS;
+    lastKeeps = Math.exp(-lengthS / SETTLE_S.value);
+  }
+  return lastKeeps;
+};
+
+let lastLengthS = Number.NaN;
+let lastKeeps = Number.NaN;
+
 export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
   if (puck.flight && stretch.lengthS > 0) {
     puck.xMps = (puck.next.xM - puck.xM) / stretch.lengthS;
@@ -72,7 +84,7 @@ export const takePuck = (puck: PuckPlay, stretch: Stretch): void => {
   puck.xM = puck.next.xM;
   puck.yM = puck.next.yM;
   if (settles(puck)) {
-    const keeps = Math.exp(-stretch.lengthS / SETTLE_S.value);
+    const keeps = settlesTo(stretch.lengthS);
     puck.offsetXM *= keeps;
     puck.offsetYM *= keeps;
   }

@@ -11,10 +11,15 @@ const FIRST_CAPACITY = 1216;
 /** Memory that runs can write into one after the other: made by `runMemory`, owned by the caller. */
 export interface RunMemory {
   last: Recorder | null;
+  /**
+   * What the last run was played with; nobody reads it. Compiled code goes with the kinds of object it was made for, and is thrown away with
+   * them when memory is cleared while no object of a kind is alive: the next run then took five times as long.
+   */
+  keepsAlive: object | null;
 }
 
 /** Memory without anything in it yet; the first run that writes into it makes it as large as it needs. */
-export const runMemory = (): RunMemory => ({ last: null });
+export const runMemory = (): RunMemory => ({ last: null, keepsAlive: null });
 
 /**
  * A recorder with nothing in it; takes over the block of the memory's last run when that has room for so many actors: a spot taken out and

@@ -171,5 +171,6 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     actor.dueS = dueOf(run, actor).dueS;
   }
   for (const puck of run.pucks) puck.zone = zoneOf(run.lineXM, puck.xM);
+  if (options.memory) options.memory.keepsAlive = run;
   return run;
 };

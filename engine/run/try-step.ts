@@ -13,11 +13,11 @@ import type { RunState } from './run-state.ts';
  * block of numbers itself; else as `tryStep`.
  */
 export const tryAll = ({ actors, numbers, stretch, rink, strideHz }: RunState): void => {
-  const { stride } = stretch;
+  const { stride, lengthS } = stretch;
   for (let a = 0; a < actors.length; a++) {
     const actor = actors[a]!;
     const { route } = actor;
-    if (stride < 0 || actor.motion !== 'route' || !route) {
+    if (!route || stride < 0 || actor.motion !== 'route') {
       tryStep(actor, stretch, rink.boards);
       continue;
     }
@@ -36,7 +36,7 @@ export const tryAll = ({ actors, numbers, stretch, rink, strideHz }: RunState): 
       const wantX = sign * places[from + 4]!;
       const wantY = sign * places[from + 5]!;
       const cos = numbers[at + FACING_X]! * wantX + numbers[at + FACING_Y]! * wantY;
-      const mostRad = actor.turnRadps * stretch.lengthS;
+      const mostRad = actor.turnRadps * lengthS;
       if (cos >= 1 - (mostRad * mostRad) / 2) {
         numbers[nextAt + FACING_X] = wantX;
         numbers[nextAt + FACING_Y] = wantY;

@@ -149,8 +149,11 @@ const writeSamples = (
   }
 };
 
-const nearestTurn = (headingRad: number, beforeRad: number): number =>
-  headingRad + 2 * Math.PI * Math.round((beforeRad - headingRad) / (2 * Math.PI));
+const nearestTurn = (headingRad: number, beforeRad: number): number => {
+  const turnRad = beforeRad - headingRad;
+  if (turnRad < Math.PI && turnRad > -Math.PI) return headingRad;
+  return headingRad + 2 * Math.PI * Math.round(turnRad / (2 * Math.PI));
+};
 
 /** Room for the integral, written over at every use. */
 let sums = new Float64Array(0);
