@@ -2,20 +2,21 @@ import { fitPinsOn } from '../film/sheet-that-fits.ts';
 import { landmarksOf } from '../rink/landmarks.ts';
 import type { Rink } from '../rink/rink.ts';
 import { type DrawnSheet, measurePin } from './measure-pin.ts';
-import { MOST_OFFERED, OFFER_CLICK } from './offer-rows.ts';
+import { OFFER_CLICK } from './offer-rows.ts';
 import type { OfferedPin } from './offered-pin.ts';
 import type { PaintMaps } from './paint-maps.ts';
-import { spreadPins } from './spread-pins.ts';
 import { discsOf, strokesOf } from './strokes.ts';
+import { tellingPins } from './telling-pins.ts';
+import { placesInView } from './view-reach.ts';
 
 /**
  * The landmarks whose own markings are found where a map (ice in metres to a picture of half diagonal 1) draws them: measured, those that stray
- * from the rest left out, and of the others as many as are of use, far apart. Points at the boards and goal posts are not
+ * from the rest left out, and of the others those that tell most about the ice in view. Points at the boards and goal posts are not
  * among them: what is painted ends there by what stands in front. Source: `measurePin`, `fitPins`.
  */
 export const measuredPins = (
   rink: Rink,
-  map: ArrayLike<number>,
+  map: Float64Array,
   paint: PaintMaps,
   inside: Uint8Array,
 ): OfferedPin[] => {
@@ -42,7 +43,7 @@ export const measuredPins = (
       ? []
       : [{ landmark: id, filmPx: { xPx: measured.xPx, yPx: measured.yPx }, sdPx: measured.sdPx }];
   });
-  return spreadPins(withoutStrays(rink, pins), MOST_OFFERED.value);
+  return tellingPins(rink, withoutStrays(rink, pins), map, placesInView(paint, inside), paint);
 };
 
 const ENDS_BY_WHAT_STANDS = /\.boards(?!Side)|goalPost|^goalLine/;

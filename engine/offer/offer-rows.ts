@@ -64,6 +64,22 @@ export const MOST_OFFERED = estimateRow(
   'our choice: more tells little more, and a coach looks through them',
 );
 
+export const NEAR_PIN = estimateRow(
+  'within how much ice two offered pins say much the same',
+  2,
+  'm',
+  [1, 4],
+  'our choice: a spot with its marks beside it',
+);
+
+export const NEAR_PIN_WORTH = estimateRow(
+  'by what share a pin near another must lower the mean variance of the ice in view to be offered too',
+  0.1,
+  '',
+  [0.05, 0.2],
+  'our choice, on four drawn films: as many views are offered and as true as with all, with a third of the pairs near each other',
+);
+
 export const LEAST_OFFERED = estimateRow(
   'least pins that are offered',
   5,

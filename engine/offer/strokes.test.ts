@@ -1,9 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { landmarksOf } from '../rink/landmarks.ts';
 import { rinkOf } from '../rink/rink-of.ts';
-import type { OfferedPin } from './offered-pin.ts';
-import { spreadPins } from './spread-pins.ts';
 import { STRIDE, samplesOf } from './stroke-samples.ts';
 import { discsOf, refCreaseOf, strokesOf } from './strokes.ts';
 
@@ -57,42 +54,5 @@ describe('the painted lines of a sheet', () => {
     const samples = samplesOf(strokes, 0.1);
     expect(samples.count * 0.1).toBeGreaterThan(0.98 * lengthM);
     expect(samples.count * 0.1).toBeLessThan(1.02 * lengthM);
-  });
-});
-
-describe('pins that are spread', () => {
-  const place = fc.integer({ min: 0, max: 1280 });
-  const pins = fc.array(fc.tuple(place, place, fc.integer({ min: 1, max: 7 })), {
-    minLength: 1,
-    maxLength: 30,
-  });
-
-  it('are as many as were asked for, begin with the best measured, and leave none out that is farther off than those taken', () => {
-    fc.assert(
-      fc.property(pins, fc.integer({ min: 1, max: 14 }), (all, most) => {
-        const offered = all.map(
-          ([xPx, yPx, tenths], k): OfferedPin => ({
-            landmark: `${k}`,
-            filmPx: { xPx, yPx },
-            sdPx: tenths / 10,
-          }),
-        );
-        const taken = spreadPins(offered, most);
-        expect(taken.length).toBe(Math.min(most, offered.length));
-        expect(new Set(taken).size).toBe(taken.length);
-        expect(taken[0]!.sdPx).toBe(Math.min(...offered.map(({ sdPx }) => sdPx)));
-        if (taken.length < 2) return;
-        const away = (one: OfferedPin, others: readonly OfferedPin[]) =>
-          Math.min(
-            ...others.map(p => Math.hypot(p.filmPx.xPx - one.filmPx.xPx, p.filmPx.yPx - one.filmPx.yPx)),
-          ) /
-          (1 + one.sdPx);
-        const last = taken[taken.length - 1]!;
-        const before = taken.slice(0, -1);
-        for (const one of offered.filter(p => !taken.includes(p))) {
-          expect(away(one, before)).toBeLessThanOrEqual(away(last, before) + 1e-9);
-        }
-      }),
-    );
   });
 });
