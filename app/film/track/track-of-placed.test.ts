@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { trackOfPlaced } from './track-of-placed.ts';
+import { placedOfTrack, trackOfPlaced } from './track-of-placed.ts';
 
 const hand = (xPx: number, frameIndex = 90) => ({ frameIndex, filmTimeS: 3, feet: { xPx, yPx: 5 } });
 const track = (change: object) => ({ film: 'f', side: 'us', role: 'F1', hands: { h: hand(1) }, ...change });
@@ -28,4 +28,29 @@ it('nobody of the other side, of another film or of another picture is', () => {
   expect(found({ a: track({ side: 'them' }) }, {})).toBeUndefined();
   expect(found({ a: track({ film: 'g' }) }, {})).toBeUndefined();
   expect(found({ a: track({ hands: { h: hand(1, 91) } }) }, {})).toBeUndefined();
+});
+
+it('the placed skater of a track is whom it began with, else the same person; a role alone does not tell', () => {
+  const freeze = (skaters: object, change: object = {}) => ({
+    film: 'f',
+    frameIndex: 90,
+    skaters,
+    ...change,
+  });
+  const tracks = { a: track({ skater: 's' }), b: track({ hands: { h: hand(40) } }) };
+  const of = (freezes: object, id: string, frameIndex = 90) =>
+    placedOfTrack({ freezes, tracks } as never, id, frameIndex).map(one => one.placed as string);
+  const onFeet = placed({});
+  const elsewhere = placed({ feet: { xPx: 77, yPx: 9 }, role: 'D2' });
+  expect(of({ z: freeze({ x: onFeet, y: elsewhere }) }, 'a')).toEqual(['x']);
+  expect(of({ z: freeze({ x: placed({ feet: { xPx: 40, yPx: 5 } }) }) }, 'b')).toEqual(['x']);
+  // Where no hand was yet: only the person tells.
+  const later = (one: object) => ({ z: freeze({ x: one }, { frameIndex: 120 }) });
+  expect(of(later(placed({ skater: 's', role: 'D1' })), 'a', 120)).toEqual(['x']);
+  expect(of(later(placed({ skater: 's', side: 'them' })), 'a', 120)).toEqual([]);
+  expect(of(later(onFeet), 'a', 120)).toEqual([]);
+  // Another picture, another film, nobody.
+  expect(of({ z: freeze({ x: onFeet }) }, 'a', 91)).toEqual([]);
+  expect(of({ z: freeze({ x: onFeet }, { film: 'g' }) }, 'a')).toEqual([]);
+  expect(of({}, 'nobody')).toEqual([]);
 });

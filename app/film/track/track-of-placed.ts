@@ -29,3 +29,33 @@ export const trackOfPlaced = (
     here.find(each => each.one.role === role)
   );
 };
+
+/** A skater placed in a freeze. */
+export interface PlacedIn {
+  readonly freeze: Id<'freeze'>;
+  readonly placed: Id<'placed'>;
+}
+
+/**
+ * Who stands in the freezes of one picture for a followed skater: placed where he is followed from, or, as long as nobody is followed from there, the
+ * same person of the team. A role alone does not tell: each freeze counts its own.
+ */
+export const placedOfTrack = (
+  { freezes, tracks }: Pick<Game, 'freezes' | 'tracks'>,
+  trackId: string,
+  frameIndex: number,
+): PlacedIn[] => {
+  const track = tracks[trackId as Id<'track'>];
+  if (!track) return [];
+  return (Object.entries(freezes) as [Id<'freeze'>, Freeze][])
+    .filter(([, one]) => one.film === track.film && one.frameIndex === frameIndex)
+    .flatMap(([freeze, one]) =>
+      (Object.entries(one.skaters) as [Id<'placed'>, Placed][])
+        .filter(([, placed]) => {
+          const from = trackOfPlaced(tracks, one, placed);
+          if (from) return from.track === trackId;
+          return placed.skater !== undefined && placed.skater === track.skater && placed.side === track.side;
+        })
+        .map(([placed]) => ({ freeze, placed })),
+    );
+};

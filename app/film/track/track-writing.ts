@@ -2,6 +2,7 @@ import { type Freeze, type Game, newId, type Placed, type Track } from '@icewrig
 import type { FilmPoint, Id, Look } from '@icewright/engine';
 import { edit, endStep, keepWorkedOut } from '../../shell/book.ts';
 import { marksGoingAlong } from '../marks/marks-going-along.ts';
+import { placedOfTrack } from './track-of-placed.ts';
 
 type Hand = Track['hands'][Id<'hand'>];
 
@@ -41,19 +42,31 @@ const trackFrom = (freeze: Freeze, { side, kind, role, skater, feet }: Placed): 
   };
 };
 
-/** Feet set by hand in one frame: the hand that is there moves, or a new one comes. By keys many small moves are one step of undo. */
+/**
+ * Feet set by hand in one frame: the hand that is there moves, or a new one comes, and who is placed for him in a freeze of that picture moves with it.
+ * By keys many small moves are one step of undo.
+ */
 export const setHand = (
   gameId: string,
-  trackId: string,
-  track: Track,
+  game: Pick<Game, 'freezes' | 'tracks'>,
+  trackId: Id<'track'>,
   at: { readonly frameIndex: number; readonly filmTimeS: number; readonly feet: FilmPoint },
   by: 'hand' | 'keys',
 ): void => {
+  const track = game.tracks[trackId];
+  if (!track) return;
   const there = handAt(track, at.frameIndex);
   if (by === 'hand' || !there) endStep(gameId);
   const path = ['tracks', trackId, 'hands', there ?? newId<'hand'>()];
-  if (there) edit(gameId).set([...path, 'feet'], at.feet);
-  else edit(gameId).set(path, { ...at } satisfies Hand);
+  const change = edit(gameId);
+  change.transact(() => {
+    if (there) change.set([...path, 'feet'], at.feet);
+    else change.set(path, { ...at } satisfies Hand);
+    for (const { freeze, placed } of placedOfTrack(game, trackId, at.frameIndex)) {
+      change.set(['freezes', freeze, 'skaters', placed, 'feet'], at.feet);
+      change.remove(['freezes', freeze, 'skaters', placed, 'feetSdPx']);
+    }
+  });
 };
 
 export const handAt = (track: Track, frameIndex: number): Id<'hand'> | undefined =>

@@ -164,6 +164,27 @@ it('follows two skaters from a freeze, is corrected by dragging, tells speed and
     await page.getByRole('button', { name: 'Close the freeze' }).click();
     await expect.poll(() => dotX(page.locator('.track-layer [data-role="F2"]'))).toBeCloseTo(after, 1);
 
+    // And the other way: his hand dragged there moves him in the freeze, and one step takes both back.
+    const his = page.locator('.track-layer [data-role="F2"]');
+    const grip = (await his.locator('.pm-dot').boundingBox())!;
+    await page.mouse.move(grip.x + grip.width / 2, grip.y + grip.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(grip.x + 30, grip.y, { steps: 4 });
+    await page.mouse.up();
+    await expect.poll(() => dotX(his)).toBeGreaterThan(after + 10);
+    const dragged = await dotX(his);
+    const inFreeze = async (): Promise<number> => {
+      await page.locator('.freeze-list button').first().click();
+      const x = await dotX(placed);
+      await page.getByRole('button', { name: 'Close the freeze' }).click();
+      await his.waitFor();
+      return x;
+    };
+    expect(await inFreeze()).toBeCloseTo(dragged, 1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => dotX(his)).toBeCloseTo(after, 1);
+    expect(await inFreeze()).toBeCloseTo(after, 1);
+
     await page.getByRole('button', { name: 'Make a drill of this stretch' }).click();
     await page.waitForURL(/\/drills\//);
     await expect.poll(() => page.getByLabel(/^F1/).count()).toBeGreaterThan(0);

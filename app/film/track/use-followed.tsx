@@ -70,9 +70,8 @@ export const useFollowed = ({
   const other = tracks.find(({ id }) => id === otherId && id !== chosen?.id);
   const show = (atS: number) => void player.jump(frameAtTime(player.film.index, atS));
   const set = (id: string, feet: FilmPoint, by: 'hand' | 'keys') => {
-    const track = game.tracks[id as Id<'track'>];
-    if (!track || frameIndex < 0) return;
-    setHand(gameId, id, track, { frameIndex, filmTimeS: timeS, feet }, by);
+    if (frameIndex < 0) return;
+    setHand(gameId, game, id as Id<'track'>, { frameIndex, filmTimeS: timeS, feet }, by);
     if (by === 'hand') setSetting(undefined);
   };
   const letGo = (id: string) => {
