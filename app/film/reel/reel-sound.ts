@@ -200,5 +200,6 @@ async function* coded(
       sample.close();
       yield writer.reachedS();
     }
+    await writer.endPiece();
   }
 }

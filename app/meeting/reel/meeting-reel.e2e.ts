@@ -134,7 +134,8 @@ describe.skipIf(!hasReelTools)('sound at two rates', () => {
             const { fromS, toS } = heard[i]!;
             expect(Math.abs(toS - (beganS + STANDS_S + lastsS))).toBeLessThan(0.05);
             expect(Math.abs(toS - fromS - lastsS)).toBeLessThan(0.06);
-            expect(besideToneDb(sound, fromS + 0.1, toS - 0.1, hz)).toBeLessThan(-25);
+            // Pieces that were made alike one by one were heard at their seams, some 30 dB down.
+            expect(besideToneDb(sound, fromS + 0.1, toS - 0.1, hz)).toBeLessThan(-40);
             beganS += STANDS_S + lastsS;
           }
           await rows
