@@ -1,21 +1,25 @@
 import { emptyDrill, type Team } from '@icewright/book';
 import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
+import { focusNext } from '../film/focus-next.ts';
+import { GoneFromList } from '../film/gone-from-list.tsx';
 import { Act } from '../parts/act.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { countSaid, today } from '../parts/figures.ts';
-import { createDocument, useDocuments } from '../shell/book.ts';
+import { countSaid, daySaid, today } from '../parts/figures.ts';
+import { createDocument, endStep, setRemoved, useDocuments } from '../shell/book.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { entriesOf } from '../shell/season.ts';
+import { UndoActs } from '../shell/undo-acts.tsx';
 import { ANY, shelvesOf } from './library/library-query.ts';
 import { LibrarySentence } from './library/library-sentence.tsx';
 import { Postcard } from './library/postcard.tsx';
-import { usesOf } from './library/uses-of.ts';
+import { TakenOut } from './library/taken-out.tsx';
+import { staysSaid, usesOf } from './library/uses-of.ts';
 import './library/library.css';
 import { DropDrills, TakeInAct, TakenIn, useTakeIn } from './out/take-in.tsx';
 
 /** All drills as postcards, by the habit they serve. */
-export function DrillList({ team }: { readonly team: Team }) {
+export function DrillList({ team, teamId }: { readonly team: Team; readonly teamId: string }) {
   const [, go] = useLocation();
   const [query, setQuery] = useState(ANY);
   const ids = useMemo(
@@ -55,6 +59,13 @@ export function DrillList({ team }: { readonly team: Team }) {
       ),
     [practices],
   );
+  const [gone, setGone] = useState<string>();
+  const takeOut = (id: string) => {
+    focusNext('.place .undone .act');
+    endStep(teamId);
+    setRemoved(id, true);
+    setGone(id);
+  };
   const shownCount = shelves.reduce((sum, shelf) => sum + 1 + shelf.versions.length, 0);
   // A version counts with its drill, as long as that is here.
   const versionCount = ready.filter(([, { variantOf }]) => views.has(variantOf?.drill as never)).length;
@@ -71,6 +82,7 @@ export function DrillList({ team }: { readonly team: Team }) {
       }
       acts={
         <>
+          <UndoActs />
           <TakeInAct take={takeIn.take} />
           {ids.length > 0 && (
             <Act lead onPress={make}>
@@ -91,6 +103,10 @@ export function DrillList({ team }: { readonly team: Team }) {
             Draw on bare ice
           </Act>
         </Empty>
+        <div className="place">
+          <GoneFromList team={team} what="drill" id={gone} onBack={() => setGone(undefined)} />
+          <TakenOut team={team} />
+        </div>
       </DropDrills>
     );
   return (
@@ -119,10 +135,17 @@ export function DrillList({ team }: { readonly team: Team }) {
             </p>
           )}
         </div>
+        <GoneFromList
+          team={team}
+          what="drill"
+          id={gone}
+          says={gone === undefined ? '' : staysSaid(uses(gone), daySaid)}
+          onBack={() => setGone(undefined)}
+        />
         <ul className="postcards">
           {shelves.map(shelf => (
             <li key={shelf.id}>
-              <Postcard shelf={shelf} team={team} uses={uses(shelf.id)} />
+              <Postcard shelf={shelf} team={team} uses={uses(shelf.id)} onTakeOut={() => takeOut(shelf.id)} />
             </li>
           ))}
         </ul>
@@ -133,6 +156,7 @@ export function DrillList({ team }: { readonly team: Team }) {
           </p>
         )}
         {shelves.length === 0 && <p className="q2">No drill answers this. Ask for less, or draw one.</p>}
+        <TakenOut team={team} />
       </div>
     </DropDrills>
   );

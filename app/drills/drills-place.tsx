@@ -9,9 +9,9 @@ import { Studio } from './studio.tsx';
 
 /** The drills of the team, or one of them opened on the ice. */
 export function DrillsPlace({ drillId }: { readonly drillId?: string }) {
-  const { value: team } = useTeam();
+  const { value: team, id: teamId } = useTeam();
   if (team === undefined) return null;
-  return drillId === undefined ? <DrillList team={team} /> : <OneDrill id={drillId} />;
+  return drillId === undefined ? <DrillList team={team} teamId={teamId} /> : <OneDrill id={drillId} />;
 }
 
 function OneDrill({ id }: { readonly id: string }) {

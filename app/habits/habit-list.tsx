@@ -11,7 +11,7 @@ import { addressOfHabit } from '../shell/addresses.ts';
 import { edit } from '../shell/book.ts';
 import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
-import { type Season, useSeason } from '../shell/season.ts';
+import { entriesOf, type Season, useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
 import { chancesOf } from './chance.ts';
 import { makeHabit } from './make-habit.ts';
@@ -98,7 +98,9 @@ function HabitRow(props: {
   const { id, habit, team, season, last } = props;
   const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
   const chances = useMemo(() => chancesOf(id, habit, season.games, rink), [id, habit, season.games, rink]);
-  const drillCount = [...season.drills.values()].filter(drill => drill.habits.some(one => one === id)).length;
+  const drillCount = entriesOf(team, 'drill').filter(([drill]) =>
+    season.drills.get(drill)?.habits.some(one => one === id),
+  ).length;
   return (
     <li>
       <div>

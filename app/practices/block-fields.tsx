@@ -31,6 +31,7 @@ export function BlockFields(props: {
   if (block === undefined) return null;
   const at = (key: string) => ['blocks', blockId, key];
   const drills = entriesOf(team, 'drill').sort(([, a], [, b]) => a.title.localeCompare(b.title));
+  const taken = block.drill && team.contents[block.drill];
   return (
     <section className="sec block-fields">
       <h2>
@@ -39,7 +40,7 @@ export function BlockFields(props: {
           block {index + 1}, {block.minutes} minutes
         </span>
       </h2>
-      <WayBack season={season} drillId={block.drill} />
+      <WayBack season={season} drillId={block.drill} isTakenOut={taken?.removed === true} />
       <WordsField
         label="Name"
         voice="words"
@@ -71,6 +72,9 @@ export function BlockFields(props: {
         choices={[
           { value: '', said: 'none: a talk, a stretch, free ice' },
           ...drills.map(([id, entry]) => ({ value: id, said: entry.title })),
+          ...(block.drill && taken?.removed
+            ? [{ value: block.drill, said: `${taken.title}, taken out of the library` }]
+            : []),
         ]}
         onChange={value => (value === '' ? editing.remove(at('drill')) : editing.set(at('drill'), value))}
       />
@@ -111,7 +115,15 @@ export function BlockFields(props: {
 }
 
 /** From the block to its drill, from the drill to the freeze it was made from, from the freeze to the film. */
-function WayBack({ season, drillId }: { readonly season: Season; readonly drillId: string | undefined }) {
+function WayBack({
+  season,
+  drillId,
+  isTakenOut,
+}: {
+  readonly season: Season;
+  readonly drillId: string | undefined;
+  readonly isTakenOut: boolean;
+}) {
   if (drillId === undefined) return null;
   const drill = season.drills.get(drillId);
   const from = drill?.from;
@@ -123,6 +135,7 @@ function WayBack({ season, drillId }: { readonly season: Season; readonly drillI
   return (
     <p className="way-back q2">
       <Link href={addressOfDrill(drillId)}>{drill?.title ?? 'The drill'}</Link>
+      {isTakenOut && ', taken out of the library'}
       {from !== undefined && (
         <>
           , made from{' '}

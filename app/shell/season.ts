@@ -6,6 +6,7 @@ import { useDocuments, type View } from './book.ts';
 export interface Season {
   readonly games: readonly (readonly [string, Game])[];
   readonly practices: readonly (readonly [string, Practice])[];
+  /** Those taken out of the library too: what was practised with them was practised, and their cautions stand. */
   readonly drills: ReadonlyMap<string, Drill>;
   /** Some are still being opened; counts are not final. */
   readonly isOpening: boolean;
@@ -31,15 +32,30 @@ export function useSeason(team: Team): Season {
 }
 
 /** Of one kind, those not taken out of the list: the newest day first. */
-export function entriesOf(team: Team, kind: Entry['kind']): [string, Entry][] {
-  return Object.entries(team.contents)
-    .filter(([, entry]) => entry.kind === kind && !entry.removed)
+export const entriesOf = (team: Team, kind: Entry['kind']): [string, Entry][] =>
+  entriesWhere(team, kind, entry => !entry.removed);
+
+/** Of one kind, those taken out of the list: the newest day first. */
+export const entriesTakenOut = (team: Team, kind: Entry['kind']): [string, Entry][] =>
+  entriesWhere(team, kind, entry => entry.removed);
+
+function entriesWhere(
+  { contents }: Team,
+  kind: Entry['kind'],
+  holds: (entry: Entry) => boolean,
+): [string, Entry][] {
+  return Object.entries(contents)
+    .filter(([, entry]) => entry.kind === kind && holds(entry))
     .sort(([idA, a], [idB, b]) => b.day.localeCompare(a.day) || idA.localeCompare(idB));
 }
 
 function idsOf(team: Team): Record<'game' | 'practice' | 'drill', readonly string[]> {
-  const of = (kind: Entry['kind']) => entriesOf(team, kind).map(([id]) => id);
-  return { game: of('game'), practice: of('practice'), drill: of('drill') };
+  const of = (entries: readonly [string, Entry][]) => entries.map(([id]) => id);
+  return {
+    game: of(entriesOf(team, 'game')),
+    practice: of(entriesOf(team, 'practice')),
+    drill: of(entriesWhere(team, 'drill', () => true)),
+  };
 }
 
 function readyOf<Kind extends DocumentKind>(

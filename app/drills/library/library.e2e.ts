@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { seriousViolations } from '../../../test/axe.ts';
+import { shot } from '../../../test/with-page.ts';
 
 const app = appOfFile();
 
@@ -58,4 +59,38 @@ describe('the library of drills', () => {
       .waitFor({ timeout: 120_000 });
     await context.close();
   }, 180_000);
+
+  it('a drill is taken out, by undo and by hand put back, and the practice that uses it keeps it and says so', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills`);
+    const card = page.locator('.postcards > li').filter({ hasText: 'Four corners' }).first();
+    const takeOut = page.getByRole('button', { name: 'Take Four corners out of the library' });
+    await takeOut.click();
+    await page
+      .getByText(/The drill is out of the list; nothing in it is lost\. It stays in the practice/)
+      .waitFor();
+    await expect.poll(() => card.count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await card.waitFor();
+    await takeOut.press('Enter');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Put it back');
+    await page.goto(`${app.url}/practices/practice-1`);
+    await page
+      .getByRole('heading', { name: /^Four corners/ })
+      .first()
+      .click();
+    await page.getByText(', taken out of the library').first().waitFor();
+    await page.goto(`${app.url}/drills`);
+    await page.getByRole('button', { name: '1 drill taken out' }).click();
+    await shot(page, 'drill taken out');
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Four corners' }).click();
+    await page.getByText('This drill is out of the library; nothing in it is lost.').waitFor();
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await page.getByRole('button', { name: 'Take out of the library' }).waitFor();
+    await page.goto(`${app.url}/drills`);
+    await card.waitFor();
+    expect(await page.locator('.taken-out').count()).toBe(0);
+    await context.close();
+  });
 });

@@ -1,5 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
 import { Link } from 'wouter';
+import { Act } from '../../parts/act.tsx';
 import { DrillPicture } from '../../parts/drill-picture.tsx';
 import { countSaid, daySaid } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
@@ -9,7 +10,12 @@ import type { DrillUses } from './uses-of.ts';
 import { VARIANT_SAID } from './variant-words.ts';
 
 /** A drill as it lies in the library: its picture, what it needs, where it was used, and its versions. */
-export function Postcard(props: { readonly shelf: Shelf; readonly team: Team; readonly uses: DrillUses }) {
+export function Postcard(props: {
+  readonly shelf: Shelf;
+  readonly team: Team;
+  readonly uses: DrillUses;
+  readonly onTakeOut: () => void;
+}) {
   const { shelf, team, uses } = props;
   const { id, drill, versions } = shelf;
   const served = (drill.habits as readonly string[]).flatMap(habit => {
@@ -43,7 +49,10 @@ export function Postcard(props: { readonly shelf: Shelf; readonly team: Team; re
             ))}
             .
           </>
-        )}
+        )}{' '}
+        <Act bare label={`Take ${named(drill.title, 'drill')} out of the library`} onPress={props.onTakeOut}>
+          Take out
+        </Act>
       </p>
     </>
   );

@@ -1,6 +1,6 @@
 import { emptyPractice, type Practice } from '@icewright/book';
 import { describe, expect, it } from 'vitest';
-import { usesOf } from './uses-of.ts';
+import { staysSaid, usesOf } from './uses-of.ts';
 
 const practiceOn = (day: string, drill: string, minutes: number): Practice =>
   ({
@@ -23,6 +23,11 @@ describe('where a drill was used', () => {
     expect(uses.practised.map(use => use.practiceId)).toEqual(['p1', 'p2']);
     expect(uses.planned.map(use => use.practiceId)).toEqual(['p3']);
     expect(uses.minutes).toBe(20);
+  });
+
+  it('names the practices it stays in when it is taken out of the library', () => {
+    expect(staysSaid(of('d'), day => day.slice(8))).toBe(' It stays in the practice of 10, of 20, of 28.');
+    expect(staysSaid(of('other'), day => day)).toBe('');
   });
 
   it('says never of a drill that stands in no practice', () => {

@@ -44,3 +44,9 @@ export function usesOf(
     };
   };
 }
+
+/** What stays as it is when a drill is taken out of the library: the practices it stands in. */
+export function staysSaid({ practised, planned }: DrillUses, daySaid: (day: string) => string): string {
+  const days = [...practised, ...planned].map(use => daySaid(use.day));
+  return days.length === 0 ? '' : ` It stays in the practice of ${days.join(', of ')}.`;
+}

@@ -10,6 +10,7 @@ import { entriesOf } from '../../shell/season.ts';
 import type { People } from '../people/people-of.ts';
 import { HabitWent } from './habit-went.tsx';
 import { halfIceOf, type Made } from './half-ice.ts';
+import { InTheLibrary } from './in-the-library.tsx';
 import { useTunedVersion } from './use-tuned-version.ts';
 import { usesOf } from './uses-of.ts';
 import { VARIANT_SAID } from './variant-words.ts';
@@ -146,6 +147,7 @@ export function VersionsSection(props: {
           </Act>
         )}
       </p>
+      <InTheLibrary id={id} team={team} />
       {isAsked && <HabitWent team={team} habits={drill.habits as readonly string[]} />}
     </section>
   );
