@@ -1,9 +1,9 @@
 import type { Team } from '@icewright/book';
 import type { ReactNode } from 'react';
 import { handClasses, useReorder } from '../practices/use-reorder.ts';
+import { ItemStill } from './item-still.tsx';
 import { filmSecondsOf, type MeetingTimes, meetingClock, spanSaid } from './meeting-times.ts';
 import { lineOf, type ShownItem, whichOf } from './shown-item.ts';
-import { StillPicture } from './still-picture.tsx';
 import type { MeetingFilms } from './use-films.ts';
 
 /** The meeting in its order: when, the picture, what is said. Dragged by its head, or moved with Alt and the arrows. */
@@ -58,16 +58,6 @@ export function ItemList(props: {
         Drag to change the order (a finger holds first), or <kbd>Alt</kbd> with the arrows.
       </p>
     </>
-  );
-}
-
-function ItemStill({ shown, films }: { readonly shown: ShownItem; readonly films: MeetingFilms }) {
-  if (shown.state !== 'there') return <span className="still" />;
-  return (
-    <StillPicture
-      film={films.get(shown.part.hash)}
-      frameIndex={shown.item.stop?.frameIndex ?? shown.frameIndex}
-    />
   );
 }
 

@@ -1,8 +1,8 @@
 import type { Meeting, Team } from '@icewright/book';
 import { Act } from '../../parts/act.tsx';
+import { ItemStill } from '../item-still.tsx';
 import { type MeetingTimes, meetingClock, spanSaid } from '../meeting-times.ts';
 import { lineOf, type ShownItem, whichOf } from '../shown-item.ts';
-import { StillPicture } from '../still-picture.tsx';
 import type { MeetingFilms } from '../use-films.ts';
 import type { Speaker } from './use-speaker.ts';
 
@@ -55,11 +55,7 @@ export function SpeakerSide(props: {
         ) : (
           <>
             {next.state === 'there' && (
-              <StillPicture
-                film={films.get(next.part.hash)}
-                frameIndex={next.item.stop?.frameIndex ?? next.frameIndex}
-                label={`Next: ${lineOf(next, team)}`}
-              />
+              <ItemStill shown={next} films={films} label={`Next: ${lineOf(next, team)}`} />
             )}
             <p className="w speak-next-line">{lineOf(next, team)}</p>
             <p className="q2">{whichOf(next, team)}</p>
@@ -75,7 +71,8 @@ export function SpeakerSide(props: {
               aria-current={index === run.index ? 'step' : undefined}
               onClick={() => speaker.goTo(index)}
             >
-              {meetingClock(times.of.get(one.id)?.startS ?? 0)} {lineOf(one, team)}
+              <span className="num q2">{meetingClock(times.of.get(one.id)?.startS ?? 0)}</span>{' '}
+              <ItemStill shown={one} films={films} /> <span>{lineOf(one, team)}</span>
             </button>
           </li>
         ))}
