@@ -4,7 +4,7 @@ import type { Paper } from '../picture/card/page-measures.ts';
 import type { PdfDocument } from '../picture/pen/pdf-document.ts';
 import { PDF_FONTS } from '../picture/pen/pdf-fonts.ts';
 import { pdfPen } from '../picture/pen/pdf-pen.ts';
-import type { Drawing } from '../picture/pen/pen.ts';
+import type { Drawing, Pen } from '../picture/pen/pen.ts';
 
 type TestDocument = PdfDocument & {
   registerFont(name: string, bytes: Buffer): void;
@@ -17,7 +17,7 @@ type TestDocument = PdfDocument & {
 /** Pages as a PDF by `pdfkit`, with the fonts as the app has them. Only tests import this. */
 export async function printedPages(
   pdfkit: unknown,
-  pages: readonly Drawing[],
+  pages: readonly Drawing[] | ((pen: Pen) => readonly Drawing[]),
   paper: Paper = 'a4',
 ): Promise<Buffer> {
   const Kit = pdfkit as new (set: object) => TestDocument;
@@ -28,7 +28,7 @@ export async function printedPages(
   const chunks: Buffer[] = [];
   const done = new Promise<void>(resolve => document.on('end', resolve));
   document.on('data', chunk => chunks.push(chunk));
-  pages.forEach((draw, index) => {
+  (typeof pages === 'function' ? pages(pdfPen(document)) : pages).forEach((draw, index) => {
     if (index > 0) document.addPage();
     draw(pdfPen(document));
   });

@@ -2,6 +2,7 @@ import type { Drill, Team } from '@icewright/book';
 import { useState } from 'react';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { OutPanel } from './out/out-panel.tsx';
+import { StudioPaper } from './out/studio-paper.tsx';
 import { PutInPractice } from './put-in-practice.tsx';
 import { StudioHead } from './studio-head.tsx';
 import { StudioMargin, StudioTail } from './studio-margin.tsx';
@@ -66,6 +67,7 @@ export function Studio({
           <PutInPractice team={team} drillId={id} drill={kept} onClose={() => setPutting(false)} />
         )}
         {isHanding && <OutPanel id={id} drill={kept} team={team} onClose={() => setHanding(false)} />}
+        <StudioPaper drill={kept} team={team} />
         <div className="two">
           <StudioWork studio={studio} team={team} isBelow={isBelow} panels={isBelow && panels}>
             {!isBelow && tail}

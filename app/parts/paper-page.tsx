@@ -40,7 +40,10 @@ export function PaperPage(props: {
       // Loaded only when somebody prints.
       const { paperPdf } = await import('./paper-pdf.ts');
       const title = pages[0]?.title ?? props.title;
-      saveFile(await paperPdf({ title, paper: 'a4', pages: pages.map(({ draw }) => draw) }), props.fileName);
+      saveFile(
+        await paperPdf({ title, paper: 'a4', pages: () => pages.map(({ draw }) => draw) }),
+        props.fileName,
+      );
       setState('rest');
     } catch {
       setState('failed');

@@ -1,4 +1,4 @@
-import { type Drawing, type Paper, PDF_FONTS, type PdfDocument, pdfPen } from '@icewright/picture';
+import { type Drawing, type Paper, PDF_FONTS, type PdfDocument, type Pen, pdfPen } from '@icewright/picture';
 import PDFKit from 'pdfkit';
 
 /** What is used of pdfkit beyond drawing; it brings no types of its own. */
@@ -14,7 +14,8 @@ type KitDocument = PdfDocument & {
 export async function paperPdf(of: {
   readonly title: string;
   readonly paper: Paper;
-  readonly pages: readonly Drawing[];
+  /** What stands on which page may hang on how wide words are: `pen` measures as it will draw. */
+  readonly pages: (pen: Pen) => readonly Drawing[];
 }): Promise<Blob> {
   const fonts = await Promise.all(
     PDF_FONTS.map(async font => [font.name, await bytesOf(font.file)] as const),
@@ -31,7 +32,7 @@ export async function paperPdf(of: {
   const done = new Promise<void>(resolve => document.on('end', resolve));
   document.on('data', chunk => chunks.push(chunk));
   for (const [name, bytes] of fonts) document.registerFont(name, bytes);
-  of.pages.forEach((draw, index) => {
+  of.pages(pdfPen(document)).forEach((draw, index) => {
     if (index > 0) document.addPage();
     draw(pdfPen(document));
   });

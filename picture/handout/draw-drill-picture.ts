@@ -1,3 +1,4 @@
+import { wrapWords } from '../card/wrap-words.ts';
 import { type DrillDrawn, drawDrillAt } from '../drill/draw-drill-at.ts';
 import { drawKey } from '../drill/key.ts';
 import { drawnMarks } from '../drill/used-marks.ts';
@@ -35,9 +36,14 @@ export const drillPictureSize = (
 
 export const drawDrillPicture = (pen: Pen, drawn: DrillPictured): void => {
   const layout = layoutOf(pen, drawn);
+  const { title, says } = wordsOf(pen, drawn);
   pen.path('halo', sink => sink.rect(0, 0, layout.width, layout.height));
-  if (drawn.title !== '') pen.text('sectionTitle', drawn.title, MARGIN, MARGIN + 22);
-  if (drawn.says !== '') pen.text('caption', drawn.says, MARGIN, MARGIN + titleHeight(drawn) + 14);
+  title.forEach((words, index) => {
+    pen.text('sectionTitle', words, MARGIN, MARGIN + index * TITLE_LINE + 22);
+  });
+  says.forEach((words, index) => {
+    pen.text('caption', words, MARGIN, MARGIN + title.length * TITLE_LINE + index * SAYS_LINE + 14);
+  });
   drawDrillAt(
     pen,
     drawn,
@@ -47,13 +53,18 @@ export const drawDrillPicture = (pen: Pen, drawn: DrillPictured): void => {
   keyAt(pen, drawn, layout.keyY);
 };
 
-const titleHeight = ({ title }: DrillPictured): number => (title === '' ? 0 : TITLE_LINE);
+/** In as many lines as they take; a word wider than the picture ends in an ellipsis. */
+const wordsOf = (pen: Pen, { title, says }: DrillPictured) => ({
+  title: wrapWords(pen, 'sectionTitle', title, WIDTH - 2 * MARGIN),
+  says: wrapWords(pen, 'caption', says, WIDTH - 2 * MARGIN),
+});
 
 const layoutOf = (pen: Pen, drawn: DrillPictured): Layout => {
   const [, , width, length] = rinkViewBox(drawn.rink);
   const room = WIDTH - 2 * MARGIN;
   const scale = Math.min(room / width, TALLEST / length);
-  const top = MARGIN + titleHeight(drawn) + (drawn.says === '' ? 0 : SAYS_LINE) + 8;
+  const { title, says } = wordsOf(pen, drawn);
+  const top = MARGIN + title.length * TITLE_LINE + says.length * SAYS_LINE + 8;
   const keyY = top + length * scale + 14 + KEY_SCALE * 1.45;
   const keyHeight = keyAt(measuringPen(pen), drawn, keyY);
   return {

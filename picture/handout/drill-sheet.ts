@@ -1,3 +1,4 @@
+import type { Finding } from '@icewright/engine';
 import type { DrillDrawn } from '../drill/draw-drill-at.ts';
 
 /** One drill as it is handed out: everything resolved to words. */
@@ -9,16 +10,7 @@ export interface DrillSheet extends DrillDrawn {
   readonly keyPoints: readonly string[];
   readonly figures: readonly { readonly name: string; readonly words: string }[];
   /** In the order of the flags on the drawing. */
-  readonly findings: readonly string[];
+  readonly findings: readonly { readonly weight: Finding['weight']; readonly words: string }[];
   /** Of this drill; the standing ones follow them. */
   readonly cautions: readonly string[];
 }
-
-/** Several sheets as one booklet: each page says which it is of how many. */
-export const bookletOf = (sheets: readonly DrillSheet[]): readonly DrillSheet[] =>
-  sheets.length < 2
-    ? sheets
-    : sheets.map((sheet, index) => ({
-        ...sheet,
-        cover: [sheet.cover, `${index + 1} of ${sheets.length}`].filter(part => part !== '').join(' · '),
-      }));

@@ -1,6 +1,6 @@
 import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { PAGE } from '../card/page-measures.ts';
-import { drawDrillSheet } from '../handout/draw-drill-sheet.ts';
+import { drillPages } from '../handout/draw-drill-sheet.ts';
 import type { DrillSheet } from '../handout/drill-sheet.ts';
 import { MIDDLE_FIRST } from './middle-first.plan.ts';
 import type { Scene } from './scene.ts';
@@ -21,7 +21,10 @@ export const MIDDLE_FIRST_SHEET: DrillSheet = {
     { name: 'minutes', words: '12' },
     { name: 'on the ice in a rep', words: '4 skaters, 1 goalie, 1 coach' },
   ],
-  findings: ['F3 and X2 cross at 2.1 s, 0.8 m apart.', 'Đặng Thị Ước waits 41 s.'],
+  findings: [
+    { weight: 'look', words: 'F3 and X2 cross at 2.1 s, 0.8 m apart.' },
+    { weight: 'know', words: 'Đặng Thị Ước waits 41 s.' },
+  ],
   cautions: ['F3 and X2 cross too fast.'],
 };
 
@@ -30,5 +33,5 @@ export default {
   viewBox: [0, 0, PAGE.width, PAGE.height],
   digits: 2,
   computed: true,
-  draw: pen => drawDrillSheet(pen, MIDDLE_FIRST_SHEET),
+  draw: pen => drillPages(pen, [MIDDLE_FIRST_SHEET])[0]!(pen),
 } satisfies Scene;

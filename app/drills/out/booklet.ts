@@ -1,9 +1,9 @@
 import type { Drill, Team } from '@icewright/book';
-import { bookletOf, drawDrillSheet, type Paper } from '@icewright/picture';
+import { drillPages, type Paper } from '@icewright/picture';
 import { paperPdf } from '../../parts/paper-pdf.ts';
 import { sheetOf } from './sheet-of.ts';
 
-/** One drill a page, in vectors. Loaded only when somebody prints. */
+/** A drill begins a page, in vectors. Loaded only when somebody prints. */
 export const bookletPdf = (of: {
   readonly drills: readonly Drill[];
   readonly team: Pick<Team, 'lengths' | 'skaters'>;
@@ -14,7 +14,10 @@ export const bookletPdf = (of: {
   paperPdf({
     title: of.title,
     paper: of.paper,
-    pages: bookletOf(of.drills.map(drill => sheetOf(drill, of.team, of.cover))).map(
-      sheet => pen => drawDrillSheet(pen, sheet, of.paper),
-    ),
+    pages: pen =>
+      drillPages(
+        pen,
+        of.drills.map(drill => sheetOf(drill, of.team, of.cover)),
+        of.paper,
+      ),
   });

@@ -139,6 +139,15 @@ describe('handing out', () => {
         expect(said).toContain(tight(words));
     }));
 
+  it('the keys of the browser print the page of the drill, not the workbench round it', () =>
+    withPage(app, 'printed', async page => {
+      await page.goto(`${app.url}/drills/drill-middle-first`);
+      await page.getByRole('button', { name: 'Hand out' }).waitFor();
+      const bytes = await page.pdf({ preferCSSPageSize: true });
+      expect(bytes.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1);
+      await shotOfPrint(page);
+    }));
+
   it('one page: opens anywhere, asks nobody for anything, runs no script', () =>
     withPage(app, 'one page', async page => {
       await openPanel(page);
@@ -315,4 +324,17 @@ async function differenceOf(pictures: string[]): Promise<{ differing: number; da
     if (a[at]! < 64) dark += 1;
   }
   return { differing: (4 * differing) / a.length, dark: (4 * dark) / a.length };
+}
+
+/** What stands on the page while it is printed. */
+async function shotOfPrint(page: Page): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  const paper = page.getByRole('img', { name: 'Middle first, as it is printed' });
+  const words = (await paper.textContent()) ?? '';
+  for (const said of ['Level before our blue line', 'Findings, an estimate', 'The rep over time'])
+    expect(words).toContain(said);
+  for (const name of ['Hand out', 'Put in a practice', 'Paste'])
+    expect(await page.getByRole('button', { name }).count()).toBe(0);
+  await shot(page, 'drill printed');
 }

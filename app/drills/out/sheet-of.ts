@@ -1,7 +1,7 @@
 import type { Drill, Team } from '@icewright/book';
 import { findingSentence, findSmallGame, type Lengths, type Run, rinkOf } from '@icewright/engine';
 import type { DrillPictured, DrillSheet } from '@icewright/picture';
-import { countSaid, numberSaid } from '../../parts/figures.ts';
+import { countSaid, daySaid, numberSaid, today } from '../../parts/figures.ts';
 import { hurtingSentences } from '../../parts/hurting-findings.ts';
 import { findRun } from '../../parts/played-drill.ts';
 import { LEVELS } from '../../shell/rinks.ts';
@@ -38,7 +38,10 @@ export function sheetOf(drill: Drill, team: Pick<Team, 'lengths' | 'skaters'>, c
         : [{ name: 'one rep', words: `${numberSaid(run.durationS)} s, an estimate` }]),
       { name: 'computed for', words: LEVELS.find(({ value }) => value === drill.level)?.said ?? drill.level },
     ],
-    findings: (run?.findings ?? []).map(finding => findingSentence(finding, drill, team.lengths)),
+    findings: (run?.findings ?? []).map(finding => ({
+      weight: finding.weight,
+      words: findingSentence(finding, drill, team.lengths),
+    })),
     cautions: hurtingSentences(drill, team.lengths),
   };
 }
@@ -67,3 +70,7 @@ function peopleSaid(drill: Drill): string {
     ...(count('coach') > 0 ? [countSaid(count('coach'), 'coach', 'coaches')] : []),
   ].join(', ');
 }
+
+/** The line over the page: whose it is, and the day. */
+export const coverOf = (team: Pick<Team, 'name'>): string =>
+  [team.name, daySaid(today(), 'long')].filter(part => part !== '').join(' · ');

@@ -41,7 +41,7 @@ export function FreezeSheetAct(props: {
         freeze: drawn,
       };
       const pages = [(pen: Parameters<typeof drawFreezeSheet>[0]) => drawFreezeSheet(pen, sheet)];
-      saveFile(await paperPdf({ title, paper: 'a4', pages }), `${title} ${game.day}.pdf`);
+      saveFile(await paperPdf({ title, paper: 'a4', pages: () => pages }), `${title} ${game.day}.pdf`);
       setState('rest');
     } catch {
       setState('failed');
