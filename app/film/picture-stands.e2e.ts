@@ -69,6 +69,12 @@ it('keeps the picture in view, over nothing that is judged or has the focus, whi
       expect(picture.right - picture.left).toBeGreaterThan(0.4 * Math.min(width, 700));
       expect(overlap(row, window)).toBe(true);
       expect(overlap(row, picture)).toBe(false);
+      for (const name of await page
+        .locator('.offer-pin text')
+        .evaluateAll(all => all.map(one => one.getBoundingClientRect().toJSON() as Sides))) {
+        expect(name.left).toBeGreaterThanOrEqual(picture.left - 1);
+        expect(name.right).toBeLessThanOrEqual(picture.right + 1);
+      }
       // WCAG 2.2, 2.4.11 and 2.4.12 (focus not obscured): backwards, the way on which a thing comes out under what lies at the top.
       await page
         .locator('.film-below :is(button, a)')

@@ -5,7 +5,7 @@ import type { FreezeView } from '../freeze-view.ts';
 import { landmarkShort } from '../landmark-words.ts';
 import { Cased } from '../picture-words.tsx';
 import { rinkLines } from '../rink-lines.ts';
-import { wordPlaces } from '../word-places.ts';
+import { type Body, wordPlaces } from '../word-places.ts';
 import { type Candidate, turnedFit } from './offered-here.ts';
 import type { PinsOfferHere } from './use-pins-offer.ts';
 
@@ -89,9 +89,17 @@ const placedNames = (adds: readonly Candidate[], unit: number, widthPx: number) 
     };
   });
   const crosses = adds.map(({ at }) => ({ x: at.xPx, y: at.yPx, r: 8 * unit }));
-  const places = wordPlaces(names, crosses, []);
+  const places = wordPlaces(names, crosses, besides(widthPx));
   return new Map(names.map(name => [name.key, { ...name, ...places.get(name.key) }]));
 };
+
+/** What is beside the picture: a name that makes room for another does not go there either. */
+const besides = (widthPx: number): Body[] =>
+  [
+    { left: -FAR_PX, right: 0 },
+    { left: widthPx, right: widthPx + FAR_PX },
+  ].map(sides => ({ ...sides, key: '', top: -FAR_PX, bottom: FAR_PX }));
+const FAR_PX = 10_000;
 
 /** What lies below must not take the press for its own. */
 const stop = (event: PointerEvent): void => event.stopPropagation();
