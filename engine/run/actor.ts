@@ -54,6 +54,7 @@ export class Actor extends BodyInBlock {
   motion: Motion = 'ease';
   /** The model, or a part of its top speed; τ is always the model's. */
   power: SprintPower;
+  /** Null whenever the motion is not `route`: at every step that is asked sooner than what the motion is. */
   route: PlannedRoute | null = null;
   readonly ahead: RouteAhead = routeAheadOf();
   whom: Actor | null = null;

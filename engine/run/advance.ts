@@ -27,7 +27,7 @@ export const advanceTo = (run: RunState, stride: number): void => {
     const knownS = knownTimeOf(run);
     const toS = Math.min(strideEndS(run, untilS), knownS);
     for (const actor of run.actors) {
-      if (actor.motion !== 'route' && (run.isAnew || decidesAtEveryStep(run, actor))) steer(run, actor);
+      if (!actor.route && (run.isAnew || decidesAtEveryStep(run, actor))) steer(run, actor);
     }
     run.isAnew = false;
     moveOnTrial(run, toS, toS === untilS ? stride : WITHIN_STRIDE);

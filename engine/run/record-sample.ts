@@ -5,7 +5,7 @@ import type { RunState } from './run-state.ts';
 import { ENDS_ROWS, setBetween } from './within-stretch.ts';
 
 /** Whether the run has come to where the next sample is taken. */
-export const isSampleDue = ({ recorder, nowS }: RunState): boolean => nowS >= recorder.count / STEP_HZ;
+export const isSampleDue = ({ recorder, nowS }: RunState): boolean => nowS >= recorder.nextS;
 
 /** Adds one sample of everybody and the pucks. */
 export const recordSample = (run: RunState): void => {
@@ -18,10 +18,10 @@ export const recordSample = (run: RunState): void => {
  */
 export const recordWithin = (run: RunState): void => {
   const { recorder, stretch } = run;
-  if (recorder.count / STEP_HZ >= stretch.toS) return;
+  if (recorder.nextS >= stretch.toS) return;
   const isKept = !recorder.writesColumns && (recorder.count + ENDS_ROWS - 1) / STEP_HZ < stretch.toS;
   for (let nth = 1; ; nth++) {
-    const timeS = recorder.count / STEP_HZ;
+    const timeS = recorder.nextS;
     if (timeS >= stretch.toS) return;
     const share = (timeS - stretch.fromS) / stretch.lengthS;
     if (isKept) addWithin(run, nth, share);

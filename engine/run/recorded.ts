@@ -8,6 +8,8 @@ export interface Recorder {
   readonly mostActors: number;
   capacity: number;
   count: number;
+  /** When the next sample is taken, seconds after the whistle. */
+  nextS: number;
   numbers: Float64Array;
   /** The last samples, each as the first half of the run's block, in a ring of `rowCapacity` rows; and how many samples the columns have. */
   rows: Float64Array;

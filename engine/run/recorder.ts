@@ -1,3 +1,4 @@
+import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Actor } from './actor.ts';
 import { ACTOR_NUMBERS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
@@ -38,6 +39,7 @@ export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: 
     mostActors: actorCount,
     capacity,
     count: 0,
+    nextS: 0,
     numbers: new Float64Array(capacity * actorCount * COLUMNS),
     actIndexes: new Int16Array(capacity * actorCount),
     pucks: [],
@@ -63,6 +65,7 @@ const beginAgain = (recorder: Recorder, actorCount: number): void => {
     recorder.between = new Float64Array(actorCount * ACTOR_NUMBERS);
   }
   recorder.count = 0;
+  recorder.nextS = 0;
   recorder.columnCount = 0;
   recorder.puckCount = 0;
   recorder.distancesM.fill(0);
@@ -114,6 +117,7 @@ const addRest = ({ recorder, actors, pucks }: Sampled, share: number): void => {
     columns.owner[i] = puck.owner ? puck.owner.index : -1;
   }
   recorder.count = i + 1;
+  recorder.nextS = recorder.count / STEP_HZ;
   if (recorder.writesColumns && recorder.count % ROWS === 0) writeColumns(recorder);
 };
 

@@ -17,7 +17,7 @@ export const tryAll = ({ actors, numbers, stretch, rink, strideHz }: RunState): 
   for (let a = 0; a < actors.length; a++) {
     const actor = actors[a]!;
     const { route } = actor;
-    if (!route || stride < 0 || actor.motion !== 'route') {
+    if (!route || stride < 0) {
       tryStep(actor, stretch, rink.boards);
       continue;
     }
@@ -51,7 +51,7 @@ const tried = movingBodyAt(0, 0);
 /** Sets the numbers of `actor.next` and the next facing to what they are at the end of the stretch with the push it has now. */
 export const tryStep = (actor: Actor, stretch: Stretch, boards: Boards): void => {
   const { numbers, nextAt } = actor;
-  if (actor.motion === 'route' && actor.route) {
+  if (actor.route) {
     placeOnRoute(actor.route, stretch, tried);
     writeBody(numbers, nextAt, tried);
   } else pushOn(actor, stretch, boards);
