@@ -10,6 +10,7 @@ import {
 } from '../motion/kept-routes.ts';
 import type { PlannedRoute } from '../motion/planned-route.ts';
 import { standingWay, WAY_ROOM_M } from '../motion/straight-way.ts';
+import type { Boards } from '../rink/boards.ts';
 import { type RouteCurve, routeCurveOf } from '../skater/route-curve.ts';
 import { profileRoute } from '../skater/route-profile.ts';
 import { isNone } from '../units/none.ts';
@@ -79,12 +80,7 @@ const lineOf = ({ boards, throughM, xM: fromXM, yM: fromYM, startHeadingRad }: L
   };
   for (const pointM of throughM) noteOff(pointM);
   const { xM, yM } = curve;
-  const sureXM = boards.lengthM / 2 - boards.cornerRadiusM;
-  const sureYM = boards.widthM / 2 - boards.cornerRadiusM;
-  for (let i = 0; i < xM.length; i++) {
-    // As far from the boards as their corners are wide: most of a route is.
-    if (Math.abs(xM[i]!) < sureXM && Math.abs(yM[i]!) < sureYM && boards.cornerRadiusM > WAY_ROOM_M) continue;
-    if (boardsDistanceAt(boards, xM[i]!, yM[i]!) >= WAY_ROOM_M) continue;
+  for (let i = nextOffWay(boards, curve, 0); i >= 0; i = nextOffWay(boards, curve, i + 1)) {
     const point = { xM: xM[i]!, yM: yM[i]! };
     noteOff({ ...point });
     pushInside(boards, point, WAY_ROOM_M);
@@ -92,6 +88,12 @@ const lineOf = ({ boards, throughM, xM: fromXM, yM: fromYM, startHeadingRad }: L
     yM[i] = point.yM;
   }
   return { curve, off };
+};
+
+/** The first place from there on that is nearer to the boards than a way can be; −1 when there is none. */
+const nextOffWay = (boards: Boards, { xM, yM }: RouteCurve, from: number): number => {
+  for (let i = from; i < xM.length; i++) if (boardsDistanceAt(boards, xM[i]!, yM[i]!) < WAY_ROOM_M) return i;
+  return -1;
 };
 
 /** A line drawn on the boards is not yet off the ice. */

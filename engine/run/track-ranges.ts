@@ -70,8 +70,15 @@ const writeNeighbours = (
     const column = at % NUMBERS;
     const before = Math.max(at - away, column);
     const after = Math.min(at + away, count - NUMBERS + column);
-    wide[at] = Math.min(single[at]!, single[before]!, single[after]!);
-    wide[at + 1] = Math.max(single[at + 1]!, single[before + 1]!, single[after + 1]!);
+    // Compared and not by `Math.min`, which asks of each whether it is a number: they all are, and there are thousands.
+    let least = single[at]!;
+    if (single[before]! < least) least = single[before]!;
+    if (single[after]! < least) least = single[after]!;
+    let greatest = single[at + 1]!;
+    if (single[before + 1]! > greatest) greatest = single[before + 1]!;
+    if (single[after + 1]! > greatest) greatest = single[after + 1]!;
+    wide[at] = least;
+    wide[at + 1] = greatest;
   }
 };
 
