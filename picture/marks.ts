@@ -45,6 +45,8 @@ export const MARKS = markTable({
   chase: { stroke: 'ink', width: 0.16, byK: true, join: 'round', dash: [0.5, 0.3] },
   back: { stroke: 'ink', width: 0.13, byK: true, cap: 'round' },
   pass: { stroke: 'ink', width: 0.15, byK: true, dash: [0.8, 0.52] },
+  /** The rest of one that was cut, as it was meant. */
+  passMeant: { stroke: 'ink-2', width: 0.1, byK: true, dash: [0.02, 0.36], cap: 'round' },
   passHead: { stroke: 'ink', width: 0.15, byK: true },
   shot: { stroke: 'ink', width: 0.11, byK: true },
   stop: { stroke: 'ink', width: 0.19, byK: true },

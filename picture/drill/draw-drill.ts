@@ -16,6 +16,7 @@ import { drawGame } from './draw-game.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawLeftPuck, drawRoute, drawTicks } from './draw-lines.ts';
 import { drillLinesOf } from './drill-lines.ts';
+import { puckInSight } from './puck-in-sight.ts';
 
 export interface DrillSetting extends RinkSetting {
   /** As it was played: passes, chases and ticks lie where the run has them. */
@@ -50,7 +51,7 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
   if (setting.ticks ?? !isSmall(pen))
     for (const line of lines) if (line.kind === 'route') drawTicks(pen, line);
   for (const line of lines) drawLeftPuck(pen, line, plan);
-  for (const puck of Object.values(plan.pucks)) drawPucks(pen, puck.atM, puck.count);
+  for (const puck of Object.values(plan.pucks)) drawPucks(pen, puckInSight(puck, plan, pen.k), puck.count);
   for (const [id, spot] of byRank(plan.spots)) {
     pen.group('spot', { spot: id }, () =>
       drawSpot(pen, {

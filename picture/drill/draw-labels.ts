@@ -11,6 +11,7 @@ import { type CueSign, cueSignsOf } from './cue-letters.ts';
 import type { DrillLine, PassLine, SignLine } from './drill-line.ts';
 import { findFreePlace, freePlace, type Obstacle } from './free-place.ts';
 import { orderFigures } from './order-figures.ts';
+import { puckInSight } from './puck-in-sight.ts';
 
 /** How far from its line a word may stand, ice metres at k = 1. */
 const REACHES = [1.1, 1.7, 2.4, 3.2, 4.2, 5.4] as const;
@@ -124,6 +125,10 @@ const wordsOf = (
 /** A word stands by what it names: the bounce, the part in the air, the puck that is left, the middle of the boards' part. */
 const passWordAt = (line: PassLine, pen: Pen): SheetPoint => {
   const way = polylineOf(line.legs);
+  const { meant } = line;
+  // One that was cut before the boards has its bounce in what was meant.
+  if (meant && (line.way === 'rim' || line.legs.length < 3))
+    return meant[meant.length > 2 ? 1 : 0] ?? way.points[0]!;
   const bounce = line.legs[1];
   if (line.way === 'bank' && bounce) return bounce;
   if (line.way === 'drop') return pointAt(way, 0).at;
@@ -181,7 +186,8 @@ const obstaclesOf = (pen: Pen, plan: DrillPlan, lines: readonly DrillLine[]): Ob
   for (const gear of Object.values(plan.gear)) {
     if (gear.kind === 'pylon') obstacles.push({ at: sheetPoint(gear.atM), radius: 0.6 * k });
   }
-  for (const puck of Object.values(plan.pucks)) obstacles.push({ at: sheetPoint(puck.atM), radius: 0.6 * k });
+  for (const puck of Object.values(plan.pucks))
+    obstacles.push({ at: sheetPoint(puckInSight(puck, plan, k)), radius: 0.6 * k });
   for (const line of lines) {
     if (line.kind === 'sign') obstacles.push(signObstacle(line, k));
     obstacles.push(...alongLine(line, k));
@@ -195,11 +201,12 @@ const known = new WeakMap<DrillLine, { readonly k: number; readonly obstacles: r
 const alongLine = (line: DrillLine, k: number): readonly Obstacle[] => {
   const before = known.get(line);
   if (before?.k === k) return before.obstacles;
-  const points = pointsOf(line);
   const obstacles: Obstacle[] = [];
-  const route = polylineOf(points);
-  for (let length = 0; points.length > 0 && length <= route.length; length += 0.6) {
-    obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
+  for (const points of [pointsOf(line), line.kind === 'pass' ? (line.meant ?? []) : []]) {
+    const route = polylineOf(points);
+    for (let length = 0; points.length > 0 && length <= route.length; length += 0.6) {
+      obstacles.push({ at: pointAt(route, length).at, radius: 0.35 * k });
+    }
   }
   known.set(line, { k, obstacles });
   return obstacles;

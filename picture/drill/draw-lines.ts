@@ -7,6 +7,7 @@ import {
   drawForward,
   drawPassAlong,
   drawPassLine,
+  drawPassMeant,
   drawShotLine,
   drawStop,
 } from '../ice/line-marks.ts';
@@ -114,6 +115,7 @@ const drawAtEnd = (pen: Pen, line: RouteLine, whole: Polyline): void => {
 };
 
 const drawPass = (pen: Pen, line: Owned<PassLine>, plan: DrillPlan): void => {
+  if (line.meant !== undefined) drawPassMeant(pen, line.meant, line.way === 'bank');
   const way = polylineOf(line.legs);
   const end = line.legs[line.legs.length - 1];
   const clear = clearPart(pen, plan, way, line.spot, true);

@@ -13,6 +13,7 @@ import {
   drawForward,
   drawPassAlong,
   drawPassLine,
+  drawPassMeant,
   drawShotLine,
 } from '../ice/line-marks.ts';
 import { drawLink } from '../ice/link.ts';
@@ -101,6 +102,14 @@ export const KEY_SIGNS: Readonly<Record<KeyEntry, Drawing>> = {
   rim: pen => {
     pen.path('boards', sink => tracePoints(sink, alongBoards(1.1, 0)));
     drawPassAlong(pen, alongBoards(0.75, 0.35));
+  },
+  meant: pen => {
+    drawPassLine(pen, [
+      { x: -HALF_M, y: 0.8 },
+      { x: -1.2, y: 0 },
+    ]);
+    const boards = { x: 0.8, y: -0.8 };
+    drawPassMeant(pen, [{ x: -1.2, y: 0 }, boards, { x: HALF_M, y: 0.5 }], true);
   },
   drop: pen => {
     drawCarry(pen, levelLine(-HALF_M, 0), 'open');

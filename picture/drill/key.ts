@@ -18,6 +18,7 @@ export const KEY_WORDS: Readonly<Record<KeyEntry, string>> = {
   saucer: 'saucer',
   rim: 'rim',
   drop: 'drop',
+  meant: 'cut: as meant',
   shot: 'shot',
   pickUp: 'picks a puck up',
   left: 'puck left',

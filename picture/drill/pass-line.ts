@@ -16,7 +16,9 @@ import type { ActStep, LineWalk } from './line-walk.ts';
 import { mirrorBounce, takingPlaceOf } from './pass-places.ts';
 import { rimWay } from './rim-way.ts';
 import { type PlayedPass, playedPass, puckWay } from './run-reading.ts';
+import { wayBeyondCut } from './way-beyond-cut.ts';
 
+type Owned = Extract<DrillLine, { kind: 'pass' }>;
 type PassAct = Extract<Act, { kind: 'pass' }>;
 
 /** Two-sided 95 % of a normal spread, in standard deviations. */
@@ -31,7 +33,10 @@ export const passLine = (walk: LineWalk, step: ActStep, act: PassAct): DrillLine
   const pass = walk.run ? playedPass(walk.run, of.spot, of.act) : null;
   if (pass && walk.run) {
     const wayM = act.way === 'rim' ? puckWay(walk.run, pass) : pass.wayM;
-    return lineOf(walk, step, act, wayM, act.way === 'bank' ? halfWedgeOf(walk, pass) : undefined);
+    const line = lineOf(walk, step, act, wayM, act.way === 'bank' ? halfWedgeOf(walk, pass) : undefined);
+    const meantM =
+      act.way === 'bank' || act.way === 'rim' ? wayBeyondCut(walk.run, walk.rink, pass, act.way) : null;
+    return meantM === null ? line : { ...line, meant: meantM.map(sheetPoint) };
   }
   const to = takingPlaceOf(walk.plan, walk.places, act.toSpot, number);
   if (!to) return null;
@@ -49,7 +54,7 @@ const lineOf = (
   act: PassAct,
   wayM: readonly IcePoint[],
   halfWedgeM?: number,
-): DrillLine => {
+): Owned => {
   const line = {
     ...of,
     kind: 'pass' as const,

@@ -81,6 +81,8 @@ export interface PlayedPass {
   readonly event: Extract<RunEvent, { kind: 'pass' }>;
   readonly takenS: number;
   readonly wayM: readonly IcePoint[];
+  /** Somebody whom it was not for took it on its way. */
+  readonly isCut: boolean;
 }
 
 /** Null when it was not played, or nobody took it and it never touched the boards. */
@@ -96,9 +98,12 @@ export const playedPass = (run: Run, spot: SpotId, act: ActId): PlayedPass | nul
     if (later.kind === 'bounce' && puck && isAt(placeOnTrack(run, puck, later.timeS), later.atM)) {
       wayM.push(later.atM);
     }
-    if (endsPass(later, event)) return { event, takenS: later.timeS, wayM: [...wayM, later.atM] };
+    if (endsPass(later, event)) {
+      const isCut = later.kind === 'intercept';
+      return { event, takenS: later.timeS, wayM: [...wayM, later.atM], isCut };
+    }
   }
-  return wayM.length > 1 ? { event, takenS: run.durationS, wayM } : null;
+  return wayM.length > 1 ? { event, takenS: run.durationS, wayM, isCut: false } : null;
 };
 
 /** A bounce does not say whose puck it is: its place does. Between two samples a hard pass goes this far. */

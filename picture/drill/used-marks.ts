@@ -17,6 +17,7 @@ export const KEY_ENTRIES = [
   'saucer',
   'rim',
   'drop',
+  'meant',
   'shot',
   'pickUp',
   'left',
@@ -53,20 +54,22 @@ export const drawnMarks = (
 ): readonly KeyEntry[] =>
   marksOf(
     drawn.flatMap(({ plan, run, rink }) =>
-      plan === undefined ? [] : [{ plan, played: run ? playedGaps(plan, run, rink) : new Map() }],
+      plan === undefined ? [] : [{ plan, played: run ? playedMarks(plan, run, rink) : new Map() }],
     ),
   );
 
-/** The mark of each gap, chase, steal and screen that was played, by its spot and act. */
-type PlayedGaps = ReadonlyMap<string, KeyEntry>;
+/** The mark of each gap, chase, steal and screen that was played, and of each pass that was cut, by its spot and act. */
+type PlayedMarks = ReadonlyMap<string, KeyEntry>;
 
-const playedGaps = (plan: DrillPlan, run: Run, rink: Rink): PlayedGaps =>
+const playedMarks = (plan: DrillPlan, run: Run, rink: Rink): PlayedMarks =>
   new Map(
-    drillLinesOf(plan, rink, { run }).flatMap(line =>
-      line.kind === 'route' && line.style === 'chase'
-        ? [[`${line.spot} ${line.act}`, pursuitMark(line, plan.spots[line.spot]?.acts[line.act])] as const]
-        : [],
-    ),
+    drillLinesOf(plan, rink, { run }).flatMap(line => {
+      const key = `${line.spot} ${line.act}`;
+      if (line.kind === 'pass' && line.meant) return [[key, 'meant'] as const];
+      return line.kind === 'route' && line.style === 'chase'
+        ? [[key, pursuitMark(line, plan.spots[line.spot]?.acts[line.act])] as const]
+        : [];
+    }),
   );
 
 const pursuitMark = (line: RouteLine, act: Act | undefined): KeyEntry => {
@@ -75,7 +78,7 @@ const pursuitMark = (line: RouteLine, act: Act | undefined): KeyEntry => {
 };
 
 const marksOf = (
-  drawn: readonly { readonly plan: DrillPlan; readonly played: PlayedGaps }[],
+  drawn: readonly { readonly plan: DrillPlan; readonly played: PlayedMarks }[],
 ): readonly KeyEntry[] => {
   const used = new Set<KeyEntry>();
   for (const { plan, played } of drawn) {
@@ -90,7 +93,7 @@ const addSpot = (
   used: Set<KeyEntry>,
   spot: DrillPlan['spots'][keyof DrillPlan['spots']],
   id: string,
-  played: PlayedGaps,
+  played: PlayedMarks,
 ): void => {
   used.add(spot.kind === 'skater' ? spot.side : spot.kind);
   if (spot.waitingCount > 0) used.add('line');
@@ -104,8 +107,10 @@ const addSpot = (
       if (facing !== null && facing !== act.facing) used.add('pivot');
       facing = act.facing;
     }
-    const mark = played.get(`${id} ${actId}`) ?? markOf(act);
-    if (mark) used.add(mark);
+    const mark = played.get(`${id} ${actId}`);
+    const plain = mark === undefined || mark === 'meant' ? markOf(act) : mark;
+    if (plain) used.add(plain);
+    if (mark === 'meant') used.add(mark);
     addCue(used, act.cue);
   }
 };

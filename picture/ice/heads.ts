@@ -26,11 +26,16 @@ export const drawShotHead = (pen: Pen, tip: SheetPoint, turnRad: number): void =
   drawFilledHead(pen, tip, turnRad, 'head', SHOT_HEAD_M, SHOT_HEAD_HALF_M, SHOT_HEAD_NOTCH_M);
 
 /** Open head of a pass. */
-export const drawPassHead = (pen: Pen, tip: SheetPoint, turnRad: number): void => {
+export const drawPassHead = (
+  pen: Pen,
+  tip: SheetPoint,
+  turnRad: number,
+  mark: 'passHead' | 'thin' = 'passHead',
+): void => {
   const back = along(tip, turnRad, -PASS_HEAD_M * pen.k);
   const one = beside(back, turnRad, PASS_HEAD_HALF_M * pen.k);
   const other = beside(back, turnRad, -PASS_HEAD_HALF_M * pen.k);
-  pen.path('passHead', sink => {
+  pen.path(mark, sink => {
     sink.moveTo(one.x, one.y);
     sink.lineTo(tip.x, tip.y);
     sink.lineTo(other.x, other.y);

@@ -111,12 +111,30 @@ export const drawPassAlong = (pen: Pen, points: readonly SheetPoint[]): void => 
   drawPassHead(pen, end.at, end.turnRad);
 };
 
+/** How a pass was meant to go on from where it was cut: dots and a thin head, at the boards an open half disc. */
+export const drawPassMeant = (pen: Pen, points: readonly SheetPoint[], bounces: boolean): void => {
+  pen.path('passMeant', sink => tracePoints(sink, points));
+  if (bounces)
+    points.slice(1, -1).forEach((at, index) => {
+      drawBounce(pen, points[index]!, at, points[index + 2]!, 'thin');
+    });
+  const line = polylineOf(points);
+  const end = pointAt(line, line.length);
+  drawPassHead(pen, end.at, end.turnRad, 'thin');
+};
+
 /** A half disc with its flat side on the boards, which lie across the middle between coming and leaving. */
-const drawBounce = (pen: Pen, from: SheetPoint, at: SheetPoint, to: SheetPoint): void => {
+const drawBounce = (
+  pen: Pen,
+  from: SheetPoint,
+  at: SheetPoint,
+  to: SheetPoint,
+  mark: 'bounce' | 'thin' = 'bounce',
+): void => {
   const cameRad = directionRad(at, from);
   const leftRad = directionRad(at, to);
   const inwardsRad = Math.atan2(Math.sin(cameRad) + Math.sin(leftRad), Math.cos(cameRad) + Math.cos(leftRad));
-  pen.path('bounce', sink => {
+  pen.path(mark, sink => {
     sink.arc(at.x, at.y, BOUNCE_RADIUS_M * pen.k, inwardsRad - Math.PI / 2, inwardsRad + Math.PI / 2);
     sink.closePath();
   });
