@@ -3,6 +3,7 @@ import type { Finding, Run } from '../run/run-result.ts';
 import { findGoalieNoTime } from './find-goalie-no-time.ts';
 import { findLineInTheWay } from './find-line-in-the-way.ts';
 import { findLineStands } from './find-line-stands.ts';
+import { findRepThroughGame } from './find-rep-through-game.ts';
 import { findTooFewPucks, findTooFewSkaters } from './find-too-few.ts';
 import type { PlayedFlow } from './flow-result.ts';
 import type { RepFacts } from './rep-facts.ts';
@@ -14,6 +15,7 @@ export const findingsOfFlow = (
   rep: RepFacts,
   flow: PlayedFlow,
 ): readonly Finding[] => [
+  ...findRepThroughGame(plan, run),
   ...findLineInTheWay(plan, run, flow),
   ...findGoalieNoTime(run, rep, flow),
   ...findTooFewSkaters(plan, rep, flow),

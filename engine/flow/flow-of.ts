@@ -4,6 +4,7 @@ import type { Run } from '../run/run-result.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import { findingsOfFlow } from './findings-of-flow.ts';
 import type { FlowResult, FlowSetting, LineFlow, SkaterFlow } from './flow-result.ts';
+import { gamesInBlock } from './games-in-block.ts';
 import { goaliesOf, netsOf } from './goalies-of.ts';
 import { meanOf } from './mean-of.ts';
 import { type Block, playBlock } from './play-block.ts';
@@ -17,6 +18,7 @@ export type NoFlow = 'noSkaterDrawn' | 'nobodyHere' | 'nothingHappens' | 'repLon
  * Seconds and metres; minutes > 0, roster in whole numbers ≥ 0. Every rep is taken to go as the one that was run. A skater
  * who is done skates back to the line (own, or as the flow says) and stands there until it is the turn. Work is from the first motion
  * of a rep to the last; waiting is all else, so that work + waiting is the block for everybody who goes.
+ * Those whom small games have (beyond the drawn lines) stand in no line; while they play they count as moving.
  * None when the drill has no skaters, nobody is here, nothing happens in the rep, or not one rep fits in the minutes.
  * Ours: plain discrete events; checked against wait = T(n/k − 1).
  */
@@ -29,11 +31,13 @@ export const flowOf = (plan: DrillPlan, run: Run, setting: FlowSetting): FlowRes
   if (!(afterS > 0)) return noneBecause('nothingHappens');
   const lengthS = setting.minutes * 60;
   if (rep.durationS > lengthS) return noneBecause('repLongerThanBlock');
-  const counts = lineCountsOf(plan, flow.ends === 'one' ? 1 : 2, setting.roster.skaters, setting.beyondLines);
+  const games = gamesInBlock(plan, setting);
+  const inLines = setting.roster.skaters - games.skaterCount;
+  const counts = lineCountsOf(plan, flow.ends === 'one' ? 1 : 2, inLines, setting.beyondLines);
   const block = playBlock(rep, counts, { afterS, ends: flow.ends }, lengthS);
-  const skaters = skatersOf(rep, block, setting);
+  const skaters = skatersOf(rep, block, inLines, lengthS);
   const nets = netsOf(block, setting.roster.goalies);
-  const movingCount = block.movingSumS / lengthS;
+  const movingCount = block.movingSumS / lengthS + games.playingCount;
   const result = {
     setting,
     repCount: block.repCount,
@@ -46,6 +50,7 @@ export const flowOf = (plan: DrillPlan, run: Run, setting: FlowSetting): FlowRes
     each: meanOf(skaters, block),
     goalies: goaliesOf(block, setting.roster.goalies),
     nets,
+    inGamesCount: games.skaterCount,
     movingCount,
     movingRatio: movingCount / setting.roster.skaters,
     unfilled: unfilledOf(rep, block),
@@ -99,8 +104,7 @@ const linesOf = (rep: RepFacts, block: Block, counts: readonly number[]): readon
     };
   });
 
-const skatersOf = (rep: RepFacts, block: Block, setting: FlowSetting): readonly SkaterFlow[] => {
-  const lengthS = setting.minutes * 60;
+const skatersOf = (rep: RepFacts, block: Block, inLines: number, lengthS: number): readonly SkaterFlow[] => {
   const placed = block.ways.map((way): SkaterFlow => {
     const sum = (of: (facts: RepFacts['spots'][number]) => number): number =>
       rep.spots.reduce((total, facts, index) => total + way.goes[index]! * of(facts), 0);
@@ -119,7 +123,7 @@ const skatersOf = (rep: RepFacts, block: Block, setting: FlowSetting): readonly 
       shotCount: sum(facts => facts.shotCount),
     };
   });
-  const without = Array.from({ length: setting.roster.skaters - placed.length }, (_, index) => ({
+  const without = Array.from({ length: inLines - placed.length }, (_, index) => ({
     ...NOTHING,
     number: index + 1,
     sitOutS: lengthS,

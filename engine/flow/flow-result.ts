@@ -30,7 +30,9 @@ export interface FlowResult {
   readonly each: EachFlow;
   readonly goalies: readonly GoalieFlow[];
   readonly nets: readonly NetFlow[];
-  /** Skaters in motion inside a rep, on the mean of the block; those who skate back to their line are not counted. */
+  /** Skaters whom the small games have; they stand in no line. */
+  readonly inGamesCount: number;
+  /** Skaters in motion inside a rep or playing a small game, on the mean of the block; those who skate back to their line are not counted. */
   readonly movingCount: number;
   readonly movingRatio: number;
   /** Spots that stood empty in some rep, with in how many. */

@@ -123,3 +123,12 @@ export const NET_DEPTH_RATIO: Row = {
   source: 'a full net is 1.83 m wide and about 1.0 m deep at the ice; small nets are taken alike',
   status: 'estimate',
 };
+
+export const GAME_EDGE_M: Row = {
+  name: 'how far into a small game a rep may reach',
+  value: 0.5,
+  unit: 'm',
+  range: [0, 1.5],
+  source: 'half a body over an edge that nobody stands at; our choice',
+  status: 'estimate',
+};

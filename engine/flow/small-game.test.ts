@@ -3,10 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { Gear, SmallGame } from '../drill/drill.ts';
 import { iceAreaOf } from '../rink/boards.ts';
 import { rinkOf } from '../rink/rink-of.ts';
-import { at, planOf } from '../run/drill-shorthand.reference.ts';
+import { at, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
 import { findingSentence } from '../run/finding-sentence.ts';
+import { runDrill } from '../run/run-drill.ts';
 import { isNone } from '../units/none.ts';
 import { findSmallGame } from './find-small-game.ts';
+import { flowOf } from './flow-of.ts';
 import { gameIceSqM } from './game-area.ts';
 import { type GameFlow, gameFlowOf, skatersOfGames } from './game-flow-of.ts';
 
@@ -130,5 +132,51 @@ describe('what is wrong with a small game', () => {
 
   it('fewer here than play at once', () => {
     expect(kinds(game(), {}, 5)).toEqual(['tooFewSkaters']);
+  });
+});
+
+describe('a small game beside a rep', () => {
+  /** F1 skates from the middle to minus 20; the game lies at the other end, for those beyond her line of four. */
+  const beside = (ends: 'one' | 'both' | 'byTurns') => ({
+    ...planOf([
+      { role: 'F1', atM: at(-2, 3), facingRad: Math.PI, acts: [skate([at(-20, 3)], { stops: true })] },
+    ]),
+    games: { game: game({ fromM: at(6, -12), toM: at(26, 12) }) },
+    flow: { next: { on: 'every', seconds: 20 }, ends, pauseS: 0, goesTo: {} } as const,
+  });
+  const flowWith = (ends: 'one' | 'both' | 'byTurns', skaters: number) => {
+    const plan = beside(ends);
+    const run = runDrill(playableFrom(plan));
+    const roster = { skaters, goalies: 0 };
+    const flow = flowOf(plan, run, { roster, minutes: 10, beyondLines: 'join' });
+    if (isNone(flow)) throw new Error(flow.reason);
+    return flow;
+  };
+
+  it('has its skaters, who stand in no line and move while they play', () => {
+    const flow = flowWith('one', 13);
+    // One is drawn in the line; twelve are for the game.
+    expect(flow.inGamesCount).toBe(12);
+    expect(flow.lines.map(line => line.skaterCount)).toEqual([1]);
+    expect(flow.skaters).toHaveLength(1);
+    // By hand: a go each 48 s, the last that ends in 600 s starts at 528: 12 goes of six for 40 s are 4.8 at once.
+    const alone = flowWith('one', 1);
+    expect(flow.movingCount - alone.movingCount).toBeCloseTo((12 * 6 * 40) / 600, 9);
+  });
+
+  it('objects when reps at both ends go through it, and offers one end', () => {
+    const through = (ends: 'one' | 'both' | 'byTurns') =>
+      flowWith(ends, 13).findings.filter(one => one.kind === 'repThroughGame');
+    expect(through('one')).toEqual([]);
+    for (const ends of ['both', 'byTurns'] as const) {
+      const [found] = through(ends);
+      // Turned, she ends at 20, three metres from the middle: nine from the side of the game, six from its far edge.
+      expect(found).toMatchObject({ weight: 'look', spots: ['F1'] });
+      expect(found!.value).toBeGreaterThan(5);
+      expect(found!.value).toBeLessThanOrEqual(9);
+      expect(findingSentence(found!, beside(ends))).toMatch(
+        /^F1 skates \d\.\d m deep into the small game, with reps at both ends/,
+      );
+    }
   });
 });

@@ -1,6 +1,6 @@
 import type { MendCandidate, MendCase } from './mend.ts';
 import { cuesChanged, holdsLess } from './mend-cues.ts';
-import { goesLater, goesSooner, heapsGreater } from './mend-flows.ts';
+import { goesLater, goesSooner, heapsGreater, staysAtOneEnd } from './mend-flows.ts';
 import { gapsInstead, gapsOther, linesTurned } from './mend-keepers.ts';
 import { passOf, passSpeeds, passWays } from './mend-passes.ts';
 import { isRouteAct, spotOf, startsMoved } from './mend-places.ts';
@@ -78,6 +78,8 @@ const candidatesOf = (of: MendCase): readonly MendCandidate[] => {
       return [...goesLater(of), ...actLater(of, who)];
     case 'lineInTheWay':
       return [...linesTurned(of, who), ...startsMoved(of, who), ...routesBent(of, other)];
+    case 'repThroughGame':
+      return staysAtOneEnd(of);
     // A small game is the coach's own to set: its edges and nets are dragged.
     case 'gameOffTheIce':
     case 'gameTooCrowded':

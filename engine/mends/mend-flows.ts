@@ -25,6 +25,9 @@ export const goesLater = (of: MendCase): readonly MendCandidate[] => [
   ...endsOther(of, ['one', 'byTurns']),
 ];
 
+/** Reps at the end drawn alone, so that the other is left to a small game. Empty when that is so already. */
+export const staysAtOneEnd = (of: MendCase): readonly MendCandidate[] => endsOther(of, ['one']);
+
 const everyTimes = (
   of: MendCase,
   times: readonly number[],

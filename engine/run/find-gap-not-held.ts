@@ -10,7 +10,8 @@ type GapAct = PlayableAct & { readonly kind: 'gap' };
  * Gaps that are off by more than `GAP_TOLERANCE_RATIO` of the wanted distance for longer than `GAP_OFF_S` on end, judged from when
  * they are first right, at the latest `GAP_SETTLE_S` after the act has started. The wanted distance is never more than what is
  * left to our net. One finding an act, at its worst: value metres between the two, threshold metres wanted, `speedMps` of who is kept off then. Weight
- * `look` when it is under, or when the one kept off is then in our end with the gap open; else `know`. `ourBlueLineXM` > 0, metres from the middle. Empty when every gap is held. Our own rule, with estimates
+ * `look` when it is under, or when the one kept off is in our end with the gap open; else `know`. What is to be looked at is worse than
+ * what is not, however wide that is: a gap that opens early does not hide that it is open in our end. `ourBlueLineXM` > 0, metres from the middle. Empty when every gap is held. Our own rule, with estimates
  * of `drill-rows.ts`.
  */
 export const findGapNotHeld = (
@@ -22,8 +23,9 @@ export const findGapNotHeld = (
     actor.spot.acts.flatMap((act, actIndex) => {
       if (act.kind !== 'gap') return [];
       const whom = actors.findIndex(one => one.spot.id === act.whom);
-      const worst = whom < 0 ? undefined : worstOf(tracks[index]!, tracks[whom]!, actor, act, actIndex);
-      return worst ? [findingAt(worst, tracks[whom]!, actor, act, ourBlueLineXM)] : [];
+      const worst =
+        whom < 0 ? undefined : worstOf(tracks[index]!, tracks[whom]!, actor, act, actIndex, ourBlueLineXM);
+      return worst ? [findingAt(worst, tracks[whom]!, actor, act)] : [];
     }),
   );
 
@@ -31,6 +33,7 @@ interface Worst {
   readonly at: number;
   readonly apartM: number;
   readonly wantedM: number;
+  readonly isToLookAt: boolean;
 }
 
 const worstOf = (
@@ -39,6 +42,7 @@ const worstOf = (
   actor: Actor,
   act: GapAct,
   actIndex: number,
+  ourBlueLineXM: number,
 ): Worst | undefined => {
   const { xM: netX, yM: netY } = actor.netM;
   const count = keeper.xM.length;
@@ -48,8 +52,10 @@ const worstOf = (
   /** Worst of the stretch that is off now, and of all that were long enough. */
   let stretchAt = -1;
   let stretchOff = 0;
+  let stretchToLook = false;
   let worstAt = -1;
   let worstOff = 0;
+  let worstToLook = false;
   for (let i = 0; i <= count; i++) {
     const isUnderWay = i < count && keeper.actIndex[i] === actIndex;
     if (isUnderWay) {
@@ -61,17 +67,21 @@ const worstOf = (
       isSet ||= !isOff || i - startAt > GAP_SETTLE_S.value * STEP_HZ;
       if (isSet && isOff) {
         if (offFrom < 0) offFrom = i;
-        if (stretchAt < 0 || off > stretchOff) {
+        const isInOurEnd = netX < 0 ? whom.xM[i]! < -ourBlueLineXM : whom.xM[i]! > ourBlueLineXM;
+        const isToLook = apartM < wantedM || isInOurEnd;
+        if (stretchAt < 0 || isWorse(isToLook, off, stretchToLook, stretchOff)) {
           stretchAt = i;
           stretchOff = off;
+          stretchToLook = isToLook;
         }
       }
       if (!isSet || isOff) continue;
     }
     const isLong = offFrom >= 0 && i - offFrom > GAP_OFF_S.value * STEP_HZ;
-    if (isLong && (worstAt < 0 || stretchOff > worstOff)) {
+    if (isLong && (worstAt < 0 || isWorse(stretchToLook, stretchOff, worstToLook, worstOff))) {
       worstAt = stretchAt;
       worstOff = stretchOff;
+      worstToLook = stretchToLook;
     }
     offFrom = -1;
     stretchAt = -1;
@@ -83,8 +93,12 @@ const worstOf = (
     at: worstAt,
     apartM: apartOf(x - keeper.xM[worstAt]!, y - keeper.yM[worstAt]!),
     wantedM: Math.min(act.distanceM, apartOf(x - netX, y - netY)),
+    isToLookAt: worstToLook,
   };
 };
+
+const isWorse = (isToLook: boolean, off: number, wasToLook: boolean, offBefore: number): boolean =>
+  isToLook === wasToLook ? off > offBefore : isToLook;
 
 /** A gap of nothing is off by no part of it. */
 const offRatio = (apartM: number, wantedM: number): number =>
@@ -95,12 +109,11 @@ const apartOf = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 /** A wanted gap smaller than this is body to body: there is nothing to hold. */
 const LEAST_GAP_M = 1;
 
-const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct, ourBlueLineXM: number): Finding => {
+const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct): Finding => {
   const atM = { xM: whom.xM[worst.at]!, yM: whom.yM[worst.at]! };
-  const isInOurEnd = actor.netM.xM < 0 ? atM.xM < -ourBlueLineXM : atM.xM > ourBlueLineXM;
   return {
     kind: 'gapNotHeld',
-    weight: worst.apartM < worst.wantedM || isInOurEnd ? 'look' : 'know',
+    weight: worst.isToLookAt ? 'look' : 'know',
     timeS: worst.at / STEP_HZ,
     atM,
     spots: [actor.spot.id, act.whom],

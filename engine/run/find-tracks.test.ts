@@ -83,6 +83,32 @@ describe('a gap that is not held', () => {
   });
 });
 
+describe('a gap that is open before our line and behind it', () => {
+  // D1 keeps far off in the middle of the ice and nearer, yet off, in our end: the first is the wider, the second is what hurts.
+  const spots = (waitsS: number): readonly TestSpot[] => [
+    {
+      role: 'X1',
+      side: 'them',
+      atM: at(16, 3),
+      acts: [skate([at(-24, 2)], { effortRatio: 0.95, cue: whistle })],
+    },
+    {
+      role: 'D1',
+      atM: at(24, 3),
+      facingRad: Math.PI,
+      acts: [{ kind: 'gap', whom: named('X1'), distanceM: 2.4, cue: { on: 'after', seconds: waitsS } }],
+    },
+  ];
+
+  it('weighs no less when it is wider still before: she who starts later is not the better off', () => {
+    for (const waitsS of [0.1, 0.6, 1.2, 2]) {
+      const [lost] = found(spots(waitsS), 'gapNotHeld');
+      expect(lost?.weight, `${waitsS} s`).toBe('look');
+      expect(lost!.atM.xM).toBeLessThan(-7);
+    }
+  });
+});
+
 describe('through the net', () => {
   it('is said of a route over the goal frame, where and when it goes in', () => {
     const through = found(

@@ -1,5 +1,6 @@
 import type { PlayableAct } from '../drill/playable-parts.ts';
 import { type LaneOpponent, laneMargins } from '../pass/lane.ts';
+import { puckAt } from '../puck/path.ts';
 import { type Actor, placeOf } from './actor.ts';
 import { findCutOff } from './cut-off.ts';
 import { sendToCutOff } from './play-flight.ts';
@@ -58,7 +59,8 @@ const noteShutLane = (
     kind: 'laneShut',
     weight: 'look',
     timeS: releasedS + afterS,
-    atM: margin.atM,
+    // Where the stick is on the puck, at that time: the margin is least nearer to the receiver, and nothing happens there.
+    atM: puckAt(path, afterS).atM,
     spots: [by.spot.id, passer.spot.id],
     act: act.id,
     value: Math.min(0, margin.marginS),

@@ -173,6 +173,26 @@ describe('the puck', () => {
     expect(eventOf(run, 'receive', 'F1')).toBeUndefined();
   });
 
+  it('off the boards too is cut off where the stick is on the puck, and that is where the lane is called shut', () => {
+    const run = runOf(
+      planOf([
+        {
+          role: 'D1',
+          atM: at(-15, 6),
+          puck: true,
+          acts: [{ kind: 'pass', toSpot: named('F1'), way: 'bank', speedMps: 14 }],
+        },
+        { role: 'F1', atM: at(20, 6), facingRad: Math.PI },
+        { role: 'X1', side: 'them', atM: at(2, 10.5), facingRad: Math.PI },
+      ]),
+    );
+    const shut = run.findings.find(finding => finding.kind === 'laneShut')!;
+    const cut = eventOf(run, 'intercept', 'X1')!;
+    expect(shut.timeS).toBeCloseTo(cut.timeS, 1);
+    // The puck of the played rep at that time.
+    expect(Math.hypot(shut.atM.xM - cut.atM.xM, shut.atM.yM - cut.atM.yM)).toBeLessThan(0.5);
+  });
+
   const passTo = (speedMps: number, farXM: number, acts: TestSpot['acts'] = []): Run =>
     runOf(
       planOf([

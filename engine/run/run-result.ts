@@ -102,6 +102,7 @@ export type FindingKind =
   | 'lineInTheWay'
   | 'gameOffTheIce'
   | 'gameTooCrowded'
+  | 'repThroughGame'
   | 'netOutsideGame'
   | 'netNearBoards';
 

@@ -1,7 +1,7 @@
 import type { Drill } from '@icewright/book';
 import { type FlowResult, GOALIE_RESET_S, HIGH_SPEED_MPS, MOVING_RATIO, RETURN_MPS } from '@icewright/engine';
 import type { ReactNode } from 'react';
-import { type Lengths, lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { countSaid, type Lengths, lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { roleOf } from '../act-words.ts';
 import { countWord } from './flow-words.ts';
@@ -107,6 +107,8 @@ function figuresOf({ drill, flow, missing, lengths }: Parameters<typeof FlowFigu
       one => `${numberSaid(one.movingCount, one.movingCount < 10 ? 1 : 0)} of ${one.setting.roster.skaters}`,
       <>
         <b>On the mean of the block.</b> Those who skate back to their line are not counted.{' '}
+        {flow.inGamesCount > 0 &&
+          `Of the ${countSaid(flow.inGamesCount, 'skater')} of the small game, those who play are. `}
         {Math.round(MOVING_RATIO.value * 100)} % is {MOVING_RATIO.source}.
       </>,
       flow.movingRatio < MOVING_RATIO.value,
