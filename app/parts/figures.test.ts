@@ -5,6 +5,7 @@ import {
   clockSaid,
   daySaid,
   findClock,
+  hundredthsOf,
   inUnitsOf,
   lengthSaid,
   numberSaid,
@@ -26,6 +27,24 @@ describe('figures as they are written', () => {
         const clock = clockAfter('00:00', minute);
         expect(findClock(clockSaid(clock, '12'))).toBe(clock);
         expect(findClock(clockSaid(clock, '24'))).toBe(clock);
+      }),
+    );
+  });
+
+  it('shares of a whole sum to a hundred, and the first is what it is called elsewhere', () => {
+    // By hand: 13 and 14 hundredths each round up of halves.
+    expect(hundredthsOf([173, 27])).toEqual([87, 13]);
+    expect(hundredthsOf([4, 905, 95])).toEqual([0, 90, 10]);
+    expect(hundredthsOf([0, 0])).toEqual([0, 0]);
+    fc.assert(
+      fc.property(fc.array(fc.nat(1000), { minLength: 1, maxLength: 4 }), counts => {
+        const sum = counts.reduce((all, one) => all + one, 0);
+        fc.pre(sum > 0 && counts.length > 1);
+        const shares = hundredthsOf(counts);
+        expect(shares.reduce((all, one) => all + one, 0)).toBe(100);
+        expect(shares[0]).toBe(Math.round((100 * counts[0]!) / sum));
+        for (const [i, share] of shares.entries())
+          expect(Math.abs(share - (100 * counts[i]!) / sum)).toBeLessThan(1.5);
       }),
     );
   });

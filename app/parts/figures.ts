@@ -39,6 +39,28 @@ export function numberSaid(value: number, digits = 1): string {
 
 export const percentSaid = (ratio: number) => `${Math.round(ratio * 100)}\u2009%`;
 
+/**
+ * Whole hundredths of counts that sum to 100: the first as it is rounded everywhere, the others by the largest remainder. All 0 without
+ * any.
+ */
+export function hundredthsOf([first = 0, ...others]: readonly number[]): readonly number[] {
+  const sum = others.reduce((all, one) => all + one, first);
+  if (sum === 0) return [first, ...others].map(() => 0);
+  const firstShare = Math.round((100 * first) / sum);
+  const exact = others.map(count => (100 * count) / sum);
+  const shares = exact.map(Math.floor);
+  let left = 100 - firstShare - shares.reduce((all, one) => all + one, 0);
+  const byRemainder = exact
+    .map((share, i) => ({ i, rest: share - Math.floor(share) }))
+    .sort((a, b) => b.rest - a.rest);
+  for (const { i } of byRemainder) {
+    if (left <= 0) break;
+    shares[i]!++;
+    left--;
+  }
+  return [firstShare, ...shares];
+}
+
 /** +23, −4, 0: a change in points of a percentage. */
 export function pointsSaid(ratio: number): string {
   const points = Math.round(ratio * 100);

@@ -46,7 +46,7 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
         want: `${who} is level with the puck`,
         beforeLine: 'when it crosses',
         yes: 'in time',
-        other: 'later, before a shot',
+        other: isShotIn(plan) ? 'later, before a shot' : 'later',
         no: 'not',
         unasked: 'the puck does not get there',
         where: `Where ${who} got level with the puck`,
@@ -98,6 +98,9 @@ export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords =>
     }
   }
 };
+
+const isShotIn = (plan: DrillPlan): boolean =>
+  Object.values(plan.spots).some(spot => Object.values(spot.acts).some(act => act.kind === 'shoot'));
 
 const roleOf = (plan: DrillPlan, spot: SpotId): string => plan.spots[spot]?.role ?? '?';
 

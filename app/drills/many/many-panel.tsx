@@ -11,7 +11,7 @@ import {
 } from '@icewright/engine';
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { percentSaid } from '../../parts/figures.ts';
+import { hundredthsOf, percentSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
 import { useIsInView } from '../../parts/use-in-view.ts';
@@ -173,25 +173,26 @@ function OutcomeBar({ drill, many }: { readonly drill: Drill; readonly many: Man
   const words = wantWords(counted.outcome, drill, many.habitWants);
   const asked = tally.repCount - counted.unaskedCount;
   if (asked === 0) return null;
-  const share = (count: number): number => count / asked;
   const no = asked - counted.yes.count - counted.other.count;
-  const parts = [
-    { key: 'yes', said: words.yes, ratio: share(counted.yes.count) },
-    { key: 'other', said: words.other, ratio: share(counted.other.count) },
-    { key: 'no', said: words.no, ratio: share(no) },
+  const shown = [
+    { key: 'yes', said: words.yes, count: counted.yes.count },
+    { key: 'other', said: words.other, count: counted.other.count },
+    { key: 'no', said: words.no, count: no },
   ].filter(part => part.said !== '');
+  const hundredths = hundredthsOf(shown.map(part => part.count));
+  const parts = shown.map((part, i) => ({ ...part, hundredths: hundredths[i] ?? 0 }));
   return (
     <div className={many.isStale ? 'many-parts is-stale' : 'many-parts'}>
       <div className="many-bar" aria-hidden>
         {parts.map(part => (
-          <span key={part.key} className={part.key} style={{ flexGrow: part.ratio }} />
+          <span key={part.key} className={part.key} style={{ flexGrow: part.count / asked }} />
         ))}
       </div>
       <ul className="many-legend">
         {parts.map(part => (
           <li key={part.key}>
             <i className={`swatch ${part.key}`} aria-hidden /> {part.said}{' '}
-            <b className="est">{Math.round(part.ratio * 100)}</b>
+            <b className="est">{part.hundredths}</b>
           </li>
         ))}
       </ul>

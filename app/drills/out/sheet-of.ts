@@ -1,5 +1,5 @@
 import type { Drill, Team } from '@icewright/book';
-import { findingSentence, findSmallGame, type Lengths, type Run, rinkOf } from '@icewright/engine';
+import { findingSentence, findSmallGame, type Lengths, needsOf, type Run, rinkOf } from '@icewright/engine';
 import type { DrillPictured, DrillSheet } from '@icewright/picture';
 import { countSaid, daySaid, numberSaid, today } from '../../parts/figures.ts';
 import { hurtingSentences } from '../../parts/hurting-findings.ts';
@@ -62,12 +62,15 @@ export const pointsOf = (drill: Drill): readonly string[] =>
     .map(point => point.trim())
     .filter(point => point !== '');
 
+/** Who is on the ice, counted as the library counts them: with those who play in small games. */
 function peopleSaid(drill: Drill): string {
-  const count = (kind: string) => Object.values(drill.spots).filter(spot => spot.kind === kind).length;
+  const { skaterCount, goalieCount, coachCount } = needsOf(drill, rinkOf(drill.rink));
+  const games = Object.values(drill.games);
+  const inGames = games.reduce((sum, game) => sum + game.usCount + game.themCount, 0);
   return [
-    countSaid(count('skater'), 'skater'),
-    ...(count('goalie') > 0 ? [countSaid(count('goalie'), 'goalie')] : []),
-    ...(count('coach') > 0 ? [countSaid(count('coach'), 'coach', 'coaches')] : []),
+    `${countSaid(skaterCount, 'skater')}${inGames > 0 ? ` (${inGames} in ${games.length === 1 ? 'the small game' : 'small games'})` : ''}`,
+    ...(goalieCount > 0 ? [countSaid(goalieCount, 'goalie')] : []),
+    ...(coachCount > 0 ? [countSaid(coachCount, 'coach', 'coaches')] : []),
   ].join(', ');
 }
 
