@@ -65,6 +65,7 @@ export * from './ideas/ideas-rows.ts';
 export * from './ideas/likeness.ts';
 export * from './ideas/play-idea.ts';
 export * from './ideas/problem-of.ts';
+export * from './many/asked-share.ts';
 export * from './many/free-quantity.ts';
 export * from './many/human-draw.ts';
 export * from './many/many-rows.ts';

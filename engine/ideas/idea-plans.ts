@@ -74,7 +74,13 @@ export const drawIdea = (
         side: problem.carrier.side,
         kind: 'coach',
         role: 'Co',
-        atM: inside({ xM: fromM.xM - sign * 6, yM: fromM.yM + (fromM.yM > 0 ? -9 : 9) }),
+        atM: coachPlace(
+          fromM,
+          [-COACH_ASIDE_M, COACH_ASIDE_M].map(asideM =>
+            inside({ xM: fromM.xM - sign * COACH_BEHIND_M, yM: fromM.yM + asideM }),
+          ),
+          kept.filter(skater => skater.id !== problem.carrier.id).map(startOf),
+        ),
         facingRad: sign > 0 ? 0 : Math.PI,
       },
       [
@@ -142,6 +148,26 @@ export const drawIdea = (
     pylonCount: pylons.length,
   };
 };
+
+/** Behind the one who is to get the pass, and to which side of her. */
+const COACH_BEHIND_M = 6;
+const COACH_ASIDE_M = 9;
+
+/**
+ * Where the coach passes from: of the places, the one whose lane is farthest from everybody else's start, wherever along the sheet that is
+ * moved by the tuning; a start in the lane would make the drill hard by the pass that fails.
+ */
+const coachPlace = (toM: IcePoint, placesM: readonly IcePoint[], startsM: readonly IcePoint[]): IcePoint => {
+  const roomOf = (placeM: IcePoint): number =>
+    Math.min(...startsM.flatMap(startM => lanePoints(placeM, toM).map(at => Math.abs(at.yM - startM.yM))));
+  return [...placesM].sort((a, b) => roomOf(b) - roomOf(a))[0]!;
+};
+
+const lanePoints = (fromM: IcePoint, toM: IcePoint): readonly IcePoint[] =>
+  [0, 0.25, 0.5, 0.75, 1].map(share => ({
+    xM: fromM.xM + share * (toM.xM - fromM.xM),
+    yM: fromM.yM + share * (toM.yM - fromM.yM),
+  }));
 
 type Deed = ActDeed & { readonly cue?: Cue };
 

@@ -15,4 +15,6 @@ export function* ideasOf(problem: Problem, setting: IdeaSetting, newId: () => st
 
 /** The best first: least `scoreM`, and after all others those in which the wanted thing never comes. Equal ones keep their order. */
 export const ranked = (ideas: readonly Idea[]): readonly Idea[] =>
-  [...ideas].sort((a, b) => Number(a.rateRatio === 0) - Number(b.rateRatio === 0) || a.scoreM - b.scoreM);
+  [...ideas].sort((a, b) => Number(isNeverSo(a)) - Number(isNeverSo(b)) || a.scoreM - b.scoreM);
+
+const isNeverSo = ({ counted }: Idea): boolean => (counted.rate?.rateRatio ?? 0) === 0;

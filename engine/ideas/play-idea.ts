@@ -2,14 +2,16 @@ import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
 import { flowOf } from '../flow/flow-of.ts';
 import type { FlowSetting } from '../flow/flow-result.ts';
+import { withRepsThatAsk } from '../many/asked-share.ts';
 import { planWith } from '../many/free-quantity.ts';
-import { successesAt, type Tunable, talliedAt } from '../many/tune.ts';
+import { type Tunable, talliedAt } from '../many/tune.ts';
 import { type TuneAnswer, type TuneSetting, tuneSteps } from '../many/tune-steps.ts';
 import type { Rink } from '../rink/rink.ts';
 import { runMemory } from '../run/recorder.ts';
 import { runDrill } from '../run/run-drill.ts';
 import type { Finding } from '../run/run-result.ts';
 import type { Level } from '../skater/level.ts';
+import { type RateInterval, type Tally, wilsonInterval } from '../statistics/rates.ts';
 import { isNone } from '../units/none.ts';
 import type { DrawnIdea } from './idea-plans.ts';
 import {
@@ -30,7 +32,8 @@ export interface Idea extends DrawnIdea {
   /** As tuned: or, where the wanted rate cannot be reached, at the nearest rate there is. */
   readonly plan: DrillPlan;
   readonly tuned: TuneAnswer;
-  readonly rateRatio: number;
+  /** How often the thing wanted comes, as the page of the drill counts it. */
+  readonly counted: Counted;
   readonly likeness: Likeness | null;
   readonly repsPerMinute: number;
   readonly movingRatio: number;
@@ -38,8 +41,6 @@ export interface Idea extends DrawnIdea {
   readonly lookFindings: readonly Finding[];
   /** Findings besides that are to know, not to look at first. */
   readonly knowCount: number;
-  /** Whether any of the reps at `rateRatio` came to where the wanted thing is asked; a rate of 0 says nothing where none did. */
-  readonly isAsked: boolean;
   /** What orders the ideas, metres, less is better; the sum of `terms`. */
   readonly scoreM: number;
   readonly terms: readonly { readonly name: IdeaTerm; readonly valueM: number }[];
@@ -51,8 +52,15 @@ export type IdeaTerm = 'likeness' | 'parts' | 'findings' | 'offTheRate' | 'goes'
 
 /** The same drill with the start moved so that it comes more, or less, often; `none` when no start within reach does that. */
 export type IdeaVersion =
-  | { readonly kind: 'version'; readonly plan: DrillPlan; readonly value: number; readonly rateRatio: number }
+  | { readonly kind: 'version'; readonly plan: DrillPlan; readonly value: number; readonly counted: Counted }
   | { readonly kind: 'none'; readonly lowestRatio: number; readonly highestRatio: number };
+
+/** Of `repCount` reps, `trialCount` came to the question, and of those it came in this share; null when none did. */
+export interface Counted {
+  readonly repCount: number;
+  readonly trialCount: number;
+  readonly rate: RateInterval | null;
+}
 
 export interface IdeaSetting {
   readonly rink: Rink;
@@ -63,10 +71,19 @@ export interface IdeaSetting {
   readonly looks?: Looks;
 }
 
-type Looks = Required<Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount'>>;
+type Looks = Required<Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount' | 'verifyReps'>> & {
+  /** Reps in which the idea itself is counted. */
+  readonly countReps: number;
+};
 
-/** Fewer values and reps than a tuning by hand: an idea is a beginning, and its ± is said. */
-export const IDEA_LOOKS: Looks = { scanCount: 7, scanReps: 40, repCount: 160 };
+/** Fewer values and reps than a tuning by hand: an idea is a beginning. It is counted with as many as any drill, its versions with their ±. */
+export const IDEA_LOOKS: Looks = {
+  scanCount: 7,
+  scanReps: 40,
+  repCount: 160,
+  verifyReps: 400,
+  countReps: 1000,
+};
 
 /**
  * Plays a drawn idea: tunes the free start so that the thing wanted comes in `WANTED_RATIO` of reps, then asks for a simpler and a harder one.
@@ -76,9 +93,19 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   const { rink, level, seed } = setting;
   if (playableOf(drawn.plan, rink, level).kind === 'unplayable') return null;
   const tunable = { plan: drawn.plan, rink, level, free: drawn.free, outcome: drawn.outcome, seed };
-  const tuneTo = tunerOf(tunable, setting.looks ?? IDEA_LOOKS);
-  const tuned = tuneTo(WANTED_RATIO.value, drawn.free.now);
-  const { value, rateRatio } = settledOf(tuned, WANTED_RATIO.value, drawn.free.now);
+  const looks = setting.looks ?? IDEA_LOOKS;
+  const tallyAt = tallierOf(tunable);
+  const tuneTo = (wantedRatio: number, now: number, verifyReps: number): TuneAnswer =>
+    tunedWith(tallyAt, { ...drawn.free, now, wantedRatio, askedAs: 'most', ...looks, verifyReps });
+  const countedAt = (value: number, repCount: number): Counted => {
+    const tally = tallyAt(value, repCount);
+    const rate = wilsonInterval(tally);
+    return { repCount, trialCount: tally.trialCount, rate: 'kind' in rate ? null : rate };
+  };
+  const tuned = tuneTo(WANTED_RATIO.value, drawn.free.now, looks.verifyReps);
+  const value = settledOf(tuned, WANTED_RATIO.value, drawn.free.now);
+  const counted = countedAt(value, looks.countReps);
+  const rateRatio = counted.rate?.rateRatio ?? 0;
   const plan = planWith(drawn.plan, drawn.free, value);
   const playable = playableOf(plan, rink, level);
   if (playable.kind === 'unplayable') return null;
@@ -99,28 +126,32 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
     { name: 'moving', valueM: -10 * movingRatio * MOVING_GAINS_M.value },
   ] as const;
   const versionAt = (wantedRatio: number): IdeaVersion => {
-    const answer = tuneTo(wantedRatio, value);
-    if (answer.kind === 'cannotBeReached')
+    const answer = tuneTo(wantedRatio, value, looks.repCount);
+    if (answer.kind === 'cannotBeReached' || answer.kind === 'neverAsked')
       return {
         kind: 'none',
-        lowestRatio: answer.lowest.rate.rateRatio,
-        highestRatio: answer.highest.rate.rateRatio,
+        lowestRatio: answer.kind === 'neverAsked' ? 0 : answer.lowest.rate.rateRatio,
+        highestRatio: answer.kind === 'neverAsked' ? 0 : answer.highest.rate.rateRatio,
       };
     const settled = settledOf(answer, wantedRatio, value);
-    return { kind: 'version', plan: planWith(drawn.plan, drawn.free, settled.value), ...settled };
+    return {
+      kind: 'version',
+      plan: planWith(drawn.plan, drawn.free, settled),
+      value: settled,
+      counted: countedAt(settled, looks.repCount),
+    };
   };
   return {
     ...drawn,
     plan,
     tuned,
-    rateRatio,
+    counted,
     likeness,
     repsPerMinute,
     movingRatio,
     partCount,
     lookFindings,
     knowCount: findings.length - lookFindings.length,
-    isAsked: rateRatio > 0 || talliedAt(tunable, value, 0, ASKED_REPS, runMemory()).trialCount > 0,
     terms,
     scoreM: terms.reduce((sum, term) => sum + term.valueM, 0),
     simpler: versionAt(SIMPLER_RATIO.value),
@@ -128,46 +159,44 @@ export const playIdea = (problem: Problem, drawn: DrawnIdea, setting: IdeaSettin
   };
 };
 
-/** Of reps that all fail, so many are looked at for one that came to the question at all. */
-const ASKED_REPS = 40;
-
-/** Tunes the same drill to several rates; what was played for one is not played again for the next. */
-const tunerOf = (tunable: Tunable, looks: Looks): ((wantedRatio: number, now: number) => TuneAnswer) => {
-  const known = new Map<string, number>();
+/** The first reps of a drill at a value; those that were played are not played again. */
+const tallierOf = (tunable: Tunable): ((value: number, repCount: number) => Tally) => {
+  const known = new Map<number, { readonly repCount: number; readonly tally: Tally }[]>();
   const memory = runMemory();
-  const { low, high } = tunable.free;
-  const countAt = (value: number, repCount: number): number => {
-    const key = `${value} ${repCount}`;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const count = successesAt(tunable, value, 0, repCount, memory);
-    known.set(key, count);
-    return count;
-  };
-  return (wantedRatio, now) => {
-    const steps = tuneSteps({ low, high, now, wantedRatio, ...looks });
-    let step = steps.next();
-    while (!step.done) {
-      const { values, repCount } = step.value;
-      step = steps.next(values.map(value => countAt(value, repCount)));
-    }
-    return step.value;
+  return (value, repCount) => {
+    const before = known.get(value) ?? [];
+    const nearest = before.filter(one => one.repCount <= repCount).sort((a, b) => b.repCount - a.repCount)[0];
+    if (nearest?.repCount === repCount) return nearest.tally;
+    const from = nearest?.repCount ?? 0;
+    const more = talliedAt(tunable, value, from, repCount - from, memory);
+    const tally = {
+      successCount: (nearest?.tally.successCount ?? 0) + more.successCount,
+      trialCount: (nearest?.tally.trialCount ?? 0) + more.trialCount,
+    };
+    known.set(value, [...before, { repCount, tally }]);
+    return tally;
   };
 };
 
-/** The value to set: as reached, or of what was tried the nearest in its rate. */
-const settledOf = (
-  answer: TuneAnswer,
-  wantedRatio: number,
-  now: number,
-): { value: number; rateRatio: number } => {
-  if (answer.kind === 'reached') return { value: answer.value, rateRatio: answer.rate.rateRatio };
-  const nearest = [...answer.curve].sort(
+const tunedWith = (tallyAt: (value: number, repCount: number) => Tally, setting: TuneSetting): TuneAnswer => {
+  const steps = tuneSteps(setting);
+  let step = steps.next();
+  while (!step.done) {
+    const { values, repCount } = step.value;
+    step = steps.next(values.map(value => tallyAt(value, repCount)));
+  }
+  return step.value;
+};
+
+/** The value to set: as reached, or of what was tried and comes to the question the nearest in its rate; or where it is. */
+const settledOf = (answer: TuneAnswer, wantedRatio: number, now: number): number => {
+  if (answer.kind === 'reached') return answer.value;
+  const nearest = [...withRepsThatAsk(answer.curve, answer.leastAskedRatio)].sort(
     (a, b) =>
       Math.abs(a.rate.rateRatio - wantedRatio) - Math.abs(b.rate.rateRatio - wantedRatio) ||
       Math.abs(a.value - now) - Math.abs(b.value - now),
-  )[0]!;
-  return { value: nearest.value, rateRatio: nearest.rate.rateRatio };
+  )[0];
+  return nearest?.value ?? now;
 };
 
 /** People, acts, cues other than the whistle, and things on the ice. */

@@ -52,3 +52,19 @@ export const LEVEL_WITHIN_M = estimateRow(
   [0, 1.5],
   'our choice: half a body; a stick reaches further',
 );
+
+export const ASKED_KEPT_RATIO = estimateRow(
+  'reps that must still come to the question, of those that do now',
+  0.8,
+  '',
+  [0.6, 0.95],
+  'our choice: a drill that is changed to come out well must go on being played',
+);
+
+export const ASKED_LEAST_RATIO = estimateRow(
+  'reps that must come to the question at all',
+  0.1,
+  '',
+  [0.05, 0.5],
+  'our choice: of fewer than one in ten the rate is that of luck',
+);

@@ -1,4 +1,5 @@
 import { type RateInterval, type Tally, wilsonInterval } from '../statistics/rates.ts';
+import { leastAskedRatio, withRepsThatAsk } from './asked-share.ts';
 
 /** What is looked for: a value between `low` and `high` (any unit) at which the outcome comes in this share of reps. */
 export interface TuneSetting {
@@ -13,6 +14,10 @@ export interface TuneSetting {
   readonly scanReps?: number;
   /** Reps of each value near the answer. */
   readonly repCount?: number;
+  /** Reps with which an answer is tried before it is given; as many as `repCount` when left out. */
+  readonly verifyReps?: number;
+  /** Whether as many reps must come to the question as do now, or nearly as many as at the best value. */
+  readonly askedAs?: 'now' | 'most';
 }
 
 /** A question to whoever can play reps: how often does it come at these values, in the first `repCount` reps? */
@@ -33,14 +38,23 @@ export interface TunePoint {
 /**
  * `reached`: the value, the ± that comes from its rate's 95 % interval over the slope there, and its rate. `jumps`: the rate leaps over the
  * wanted one between two values that lie as near as can be told apart. `cannotBeReached`: between which rates it stays.
- * The curve is every value that was tried, in order.
+ * `neverAsked`: nowhere do enough reps come to the question.
+ * The curve is every value that was tried, in order; where a smaller share of reps than `leastAskedRatio` comes to the question, the value
+ * is no answer and no end of the range that can be reached.
  */
-export type TuneAnswer = { readonly curve: readonly TunePoint[] } & (
+export type TuneAnswer = {
+  readonly curve: readonly TunePoint[];
+  /** 0 to 1. */
+  readonly leastAskedRatio: number;
+} & (
+  | { readonly kind: 'neverAsked' }
   | {
       readonly kind: 'reached';
       readonly value: number;
       readonly plusMinus: number;
       readonly rate: RateInterval;
+      readonly repCount: number;
+      readonly trialCount: number;
     }
   | { readonly kind: 'jumps'; readonly below: TunePoint; readonly above: TunePoint }
   | { readonly kind: 'cannotBeReached'; readonly lowest: TunePoint; readonly highest: TunePoint }
@@ -57,14 +71,16 @@ const FINEST = 1 / 512;
  * Looks for the value, as a dialogue: yields what it must know, is given the successes in the order asked (a tally of those reps
  * that came to where it is asked, or a count when all did), and returns
  * the answer. The rate may go up, down, or both ways over the range: values are scanned first, and the crossing
- * nearest to `now` is closed in on by halving and by the line through its ends in turns. The reps must be the same people
- * and luck for every value (common random numbers): then the curve is far smoother than its intervals.
+ * nearest to `now` is closed in on by halving and by the line through its ends in turns. Values to which too few reps come are left out:
+ * a rate of the few that are left is no drill. What is found is tried with `verifyReps` and sought further where it fails. The reps must be
+ * the same people and luck for every value (common random numbers): then the curve is far smoother than its intervals.
  */
 export function* tuneSteps(
   setting: TuneSetting,
 ): Generator<TuneAsk, TuneAnswer, readonly (number | Tally)[]> {
   const { low, high, now, wantedRatio } = setting;
   const { scanCount = SCAN_COUNT, scanReps = SCAN_REPS, repCount = REP_COUNT } = setting;
+  const { verifyReps = repCount } = setting;
   const known = new Map<number, TunePoint>();
   function* look(
     values: readonly number[],
@@ -77,44 +93,62 @@ export function* tuneSteps(
       known.set(value, pointOf(value, counts[i]!, reps));
     });
   }
-  const curve = (): readonly TunePoint[] => [...known.values()].sort((a, b) => a.value - b.value);
+  const looked = (): Looked => {
+    const curve = [...known.values()].sort((a, b) => a.value - b.value);
+    const leastRatio = leastAskedRatio(curve, setting.askedAs === 'most' ? undefined : known.get(now));
+    return { curve, leastRatio, good: withRepsThatAsk(curve, leastRatio) };
+  };
+  function* closeIn(reps: number): Generator<TuneAsk, TuneAnswer, readonly (number | Tally)[]> {
+    if (now >= low && now <= high) {
+      yield* look([now], reps);
+      const here = looked().good.find(point => point.value === now);
+      if (here && isWithinOf(here, wantedRatio)) return answerOf(looked(), setting, reps, undefined);
+    }
+    // A peak or a hollow between two scanned values may reach what the scan does not: look beside the nearest twice.
+    for (let round = 0; round < 2 && !findBracket(looked(), setting); round++) {
+      yield* look(besideNearest(looked(), wantedRatio), scanReps);
+    }
+    let bracket = findBracket(looked(), setting);
+    if (!bracket) {
+      const extremes = findExtremes(looked().good);
+      if (extremes) yield* look([extremes.lowest.value, extremes.highest.value], reps);
+      bracket = findBracket(looked(), setting);
+    }
+    let jumpsIn: readonly [TunePoint, TunePoint] | undefined;
+    for (let step = 0; bracket && step < MOST_REFINEMENTS; step++) {
+      yield* look([bracket[0].value, bracket[1].value], reps);
+      const sure = findBracket(looked(), setting);
+      if (!sure) break;
+      const isSame = sure[0].value === bracket[0].value && sure[1].value === bracket[1].value;
+      bracket = sure;
+      if (!isSame) continue;
+      if (bracket.some(point => isAsGood(point, wantedRatio))) break;
+      if (bracket[1].value - bracket[0].value <= (high - low) * FINEST) {
+        jumpsIn = bracket;
+        break;
+      }
+      yield* look([between(bracket, wantedRatio, step)], reps);
+      bracket = findBracket(looked(), setting);
+    }
+    return answerOf(looked(), setting, reps, jumpsIn ?? bracket);
+  }
 
   yield* look(
     Array.from({ length: scanCount }, (_, i) => low + ((high - low) * i) / (scanCount - 1)),
     scanReps,
   );
-  if (now >= low && now <= high) {
-    yield* look([now], repCount);
-    const here = known.get(now);
-    if (here && isWithinOf(here, wantedRatio)) return answerOf(curve(), setting, repCount, undefined);
-  }
-  // A peak or a hollow between two scanned values may reach what the scan does not: look beside the nearest twice.
-  for (let round = 0; round < 2 && !findBracket(curve(), setting); round++) {
-    yield* look(besideNearest(curve(), wantedRatio), scanReps);
-  }
-  let bracket = findBracket(curve(), setting);
-  if (!bracket) {
-    const { lowest, highest } = extremesOf(curve());
-    yield* look([lowest.value, highest.value], repCount);
-    bracket = findBracket(curve(), setting);
-  }
-  let jumpsIn: readonly [TunePoint, TunePoint] | undefined;
-  for (let step = 0; bracket && step < MOST_REFINEMENTS; step++) {
-    yield* look([bracket[0].value, bracket[1].value], repCount);
-    const sure = findBracket(curve(), setting);
-    if (!sure) break;
-    const isSame = sure[0].value === bracket[0].value && sure[1].value === bracket[1].value;
-    bracket = sure;
-    if (!isSame) continue;
-    if (bracket.some(point => isAsGood(point, wantedRatio))) break;
-    if (bracket[1].value - bracket[0].value <= (high - low) * FINEST) {
-      jumpsIn = bracket;
-      break;
-    }
-    yield* look([between(bracket, wantedRatio, step)], repCount);
-    bracket = findBracket(curve(), setting);
-  }
-  return answerOf(curve(), setting, repCount, jumpsIn ?? bracket);
+  const first = yield* closeIn(repCount);
+  if (first.kind !== 'reached' || verifyReps <= repCount) return first;
+  yield* look([first.value], verifyReps);
+  const verified = answerOf(looked(), setting, verifyReps, undefined);
+  return verified.kind === 'reached' ? verified : yield* closeIn(verifyReps);
+}
+
+/** What was tried so far, and those of it to which enough reps come. */
+interface Looked {
+  readonly curve: readonly TunePoint[];
+  readonly leastRatio: number;
+  readonly good: readonly TunePoint[];
 }
 
 const pointOf = (value: number, counted: number | Tally, repCount: number): TunePoint => {
@@ -133,15 +167,16 @@ const NEVER_ASKED: RateInterval = { rateRatio: 0, lowerRatio: 0, upperRatio: 1 }
 
 const missOf = (point: TunePoint, wantedRatio: number): number => point.rate.rateRatio - wantedRatio;
 
-/** Two neighbours on either side of the wanted rate; of several pairs the nearest to where it stands now. */
+/** Two good neighbours on either side of the wanted rate; of several pairs the nearest to where it stands now. */
 const findBracket = (
-  curve: readonly TunePoint[],
+  { curve, good }: Looked,
   { wantedRatio, now }: TuneSetting,
 ): readonly [TunePoint, TunePoint] | undefined => {
   let best: readonly [TunePoint, TunePoint] | undefined;
   let bestAway = Number.POSITIVE_INFINITY;
   for (let i = 0; i + 1 < curve.length; i++) {
     const [a, b] = [curve[i]!, curve[i + 1]!];
+    if (!good.includes(a) || !good.includes(b)) continue;
     if (missOf(a, wantedRatio) * missOf(b, wantedRatio) > 0) continue;
     const away = Math.max(a.value - now, now - b.value, 0);
     if (away >= bestAway) continue;
@@ -163,46 +198,50 @@ const between = ([a, b]: readonly [TunePoint, TunePoint], wantedRatio: number, s
   return a.value + (b.value - a.value) * Math.min(0.9, Math.max(0.1, share));
 };
 
-const besideNearest = (curve: readonly TunePoint[], wantedRatio: number): readonly number[] => {
-  let at = 0;
-  curve.forEach((point, i) => {
-    if (Math.abs(missOf(point, wantedRatio)) < Math.abs(missOf(curve[at]!, wantedRatio))) at = i;
-  });
+const besideNearest = ({ curve, good }: Looked, wantedRatio: number): readonly number[] => {
+  const nearest = nearestTo(good, wantedRatio);
+  if (nearest === undefined) return [];
+  const at = curve.indexOf(nearest);
   return [curve[at - 1], curve[at + 1]].flatMap(beside =>
     beside ? [(beside.value + curve[at]!.value) / 2] : [],
   );
 };
 
-const extremesOf = (curve: readonly TunePoint[]): { lowest: TunePoint; highest: TunePoint } => ({
-  lowest: curve.reduce((so, one) => (one.rate.rateRatio < so.rate.rateRatio ? one : so)),
-  highest: curve.reduce((so, one) => (one.rate.rateRatio > so.rate.rateRatio ? one : so)),
-});
+const nearestTo = (points: readonly TunePoint[], wantedRatio: number): TunePoint | undefined =>
+  [...points].sort((a, b) => Math.abs(missOf(a, wantedRatio)) - Math.abs(missOf(b, wantedRatio)))[0];
+
+const findExtremes = (good: readonly TunePoint[]): { lowest: TunePoint; highest: TunePoint } | undefined =>
+  good.length === 0
+    ? undefined
+    : {
+        lowest: good.reduce((so, one) => (one.rate.rateRatio < so.rate.rateRatio ? one : so)),
+        highest: good.reduce((so, one) => (one.rate.rateRatio > so.rate.rateRatio ? one : so)),
+      };
 
 const answerOf = (
-  curve: readonly TunePoint[],
+  { curve, leastRatio, good }: Looked,
   setting: TuneSetting,
   repCount: number,
   bracket: readonly [TunePoint, TunePoint] | undefined,
 ): TuneAnswer => {
   const { wantedRatio } = setting;
+  const told = { curve, leastAskedRatio: leastRatio };
+  const counted = good.filter(point => point.repCount >= repCount);
   // As it stands it may come as often as is wanted already: then nothing is to be moved.
-  const asItStands = curve.find(
-    point => point.value === setting.now && point.repCount >= repCount && isWithinOf(point, wantedRatio),
-  );
+  const asItStands = counted.find(point => point.value === setting.now && isWithinOf(point, wantedRatio));
   const near =
     asItStands ??
-    (bracket ?? curve)
-      .filter(point => point.repCount >= repCount)
-      .sort((a, b) => Math.abs(missOf(a, wantedRatio)) - Math.abs(missOf(b, wantedRatio)))[0];
+    nearestTo(bracket ? counted.filter(point => bracket.includes(point)) : counted, wantedRatio);
   if (near && isWithinOf(near, wantedRatio)) {
     const half = (near.rate.upperRatio - near.rate.lowerRatio) / 2;
     const range = setting.high - setting.low;
-    const slope = Math.abs(slopeAt(curve, near.value, range / 8));
+    const slope = Math.abs(slopeAt(good, near.value, range / 8));
     const plusMinus = slope * range > half ? half / slope : range;
-    return { kind: 'reached', value: near.value, plusMinus, rate: near.rate, curve };
+    return { kind: 'reached', ...near, plusMinus, ...told };
   }
-  if (bracket) return { kind: 'jumps', below: bracket[0], above: bracket[1], curve };
-  return { kind: 'cannotBeReached', ...extremesOf(curve), curve };
+  if (bracket) return { kind: 'jumps', below: bracket[0], above: bracket[1], ...told };
+  const extremes = findExtremes(good);
+  return extremes ? { kind: 'cannotBeReached', ...extremes, ...told } : { kind: 'neverAsked', ...told };
 };
 
 const isWithinOf = ({ rate }: TunePoint, wantedRatio: number): boolean =>

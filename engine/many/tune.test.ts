@@ -4,14 +4,25 @@ import { evenly } from '../../test/evenly.ts';
 import { randomPartOf } from '../random/random.ts';
 import { type TuneAnswer, type TuneSetting, tuneSteps } from './tune-steps.ts';
 
-/** Tunes a toy whose rate is known: rep i succeeds when its own luck is below the rate. */
-const tuneToy = (rateAt: (value: number) => number, setting: TuneSetting, seed = 1): TuneAnswer => {
+/** Tunes a toy whose rate is known: rep i succeeds when its own luck is below the rate, and comes to the question by another luck. */
+const tuneToy = (
+  rateAt: (value: number) => number,
+  setting: TuneSetting,
+  seed = 1,
+  askedAt: (value: number) => number = () => 1,
+): TuneAnswer => {
   const luck = Array.from({ length: 2000 }, (_, rep) => randomPartOf(seed, rep).uniform());
+  const asks = Array.from({ length: 2000 }, (_, rep) => randomPartOf(seed + 7e6, rep).uniform());
   const steps = tuneSteps(setting);
   let step = steps.next();
   while (!step.done) {
     const { values, repCount } = step.value;
-    step = steps.next(values.map(value => luck.slice(0, repCount).filter(one => one < rateAt(value)).length));
+    step = steps.next(
+      values.map(value => {
+        const asked = luck.slice(0, repCount).filter((_, rep) => asks[rep]! < askedAt(value));
+        return { trialCount: asked.length, successCount: asked.filter(one => one < rateAt(value)).length };
+      }),
+    );
   }
   return step.value;
 };
@@ -61,6 +72,39 @@ describe('tuning a toy whose rate is known', () => {
     expect(answer.below.value).toBeLessThan(1.234);
     expect(answer.above.value).toBeGreaterThanOrEqual(1.234);
     expect(answer.above.value - answer.below.value).toBeLessThan(1.1);
+  });
+
+  it('offers no value to which hardly a rep comes, even where those few come out as is wanted', () => {
+    // Beyond 2 the rep does not come about any more: there the few left would give 6 in 10.
+    const rateAt = (value: number): number => (value > 2 ? 0.6 : 0.2);
+    const askedAt = (value: number): number => (value > 2 ? 0.02 : 0.9);
+    const answer = tuneToy(rateAt, { ...inRange, wantedRatio: 0.6 }, 1, askedAt);
+    if (answer.kind !== 'cannotBeReached') throw new Error(answer.kind);
+    expect(answer.highest.value).toBeLessThanOrEqual(2);
+    expect(answer.leastAskedRatio).toBeCloseTo(0.8 * 0.9, 1);
+  });
+
+  it('leaps over no gap in which the rep does not come about', () => {
+    const rateAt = (value: number): number => (value < -1 ? 0.9 : 0.1);
+    const askedAt = (value: number): number => (value >= -3 && value < -1 ? 0 : 1);
+    const answer = tuneToy(rateAt, { ...inRange, wantedRatio: 0.6 }, 1, askedAt);
+    expect(answer.kind).toBe('cannotBeReached');
+  });
+
+  it('says that it is never asked, where no rep comes to the question at any value', () => {
+    const answer = tuneToy(logistic, { ...inRange, wantedRatio: 0.6 }, 1, () => 0);
+    expect(answer.kind).toBe('neverAsked');
+  });
+
+  it('tries what it found with as many reps as are told, and seeks further where it does not hold', () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const setting = { ...inRange, wantedRatio: 0.6, repCount: 60, verifyReps: 2000 };
+      const answer = tuneToy(logistic, setting, seed);
+      if (answer.kind !== 'reached') throw new Error(answer.kind);
+      expect(answer.repCount).toBe(2000);
+      expect(answer.rate.lowerRatio).toBeLessThanOrEqual(0.6);
+      expect(answer.rate.upperRatio).toBeGreaterThanOrEqual(0.6);
+    }
   });
 
   it('whatever the curve: an answer’s own rate has the wanted one in its interval', () => {

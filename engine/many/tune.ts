@@ -28,7 +28,7 @@ export interface Tunable {
 export const tune = (
   tunable: Tunable,
   wantedRatio: number,
-  more: Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount'> = {},
+  more: Pick<TuneSetting, 'scanCount' | 'scanReps' | 'repCount' | 'verifyReps'> = {},
 ): TuneAnswer => {
   const { low, high, now } = tunable.free;
   const memory = runMemory();
@@ -42,18 +42,9 @@ export const tune = (
 };
 
 /**
- * In how many of the reps `fromRep` ≥ 0 and on, `repCount` ≥ 0 of them, the outcome comes when the free quantity has this value, between its
- * `low` and `high`. Throws when that gives a plan that cannot be run.
+ * How many of the reps `fromRep` ≥ 0 and on, `repCount` ≥ 0 of them, came to the question when the free quantity has this value (its unit,
+ * between its `low` and `high`), and in how many of these the outcome came. Throws when that gives a plan that cannot be run.
  */
-export const successesAt = (
-  tunable: Tunable,
-  value: number,
-  fromRep: number,
-  repCount: number,
-  memory: RunMemory,
-): number => talliedAt(tunable, value, fromRep, repCount, memory).successCount;
-
-/** The same with the number of reps that came to where it is asked, ≤ `repCount`. Throws as `successesAt` does. */
 export const talliedAt = (
   tunable: Tunable,
   value: number,

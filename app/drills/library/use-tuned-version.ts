@@ -75,6 +75,7 @@ export function useTunedVersion(
           setWhyNot(
             `wherever it starts within reach it comes in ${percentSaid(answer.lowest.rate.rateRatio)} to ${percentSaid(answer.highest.rate.rateRatio)} of reps`,
           );
+        else if (answer.kind === 'neverAsked') setWhyNot('hardly a rep comes to the question');
         else setWhyNot('it comes always or never, with nothing between');
       },
       (why: unknown) => {

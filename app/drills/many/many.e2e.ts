@@ -72,7 +72,7 @@ describe('many reps of a drill', () => {
     expect(high).toBeGreaterThanOrEqual(rate);
     expect(high - low).toBeLessThan(12);
     const shares = (await page.locator('.many-legend b').allInnerTexts()).map(Number);
-    expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(2);
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBe(100);
     await figure(page).click();
     await page.getByText(/Seed 11/).waitFor();
     await page.getByRole('img', { name: /^Where who decides .* was, 1000 reps/ }).waitFor();
@@ -108,22 +108,59 @@ describe('many reps of a drill', () => {
   }, async () => {
     const page = at();
     await wantLevel(page);
+    await page.locator('.tune .slot').nth(1).press('Enter');
+    await page.locator('.tune').getByRole('option', { name: '8', exact: true }).click();
     await page.getByRole('button', { name: 'Look for it' }).click();
-    await page.getByText(/^For 6 in 10 F3 starts at/).waitFor(LONG);
+    await page.getByText(/^For 8 in 10 F3 starts at/).waitFor(LONG);
     const before = await placeOf(page, 'F3');
     await page.getByRole('button', { name: 'Move F3 there' }).click();
     await expect.poll(async () => (await placeOf(page, 'F3')) !== before).toBe(true);
     // The thousand reps agree with what was looked for, within both intervals.
     await page.locator('.many-rate.stale').waitFor(LONG);
     await page.locator('.many-rate:not(.stale)').waitFor(LONG);
-    expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 60)).toBeLessThanOrEqual(10);
+    expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 80)).toBeLessThanOrEqual(4);
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => placeOf(page, 'F3')).toBe(before);
     const wanted = page.getByRole('slider', { name: 'Wanted rate' });
     await wanted.press('ArrowUp');
     await wanted.press('ArrowUp');
-    expect(await wanted.getAttribute('aria-valuetext')).toBe('7 in 10');
-    await page.getByText(/^For 7 in 10 F3 starts at/).waitFor(LONG);
+    expect(await wanted.getAttribute('aria-valuetext')).toBe('9 in 10');
+    // Until the new answer is there the old one stands with the rate that it was for.
+    await page.getByText(/^asked before: For 8 in 10 F3 starts at/).waitFor();
+    await page.getByText(/^For 9 in 10 F3 starts at/).waitFor(LONG);
+    // What was found for one thing that may move says nothing of another.
+    await page.locator('.tune .slot').first().press('Enter');
+    await page.getByRole('option', { name: 'where F3 starts across it' }).click();
+    await page.getByRole('button', { name: 'Look for it' }).waitFor();
+    expect(await page.locator('.tune-curve').count()).toBe(0);
+    await page.locator('.tune .slot').first().press('Enter');
+    await page.getByRole('option', { name: 'where F3 starts along the sheet' }).click();
+    await page.getByText(/^For 9 in 10 F3 starts at/).waitFor();
+  });
+
+  it('tuned, offer no place where the rep does not happen', { timeout: 400_000 }, async () => {
+    const page = at();
+    await openWanted(page);
+    await page.getByRole('option', { name: 'First forward back takes the middle is held' }).click();
+    await page.locator('.many-rate.stale').waitFor();
+    await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+    await page.locator('.tune .slot').nth(1).press('Enter');
+    await page.locator('.tune').getByRole('option', { name: '6', exact: true }).click();
+    await page.getByRole('button', { name: /^Look (for it|again)$/ }).click();
+    const answer = page.locator('.tune-answer p').first();
+    await expect.poll(() => answer.textContent(), LONG).toMatch(/in 10/);
+    const said = (await answer.textContent()) ?? '';
+    if (said.startsWith('For ')) {
+      await page.getByRole('button', { name: 'Move F3 there' }).click();
+      await page.locator('.many-rate.stale').waitFor();
+      await page.locator('.many-rate:not(.stale)').waitFor(LONG);
+      expect(Math.abs(percentIn((await figure(page).textContent()) ?? '') - 60)).toBeLessThanOrEqual(5);
+    } else expect(said).toMatch(/^6 in 10 cannot be reached this way/);
+    // Four of ten reps at most, of those that come to it as it stands, are lost by what is offered.
+    const lost = /(\d+) of 1000 reps do not come to that/.exec(
+      (await page.locator('.many-figure').textContent()) ?? '',
+    );
+    expect(Number(lost?.[1] ?? 0)).toBeLessThan(400);
   });
 
   it('are readable by everybody at 1440 and 1024 px, and nothing is cut off', {
@@ -154,6 +191,7 @@ describe('many reps on a phone', () => {
           await interval(page).waitFor(LONG);
           await wantLevel(page);
           await page.getByRole('button', { name: 'Look for it' }).click();
+          await page.getByText('6 in 10 cannot be reached this way').waitFor(LONG);
           await openAll(page);
           await readableAt(page, LOOKS[1].widths);
         },

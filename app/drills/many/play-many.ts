@@ -13,8 +13,8 @@ import { Cancelled, type ManyPool, type ManyWork, manyPool } from './many-pool.t
 
 export const MANY_REPS = 1000;
 const CHUNK_REPS = REPS_A_TURN;
-/** Fewer reps than a tuned test: an answer within seconds, with the ± that so many give. */
-const LOOKS = { scanReps: 75, repCount: 500 };
+/** Fewer reps than a tuned test, for an answer within seconds; what is offered was tried in as many as the page then plays. */
+const LOOKS = { scanReps: 75, repCount: 500, verifyReps: MANY_REPS };
 
 /** Something under way in the workers, with its answer to come. */
 export interface Playing<Answer> {

@@ -1,4 +1,4 @@
-import type { FreeQuantity, TuneAnswer, TunePoint } from '@icewright/engine';
+import { type FreeQuantity, type TuneAnswer, withRepsThatAsk } from '@icewright/engine';
 import { drawTuneCurve, svgParts, TUNE_CURVE_HEIGHT_PX, tuneRateAt, tuneY } from '@icewright/picture';
 import { type KeyboardEvent, type PointerEvent, useMemo } from 'react';
 import { useWidth } from '../../parts/use-width.ts';
@@ -8,10 +8,7 @@ const STEP = 0.05;
 const inSteps = (ratio: number): number =>
   Number(Math.min(0.95, Math.max(0.05, Math.round(ratio / STEP) * STEP)).toFixed(2));
 
-/** Where no rep comes to where it is asked there is no rate to draw. */
-const wasAsked = (point: TunePoint): boolean => point.trialCount > 0;
-
-/** The curve of what was tried. The wanted rate is a line that is pulled by mouse or finger, or moved by the arrow keys. */
+/** The curve of what was tried and to which reps come: of the others there is no rate to draw. The wanted rate is a line that is pulled by mouse or finger, or moved by the arrow keys. */
 export function TuneCurveView(props: {
   readonly free: FreeQuantity;
   readonly words: FreeWords;
@@ -33,7 +30,7 @@ export function TuneCurveView(props: {
                 {
                   low: words.shown(range.low),
                   high: words.shown(range.high),
-                  points: answer.curve.filter(wasAsked).map(({ value, rate }) => ({
+                  points: withRepsThatAsk(answer.curve, answer.leastAskedRatio).map(({ value, rate }) => ({
                     value: words.shown(value),
                     rate: rate.rateRatio,
                     lower: rate.lowerRatio,

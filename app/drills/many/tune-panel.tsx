@@ -1,10 +1,13 @@
-import { changesFor, type FreeQuantity, type Outcome, type TuneAnswer } from '@icewright/engine';
+import { changesFor, type FreeQuantity, type Outcome, planAfter } from '@icewright/engine';
+import { useMemo } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { type Lengths, numberSaid } from '../../parts/figures.ts';
+import type { Lengths } from '../../parts/figures.ts';
 import { Sentence } from '../../parts/sentence.tsx';
+import { firstNewFinding } from '../library/new-findings.ts';
 import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { type FreeWords, freeWords } from './free-words.ts';
+import { inTen, TuneAnswerSaid } from './tune-answer-said.tsx';
 import { TuneCurveView } from './tune-curve-view.tsx';
 import { freeKeyOf, type Tune, useTune } from './use-tune.ts';
 
@@ -18,7 +21,7 @@ export function TunePanel(props: {
   const { hand, outcome, lengths } = props;
   const { drill } = hand;
   const tune = useTune(drill, outcome, props.people);
-  const { free, answer } = tune;
+  const { free, found } = tune;
   if (free === null) return null;
   const words = freeWords(free, drill, lengths);
   return (
@@ -59,18 +62,18 @@ export function TunePanel(props: {
           </>
         )}
       </Sentence>
-      {answer !== null && tune.range !== null && (
+      {found !== null && (
         <TuneCurveView
           free={free}
           words={words}
-          answer={answer}
-          range={tune.range}
+          answer={found.answer}
+          range={found.free}
           wantedRatio={tune.wantedRatio}
           onWanted={tune.onWanted}
         />
       )}
       {tune.failure !== null && <p className="warm">It could not be looked for: {tune.failure}</p>}
-      {answer === null ? (
+      {found === null ? (
         <p className="tune-answer">
           <Act notNow={tune.doneRatio === null ? undefined : 'it is being looked for'} onPress={tune.onAsk}>
             Look for it
@@ -79,13 +82,7 @@ export function TunePanel(props: {
       ) : (
         <div className="tune-answer">
           <p className={tune.isStale ? 'q3' : ''}>
-            <AnswerSaid
-              answer={answer}
-              words={words}
-              free={free}
-              wantedRatio={tune.wantedRatio}
-              isStale={tune.isStale}
-            />
+            <TuneAnswerSaid found={found} words={words} now={free.now} isStale={tune.isStale} />
           </p>
           <AnswerAct hand={hand} tune={tune} free={free} words={words} />
         </div>
@@ -95,8 +92,6 @@ export function TunePanel(props: {
 }
 
 const TENTHS = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
-
-export const inTen = (ratio: number): string => `${Number((ratio * 10).toFixed(1))}`;
 
 function TuneWord({ tune }: { readonly tune: Tune }) {
   if (tune.doneRatio === null) return <span>Tune</span>;
@@ -112,44 +107,6 @@ function TuneWord({ tune }: { readonly tune: Tune }) {
   );
 }
 
-function AnswerSaid(props: {
-  readonly answer: TuneAnswer;
-  readonly words: FreeWords;
-  readonly free: FreeQuantity;
-  readonly wantedRatio: number;
-  readonly isStale: boolean;
-}) {
-  const { answer, words, free, wantedRatio } = props;
-  const was = props.isStale ? 'was: ' : '';
-  const figure = (value: number) => <b className="est">{words.figure(value)}</b>;
-  switch (answer.kind) {
-    case 'reached':
-      return (
-        <>
-          {was}For {inTen(wantedRatio)} in 10 {words.does} {figure(answer.value)} ±{' '}
-          {numberSaid(words.shown(answer.plusMinus), words.unit === '%' ? 0 : 1)} {words.unit}. Now{' '}
-          {words.figure(free.now)}.
-        </>
-      );
-    case 'jumps':
-      return (
-        <>
-          {was}It jumps over {inTen(wantedRatio)} in 10 at {figure(answer.above.value)} {words.unit}:{' '}
-          {inTen(answer.below.rate.rateRatio)} on one side, {inTen(answer.above.rate.rateRatio)} on the other.
-        </>
-      );
-    case 'cannotBeReached':
-      return (
-        <>
-          {was}
-          {inTen(wantedRatio)} in 10 cannot be reached this way. It stays between{' '}
-          {inTen(answer.lowest.rate.rateRatio)} in 10, at {figure(answer.lowest.value)}, and{' '}
-          {inTen(answer.highest.rate.rateRatio)}, at {figure(answer.highest.value)} {words.unit}.
-        </>
-      );
-  }
-}
-
 function AnswerAct(props: {
   readonly hand: Hand;
   readonly tune: Tune;
@@ -163,15 +120,35 @@ function AnswerAct(props: {
         Look again
       </Act>
     );
-  if (tune.answer?.kind !== 'reached') return null;
-  const { value } = tune.answer;
+  if (tune.found?.answer.kind !== 'reached') return null;
+  return <MoveAct hand={hand} free={free} value={tune.found.answer.value} words={words} />;
+}
+
+/** Writes the answer; what would be new to look at there is said before. */
+function MoveAct(props: {
+  readonly hand: Hand;
+  readonly free: FreeQuantity;
+  readonly value: number;
+  readonly words: FreeWords;
+}) {
+  const { hand, free, value, words } = props;
   const isThere = Math.abs(value - free.now) < 1e-3;
+  const { changes, worse } = useMemo(() => {
+    const written = changesFor(hand.kept, free, value);
+    return {
+      changes: written,
+      worse: isThere ? null : firstNewFinding(hand.kept, planAfter(hand.kept, written)),
+    };
+  }, [hand.kept, free, value, isThere]);
   return (
-    <Act
-      notNow={isThere ? 'it stands there' : undefined}
-      onPress={() => hand.keep(changesFor(hand.kept, free, value).map(change => ({ ...change })))}
-    >
-      {words.act}
-    </Act>
+    <>
+      <Act
+        notNow={isThere ? 'it stands there' : undefined}
+        onPress={() => hand.keep(changes.map(change => ({ ...change })))}
+      >
+        {words.act}
+      </Act>
+      {worse !== null && <p className="q2 tune-worse">There it has something new to look at: {worse}.</p>}
+    </>
   );
 }

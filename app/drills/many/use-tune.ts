@@ -22,10 +22,9 @@ export interface Tune {
   readonly onFree: (free: FreeQuantity) => void;
   readonly wantedRatio: number;
   readonly onWanted: (ratio: number) => void;
-  readonly answer: TuneAnswer | null;
-  /** The range that was looked through; the drill may have moved within it since. */
-  readonly range: { readonly low: number; readonly high: number } | null;
-  /** True when the answer is to another question than the one that stands. */
+  /** To the last question about what now may move and is wanted; nothing of another. */
+  readonly found: Found | null;
+  /** True when the drill or the wanted rate has changed since. */
   readonly isStale: boolean;
   readonly doneRatio: number | null;
   readonly failure: string | null;
@@ -33,11 +32,15 @@ export interface Tune {
   readonly onStop: () => void;
 }
 
-interface Found {
+/** An answer with its question. */
+export interface Found {
   readonly key: string;
   readonly curveKey: string;
+  readonly questionKey: string;
   readonly answer: TuneAnswer;
-  readonly range: { readonly low: number; readonly high: number };
+  /** With the range that was looked through; the drill may have moved within it since. */
+  readonly free: FreeQuantity;
+  readonly wantedRatio: number;
 }
 
 export function useTune(drill: Drill, outcome: Outcome | null, people: People): Tune {
@@ -63,7 +66,10 @@ export function useTune(drill: Drill, outcome: Outcome | null, people: People): 
     [plan, free, level, rink, outcome, bySpot],
   );
   const key = `${wantedRatio} ${curveKey}`;
-  const [found, setFound] = useState<Found | null>(null);
+  // Of what may move and what is wanted: an answer to another of these says nothing here.
+  const questionKey = free === null ? '' : JSON.stringify([freeKeyOf(free), outcome]);
+  const [lastFound, setFound] = useState<Found | null>(null);
+  const found = lastFound?.questionKey === questionKey ? lastFound : null;
   const [askedKey, setAskedKey] = useState<string | null>(null);
   const [doneRatio, setDoneRatio] = useState<number | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -77,7 +83,6 @@ export function useTune(drill: Drill, outcome: Outcome | null, people: People): 
     if (!isDue || free === null || outcome === null) return;
     setDoneRatio(0);
     setFailure(null);
-    const range = { low: free.low, high: free.high };
     const work = playTune(
       sharedPool(),
       { plan, level, rink, people: bySpot, seed: MANY_SEED },
@@ -86,7 +91,7 @@ export function useTune(drill: Drill, outcome: Outcome | null, people: People): 
     );
     work.answer.then(
       answer => {
-        setFound({ key, curveKey, answer, range });
+        setFound({ key, curveKey, questionKey, answer, free, wantedRatio });
         setDoneRatio(null);
       },
       (why: unknown) => {
@@ -109,8 +114,7 @@ export function useTune(drill: Drill, outcome: Outcome | null, people: People): 
     onFree: one => setChosenKey(freeKeyOf(one)),
     wantedRatio,
     onWanted: setWantedRatio,
-    answer: found?.answer ?? null,
-    range: found?.range ?? null,
+    found,
     isStale: found !== null && found.key !== key,
     doneRatio,
     failure,

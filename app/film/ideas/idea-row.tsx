@@ -5,7 +5,7 @@ import { Act } from '../../parts/act.tsx';
 import { DrillPicture } from '../../parts/drill-picture.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
-import { findingsSaid, likenessSaid, rateSaid, SHAPE_SAID, tenths, termsSaid } from './idea-words.ts';
+import { findingsSaid, likenessSaid, rateSaid, SHAPE_SAID, termsSaid, versionSaid } from './idea-words.ts';
 
 /** One idea: its picture, what comes of it, what it costs, and the act that keeps it. */
 export function IdeaRow(props: {
@@ -84,11 +84,6 @@ export function IdeaRow(props: {
     </li>
   );
 }
-
-const versionSaid = (word: string, version: Idea['simpler']): string =>
-  version.kind === 'version'
-    ? `${word}: ${tenths(version.rateRatio)} of ten.`
-    : `${word}: no start within reach, it stays between ${tenths(version.lowestRatio)} and ${tenths(version.highestRatio)} of ten.`;
 
 /** A picture is no document: its day says nothing. */
 const EARLY = '2000-01-01T00:00:00Z';

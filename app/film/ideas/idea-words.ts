@@ -1,12 +1,15 @@
 import {
+  type Counted,
   type Idea,
   type IdeaShape,
   type IdeaTerm,
+  type IdeaVersion,
   type Lengths,
   type NoProblem,
   outcomeWords,
+  type RateInterval,
 } from '@icewright/engine';
-import { lengthSaid, numberSaid } from '../../parts/figures.ts';
+import { lengthSaid, numberSaid, percentSaid } from '../../parts/figures.ts';
 
 export const SHAPE_SAID: Readonly<Record<IdeaShape, string>> = {
   pair: 'Only the two it is about',
@@ -34,8 +37,31 @@ export function rateSaid(idea: Idea): string {
   const { want, beforeLine, unasked } = outcomeWords(idea.outcome, idea.plan);
   const spot = idea.plan.spots[idea.free.spot];
   const line = beforeLine === '' ? '' : ' in time';
-  if (!idea.isAsked) return `No rep comes to the question: ${unasked}. ${capital(want)}${line} in none.`;
-  return `${capital(want)}${line} in ${tenths(idea.rateRatio)} of ten reps, set by where ${spot?.role ?? '?'} starts.`;
+  const { rate } = idea.counted;
+  if (rate === null) return `No rep comes to the question: ${unasked}. ${capital(want)}${line} in none.`;
+  return `${capital(want)}${line} in ${tenths(rate.rateRatio)} of ten reps, set by where ${spot?.role ?? '?'} starts. ${countedSaid(idea.counted, rate)}`;
+}
+
+/** Of how many reps, and within what: the card counts as the page of the drill does, and says so. */
+const countedSaid = ({ repCount, trialCount }: Counted, { lowerRatio, upperRatio }: RateInterval): string => {
+  const reps = `${repCount.toLocaleString('en-GB')} reps`;
+  const of =
+    trialCount === repCount ? reps : `the ${trialCount.toLocaleString('en-GB')} of ${reps} that come to it`;
+  return `Of ${of}; 95 % interval ${tenths(lowerRatio)} to ${tenths(upperRatio)}.`;
+};
+
+/** What a version comes to: how often, or why there is none. */
+export function versionSaid(word: string, version: IdeaVersion): string {
+  if (version.kind === 'none')
+    return version.highestRatio === 0
+      ? `${word}: no start within reach, it never comes.`
+      : `${word}: no start within reach, it stays between ${tenths(version.lowestRatio)} and ${tenths(version.highestRatio)} of ten.`;
+  const { rate, trialCount, repCount } = version.counted;
+  if (rate === null) return `${word}: no rep comes to the question.`;
+  const of =
+    trialCount === repCount ? '' : ` that come to it, as ${percentSaid(trialCount / repCount)} of reps do`;
+  const half = (rate.upperRatio - rate.lowerRatio) / 2;
+  return `${word}: ${tenths(rate.rateRatio)} ± ${tenths(half)} of ten${of}.`;
 }
 
 /** What is to be read before the whistle, counted as the page of the drill counts it. */
@@ -45,7 +71,7 @@ export function findingsSaid({ lookFindings, knowCount }: Pick<Idea, 'lookFindin
   return said.length === 0 ? 'No finding.' : `Findings: ${said.join(', ')}.`;
 }
 
-export const tenths = (ratio: number): string => numberSaid(10 * ratio).replace(/\.0$/, '');
+const tenths = (ratio: number): string => numberSaid(10 * ratio).replace(/\.0$/, '');
 
 export const termsSaid = (idea: Idea): string =>
   idea.terms.map(term => `${TERM_SAID[term.name]} ${numberSaid(term.valueM)}`).join(' + ');
