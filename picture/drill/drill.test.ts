@@ -151,6 +151,29 @@ describe('a small drawing', () => {
     expect(played).toContain('backward');
     expect(drawnMarks([{ plan: crowd, rink }])).toEqual(usedMarks(crowd));
   });
+
+  it('says of a gap that is kept going forward that it is kept, not that somebody is chased, and what ring and ticks are', () => {
+    const behind = planOf([
+      carrier,
+      // The carrier is past her from the first step on: she skates after her, forward.
+      {
+        role: 'D1',
+        atM: at(16, 2),
+        acts: [{ kind: 'gap', whom: spotId('X1'), distanceM: 2.2, cue: { on: 'whistle' } }],
+      },
+    ]);
+    const late = playableOf(behind, rink, levelOf('pro'));
+    if (late.kind === 'unplayable') throw new Error('it cannot be played');
+    const of = { plan: behind, run: runDrill(late), rink };
+    const lines = drillLinesOf(behind, rink, { run: of.run }).filter(line => line.spot === spotId('D1'));
+    expect(lines.some(line => line.kind === 'route' && !line.backward)).toBe(true);
+    const marks = drawnMarks([of], { ticks: true });
+    expect(marks).toContain('gapSkated');
+    expect(marks).not.toContain('chase');
+    expect(marks).toContain('ticks');
+    expect(drawnMarks([of])).not.toContain('ticks');
+    expect(marks.includes('pivot')).toBe(lines.some(line => line.kind === 'route' && line.pivot));
+  });
 });
 
 describe('the whole drawing', () => {

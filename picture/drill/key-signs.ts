@@ -23,6 +23,7 @@ import type { SheetPoint } from '../ice/sheet-point.ts';
 import { drawSpot, drawWaiting } from '../ice/spot.ts';
 import { drawPucks, drawPylon } from '../ice/things.ts';
 import type { Drawing } from '../pen/pen.ts';
+import { drawTicks } from './draw-lines.ts';
 import type { KeyEntry } from './used-marks.ts';
 
 /** Entries whose sign is one small thing and not a line. */
@@ -125,6 +126,11 @@ export const KEY_SIGNS: Readonly<Record<KeyEntry, Drawing>> = {
   shot: pen => drawShotLine(pen, { x: -HALF_M, y: 0 }, { x: HALF_M, y: 0 }),
   chase: pen => drawForward(pen, LINE, 'head', 'chase'),
   gap: pen => drawLink(pen, { x: -HALF_M, y: 0 }, { x: HALF_M, y: 0 }, '', { fromM: 0.2, toM: 0.2 }),
+  gapSkated: pen => drawForward(pen, LINE, 'head', 'chase'),
+  ticks: pen => {
+    drawForward(pen, LINE, 'open');
+    drawTicks(pen, { points: LINE.points, ticks: [-1.6, 0, 1.6].map(x => ({ x, y: 0 })) });
+  },
   steal: pen => {
     drawForward(pen, levelLine(-HALF_M, 1.4), 'head', 'chase');
     drawStick(pen, { x: 1.4, y: 0 }, { x: HALF_M - 0.3, y: 0 });

@@ -24,7 +24,9 @@ export const KEY_ENTRIES = [
   'chase',
   'steal',
   'gap',
+  'gapSkated',
   'screen',
+  'ticks',
   'fires',
   'waits',
   'whistle',
@@ -48,34 +50,62 @@ export type KeyEntry = (typeof KEY_ENTRIES)[number];
 export const usedMarks = (...plans: readonly DrillPlan[]): readonly KeyEntry[] =>
   marksOf(plans.map(plan => ({ plan, played: new Map() })));
 
-/** The marks of drawings of which some are as they were played: there a gap is the way she went. */
+/** The marks of drawings of which some are as they were played: there a gap is the way she went. `ticks`: seconds are marked on the routes. */
 export const drawnMarks = (
   drawn: readonly { readonly plan?: DrillPlan; readonly run?: Run; readonly rink: Rink }[],
-): readonly KeyEntry[] =>
-  marksOf(
+  { ticks = false }: { readonly ticks?: boolean } = {},
+): readonly KeyEntry[] => {
+  const marks = marksOf(
     drawn.flatMap(({ plan, run, rink }) =>
       plan === undefined ? [] : [{ plan, played: run ? playedMarks(plan, run, rink) : new Map() }],
     ),
   );
-
-/** The mark of each gap, chase, steal and screen that was played, and of each pass that was cut, by its spot and act. */
-type PlayedMarks = ReadonlyMap<string, KeyEntry>;
-
-const playedMarks = (plan: DrillPlan, run: Run, rink: Rink): PlayedMarks =>
-  new Map(
-    drillLinesOf(plan, rink, { run }).flatMap(line => {
-      const key = `${line.spot} ${line.act}`;
-      if (line.kind === 'pass' && line.meant) return [[key, 'meant'] as const];
-      return line.kind === 'route' && line.style === 'chase'
-        ? [[key, pursuitMark(line, plan.spots[line.spot]?.acts[line.act])] as const]
-        : [];
-    }),
-  );
-
-const pursuitMark = (line: RouteLine, act: Act | undefined): KeyEntry => {
-  if (act?.kind === 'screen' || act?.kind === 'steal') return act.kind;
-  return line.backward ? 'backward' : 'chase';
+  return ticks && marks.some(mark => TICKED.includes(mark))
+    ? KEY_ENTRIES.filter(entry => entry === 'ticks' || marks.includes(entry))
+    : marks;
 };
+
+/** Marks of routes, on which seconds stand. */
+const TICKED: readonly KeyEntry[] = [
+  'skating',
+  'withPuck',
+  'backward',
+  'backwardPuck',
+  'chase',
+  'gapSkated',
+  'steal',
+];
+
+/** The marks of each gap, chase, steal and screen that was played, and of each pass that was cut, by its spot and act. */
+type PlayedMarks = ReadonlyMap<string, readonly KeyEntry[]>;
+
+const playedMarks = (plan: DrillPlan, run: Run, rink: Rink): PlayedMarks => {
+  const played = new Map<string, readonly KeyEntry[]>();
+  for (const line of drillLinesOf(plan, rink, { run })) {
+    const act = plan.spots[line.spot]?.acts[line.act];
+    const marks =
+      line.kind === 'pass' && line.meant && act
+        ? [...marksOfAct(act), 'meant' as const]
+        : line.kind === 'route' && line.style === 'chase'
+          ? pursuitMarks(line, act)
+          : [];
+    const key = `${line.spot} ${line.act}`;
+    if (marks.length > 0) played.set(key, [...(played.get(key) ?? []), ...marks]);
+  }
+  return played;
+};
+
+/** A stretch of it, by the act that is drawn: who keeps a gap going forward chases nobody. */
+const pursuitMarks = (line: RouteLine, act: Act | undefined): readonly KeyEntry[] => [
+  ...(line.pivot ? (['pivot'] as const) : []),
+  act?.kind === 'screen' || act?.kind === 'steal'
+    ? act.kind
+    : line.backward
+      ? 'backward'
+      : act?.kind === 'gap'
+        ? 'gapSkated'
+        : 'chase',
+];
 
 const marksOf = (
   drawn: readonly { readonly plan: DrillPlan; readonly played: PlayedMarks }[],
@@ -107,10 +137,7 @@ const addSpot = (
       if (facing !== null && facing !== act.facing) used.add('pivot');
       facing = act.facing;
     }
-    const mark = played.get(`${id} ${actId}`);
-    const plain = mark === undefined || mark === 'meant' ? markOf(act) : mark;
-    if (plain) used.add(plain);
-    if (mark === 'meant') used.add(mark);
+    for (const mark of played.get(`${id} ${actId}`) ?? marksOfAct(act)) used.add(mark);
     addCue(used, act.cue);
   }
 };
@@ -118,6 +145,11 @@ const addSpot = (
 const routeMark = (act: Extract<Act, { kind: 'skate' | 'carry' }>): KeyEntry => {
   if (act.facing === 'backward') return act.kind === 'carry' ? 'backwardPuck' : 'backward';
   return act.kind === 'carry' ? 'withPuck' : 'skating';
+};
+
+const marksOfAct = (act: Act): readonly KeyEntry[] => {
+  const mark = markOf(act);
+  return mark === null ? [] : [mark];
 };
 
 /** The mark of an act; nothing is drawn for a hold. */

@@ -78,7 +78,7 @@ const layoutOf = (pen: Pen, drawn: DrillPictured): Layout => {
 };
 
 const keyAt = (pen: Pen, drawn: DrillPictured, y: number): number => {
-  const used = drawnMarks([drawn]);
+  const used = drawnMarks([drawn], { ticks: true });
   if (used.length === 0) return 0;
   return drawKey(pen, used, {
     x: MARGIN,

@@ -115,7 +115,7 @@ const drawDrawing = (pen: Pen, page: Page, sheet: DrillSheet, top: number): numb
     { scaleBar: true },
   );
   let y = top + length * scale + mm(2);
-  const used = drawnMarks([sheet]);
+  const used = drawnMarks([sheet], { ticks: true });
   if (used.length > 0) y += drawKey(pen, used, keyOnPaper(page, y + KEY_SCALE * 1.45));
   return y + mm(4);
 };

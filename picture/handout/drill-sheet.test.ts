@@ -66,7 +66,7 @@ describe('a drill on paper', () => {
     const lines = pdfWords(await printed([MIDDLE_FIRST_SHEET]))
       .split('\n')
       .map(tight);
-    const used = drawnMarks([MIDDLE_FIRST_SHEET]);
+    const used = drawnMarks([MIDDLE_FIRST_SHEET], { ticks: true });
     expect(used.length).toBeGreaterThan(8);
     for (const entry of KEY_ENTRIES.filter(each => !['stop', 'pass', 'shot'].includes(each)))
       expect(lines.includes(tight(KEY_WORDS[entry])), entry).toBe(used.includes(entry));

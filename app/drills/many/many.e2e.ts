@@ -18,6 +18,14 @@ const openWanted = async (page: Page): Promise<Locator> => {
   await options.first().waitFor();
   return options;
 };
+/** What may move and how often it is wanted, by the words of the sentence, opened where they are not open. */
+const chooseIn = async (page: Page, slot: number, name: string): Promise<void> => {
+  const option = page.locator('.tune').getByRole('option', { name, exact: true });
+  if ((await option.count()) === 0) await page.locator('.tune .slot').nth(slot).press('Enter');
+  await option.click();
+};
+const chooseFree = (page: Page, said: string) => chooseIn(page, 0, said);
+const chooseTenths = (page: Page, said: string) => chooseIn(page, 1, said);
 const wantLevel = async (page: Page): Promise<void> => {
   await openWanted(page);
   await page.getByRole('option', { name: 'F3 is level with the puck' }).click();
@@ -108,8 +116,7 @@ describe('many reps of a drill', () => {
   }, async () => {
     const page = at();
     await wantLevel(page);
-    await page.locator('.tune .slot').nth(1).press('Enter');
-    await page.locator('.tune').getByRole('option', { name: '8', exact: true }).click();
+    await chooseTenths(page, '8');
     await page.getByRole('button', { name: 'Look for it' }).click();
     await page.getByText(/^For 8 in 10 F3 starts at/).waitFor(LONG);
     const before = await placeOf(page, 'F3');
@@ -129,12 +136,10 @@ describe('many reps of a drill', () => {
     await page.getByText(/^asked before: For 8 in 10 F3 starts at/).waitFor();
     await page.getByText(/^For 9 in 10 F3 starts at/).waitFor(LONG);
     // What was found for one thing that may move says nothing of another.
-    await page.locator('.tune .slot').first().press('Enter');
-    await page.getByRole('option', { name: 'where F3 starts across it' }).click();
+    await chooseFree(page, 'where F3 starts across it');
     await page.getByRole('button', { name: 'Look for it' }).waitFor();
     expect(await page.locator('.tune-curve').count()).toBe(0);
-    await page.locator('.tune .slot').first().press('Enter');
-    await page.getByRole('option', { name: 'where F3 starts along the sheet' }).click();
+    await chooseFree(page, 'where F3 starts along the sheet');
     await page.getByText(/^For 9 in 10 F3 starts at/).waitFor();
   });
 
@@ -144,8 +149,7 @@ describe('many reps of a drill', () => {
     await page.getByRole('option', { name: 'First forward back takes the middle is held' }).click();
     await page.locator('.many-rate.stale').waitFor();
     await page.locator('.many-rate:not(.stale)').waitFor(LONG);
-    await page.locator('.tune .slot').nth(1).press('Enter');
-    await page.locator('.tune').getByRole('option', { name: '6', exact: true }).click();
+    await chooseTenths(page, '6');
     await page.getByRole('button', { name: /^Look (for it|again)$/ }).click();
     const answer = page.locator('.tune-answer p').first();
     await expect.poll(() => answer.textContent(), LONG).toMatch(/in 10/);
