@@ -96,7 +96,9 @@ export function StudioWork(props: {
       />
       {props.panels}
       {run === null ? (
-        <p className="q2 hint">Set somebody on the ice, then pull a route out of them.</p>
+        Object.keys(drill.spots).length === 0 && (
+          <p className="q2 hint">Set somebody on the ice, then pull a route out of them.</p>
+        )
       ) : (
         <>
           <Score

@@ -1,6 +1,6 @@
 import type { Drill } from '@icewright/book';
 import {
-  type DraftIssue,
+  draftIssueSentence,
   levelOf,
   playableOf,
   type Rink,
@@ -36,7 +36,11 @@ export function useRun(drill: Drill, people: People): Computed {
   const computed = useMemo(() => {
     if (Object.keys(spots).length === 0) return { run: null, issues: [] };
     const playable = playableOf({ spots, pucks, gear }, rink, levelOf(level));
-    if (playable.kind !== 'playable') return { run: null, issues: playable.issues.map(issueSaid) };
+    if (playable.kind !== 'playable')
+      return {
+        run: null,
+        issues: playable.issues.map(issue => draftIssueSentence(issue, { spots, pucks, gear })),
+      };
     return { run: runDrill(playable, { memory: memories.next(), models: inOneRep }), issues: [] };
   }, [spots, pucks, gear, level, rink, inOneRep, memories]);
   if (computed.run !== null || Object.keys(spots).length === 0) last.current = computed.run;
@@ -52,8 +56,4 @@ export function useRun(drill: Drill, people: People): Computed {
 export function hasPuckAtEnd(run: Run | null, spot: SpotId): boolean {
   if (run === null || run.sampleCount === 0) return false;
   return run.pucks.some(({ owner }) => run.tracks[owner[run.sampleCount - 1] ?? -1]?.spot === spot);
-}
-
-function issueSaid(issue: DraftIssue): string {
-  return `${issue.path.slice(-1)[0]} is ${JSON.stringify(issue.value)}, allowed is ${issue.allowed}.`;
 }

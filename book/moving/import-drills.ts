@@ -1,4 +1,4 @@
-import type { Id } from '@icewright/engine';
+import { draftIssueSentence, draftIssuesOf, draftPlaceSaid, type Id } from '@icewright/engine';
 import { newId } from '../documents/ids.ts';
 import { currentSchema } from '../documents/kinds.ts';
 import type { Habit } from '../documents/team.ts';
@@ -26,6 +26,8 @@ export type ImportedDrills =
       readonly kind: 'refused';
       /** Where in the file; empty for the file as a whole. */
       readonly path: string;
+      /** The same in a coach’s words; empty where the reason says it all. */
+      readonly where: string;
       readonly reason: string;
     };
 
@@ -54,10 +56,11 @@ export function importDrills(
   const parsed = drillFile.safeParse(file);
   if (!parsed.success) {
     const issue = parsed.error.issues[0] as unknown as FileIssue;
-    return refused(shownPath(issue.path), reasonOf(issue, file));
+    return refused(shownPath(issue.path), reasonOf(issue, file), whereSaid(issue.path, file));
   }
   const unread = findUnread(file, parsed.data, []);
-  if (unread !== null) return refused(shownPath(unread), 'nothing here has this name');
+  if (unread !== null)
+    return refused(shownPath(unread), 'nothing here has this name', whereSaid(unread, file));
   return documentsOf(parsed.data, to);
 }
 
@@ -69,7 +72,13 @@ function documentsOf(file: DrillFile, to: Parameters<typeof importDrills>[1]): I
     if (variantOf !== undefined && (of === undefined || variantOf.drill === index)) {
       const reason =
         of === undefined ? 'there is no such drill in the file' : 'a drill is no version of itself';
-      return refused(`drills.${index}.variantOf.drill`, `${reason} (found ${variantOf.drill})`);
+      const path = ['drills', String(index), 'variantOf', 'drill'];
+      return refused(shownPath(path), `${reason} (found ${variantOf.drill})`, titled(rest.title));
+    }
+    const astray = draftIssuesOf(rest).find(({ code }) => ASTRAY.includes(code));
+    if (astray !== undefined) {
+      const reason = draftIssueSentence(astray, rest).replace(/\.$/, '');
+      return refused(shownPath(['drills', String(index), ...astray.path]), reason, titled(rest.title));
     }
     const found = habits.map(words => ({ words, id: findHabit(words, to.habits) }));
     drills.push({
@@ -111,4 +120,25 @@ function findUnread(given: unknown, read: unknown, path: readonly string[]): rea
   return null;
 }
 
-const refused = (path: string, reason: string): ImportedDrills => ({ kind: 'refused', path, reason });
+/** Who or what is named and is not there: no form of the file can say it, and no rep can be played with it. */
+const ASTRAY: readonly string[] = ['noSuchSpot', 'noSuchGear'];
+
+/** Where in a file, as a coach would say it: who, in which drill. Empty for the file as a whole. */
+function whereSaid(path: readonly PropertyKey[], file: unknown): string {
+  const [list, index, ...rest] = path.map(String);
+  if (list !== 'drills' || index === undefined) return '';
+  const drill = Object((file as { readonly drills?: unknown }).drills)[index];
+  const place = draftPlaceSaid(rest, drill);
+  const within = titled(Object(drill).title, Number(index));
+  return place === '' ? within : `${place}, in ${within}`;
+}
+
+const titled = (title: unknown, index = 0): string =>
+  typeof title === 'string' && title.trim() !== '' ? `“${title}”` : `drill ${index + 1} of the file`;
+
+const refused = (path: string, reason: string, where = ''): ImportedDrills => ({
+  kind: 'refused',
+  path,
+  where,
+  reason,
+});
