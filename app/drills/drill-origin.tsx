@@ -1,6 +1,7 @@
 import type { Drill, Team } from '@icewright/book';
 import { Link } from 'wouter';
 import { named } from '../parts/named.ts';
+import { addressOfFreeze } from '../shell/addresses.ts';
 
 /** What the drill is for, and the freeze it was made of. */
 export function DrillOrigin({ drill, team }: { readonly drill: Drill; readonly team: Team }) {
@@ -16,7 +17,7 @@ export function DrillOrigin({ drill, team }: { readonly drill: Drill; readonly t
       {drill.from !== undefined && (
         <>
           from the freeze{' '}
-          <Link href={`/film/${drill.from.game}?freeze=${drill.from.freeze}`}>
+          <Link href={addressOfFreeze(drill.from.game, drill.from.freeze)}>
             {drill.from.said || 'it was made of'}
           </Link>
         </>

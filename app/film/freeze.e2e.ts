@@ -304,3 +304,29 @@ const pressFilm = async (page: Page, px: readonly [number, number]): Promise<voi
   }
   await page.keyboard.press('Enter');
 };
+
+it('the open freeze has an address: Back from its drill, a reload and a link open it again', {
+  timeout: 120_000,
+}, async () => {
+  await withPage(async page => {
+    await toFilm(page, app.url);
+    await page.getByRole('link', { name: 'Quillback Bay, at home' }).click();
+    await shownFrame(page, 0);
+    const isOpen = () => page.getByTestId('options').waitFor();
+    await page
+      .getByRole('row', { name: /chases the puck/ })
+      .getByRole('button', { name: 'freeze' })
+      .click();
+    await isOpen();
+    await expect.poll(() => new URL(page.url()).search).toMatch(/^\?freeze=.+/);
+    const address = page.url();
+    await page.reload();
+    await isOpen();
+    expect(page.url()).toBe(address);
+    await page.getByRole('button', { name: 'Make a drill of this freeze' }).click();
+    await page.waitForURL(/\/drills\//);
+    await page.goBack();
+    await isOpen();
+    expect(page.url()).toBe(address);
+  });
+});

@@ -76,6 +76,10 @@ function OpenGame({
   const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
     id => id && game.films[id],
   );
+  // The address follows what is open in the room: a freeze that closes in it must not open another film.
+  useEffect(() => {
+    setPart(before => before ?? partId);
+  }, [partId]);
   const part = partId && game.films[partId];
   const live = part !== undefined && isLive(part);
   const { state, again } = useFilm(live ? undefined : part);

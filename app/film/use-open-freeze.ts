@@ -2,6 +2,7 @@ import type { Game, Team } from '@icewright/book';
 import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
+import { useFreezeAddress } from './freeze-address.ts';
 import { useDesk } from './freeze-desk.ts';
 import { freezeViewOf } from './freeze-view.ts';
 import { usePinsOffer } from './offer/use-pins-offer.ts';
@@ -23,6 +24,7 @@ export function useOpenFreeze(
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = rinkOfSheet(sheetOfGame(game, team));
   const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
+  useFreezeAddress(gameId, freeze && freezeId);
   const desk = useDesk(gameId, freeze && freezeId, freeze, game.tracks);
   const view = useMemo(
     () => (desk ? freezeViewOf(desk.freeze, rink, team.lengths) : undefined),

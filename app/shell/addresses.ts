@@ -1,5 +1,6 @@
 /** Where things lie in the app. A link to something that is gone still opens its place, which says so. */
 
+export const addressOfGame = (gameId: string) => `/film/${gameId}`;
 export const addressOfMoment = (gameId: string, momentId: string) => `/film/${gameId}?moment=${momentId}`;
 export const addressOfFreeze = (gameId: string, freezeId: string) => `/film/${gameId}?freeze=${freezeId}`;
 export const addressOfHabit = (habitId: string) => `/habits/${habitId}`;

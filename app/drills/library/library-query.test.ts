@@ -53,6 +53,44 @@ describe('looking for a drill', () => {
     expect(holdsWords('anything', '  ')).toBe(true);
   });
 
+  it('finds numbers by sides however they are written, and no others', () => {
+    for (const typed of ['3 on 2', '3v2', '3-on-2', 'three on two', '3 vs 2', 'late 3 on 2']) {
+      expect(holdsWords('Three on two, late back-checker', typed)).toBe(true);
+      expect(holdsWords('Two on three, late; 3 laps; 2 on 2', typed)).toBe(false);
+    }
+    expect(holdsWords('13 on 2', '3 on 2')).toBe(false);
+  });
+
+  it('knows what is drawn by the name the trade gives it', () => {
+    const [spot] = Object.values(drillOf('Plain', 20).spots);
+    const other = { ...spot!, rank: 1, side: 'them' as const, role: 'X1', acts: {} };
+    const passes = (way: 'bank' | 'rim') =>
+      ({
+        ...drillOf('Plain', 20),
+        spots: {
+          f1: {
+            ...spot!,
+            acts: { a: { rank: 0, kind: 'pass', toSpot: 'f2', way, speedMps: 12 } },
+          },
+          f2: { ...spot!, rank: 2, role: 'F2', acts: {} },
+          x1: other,
+        },
+      }) as unknown as Drill;
+    const finds = (drill: Drill, words: string) => answers(drill, { ...ANY, words }, []);
+    expect(['bank', 'off the boards', 'pass', '2 on 1'].map(words => finds(passes('bank'), words))).toEqual([
+      true,
+      true,
+      true,
+      true,
+    ]);
+    expect(['rim', '1 on 2', 'saucer'].map(words => finds(passes('bank'), words))).toEqual([
+      false,
+      false,
+      false,
+    ]);
+    expect(finds(passes('rim'), 'rim')).toBe(true);
+  });
+
   it('puts versions under their drill, and a version of nothing shown for itself', () => {
     const as = (of: string) => ({ variantOf: { drill: of as Id<'document'>, as: 'harder' as const } });
     const shelves = shelvesOf(

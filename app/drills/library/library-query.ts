@@ -1,5 +1,6 @@
 import type { Drill } from '@icewright/book';
 import { type IceShare, type LevelId, type Needs, needsOf, rinkOf } from '@icewright/engine';
+import { drawnWords } from './drawn-words.ts';
 
 /** What a coach asks of the drills. `null`: any. */
 export interface LibraryQuery {
@@ -41,7 +42,7 @@ export function needsOfDrill(drill: Drill): Needs {
   return needs;
 }
 
-/** Whether a drill answers the query. Words are looked for in its title, says, key points, and the titles of its habits. */
+/** Whether a drill answers the query. Words are looked for in its title, says, key points, the titles of its habits, and in the trade's words for what is drawn. */
 export function answers(drill: Drill, query: LibraryQuery, habitTitles: readonly string[]): boolean {
   const needs = needsOfDrill(drill);
   return (
@@ -50,23 +51,41 @@ export function answers(drill: Drill, query: LibraryQuery, habitTitles: readonly
     (query.ice === null || FITS_ON[query.ice].includes(needs.ice)) &&
     (query.skaters === null || needs.skaterCount <= query.skaters) &&
     (query.minutes === null || drill.minutes <= query.minutes) &&
-    holdsWords([drill.title, drill.says, drill.keyPoints, ...habitTitles].join(' '), query.words)
+    holdsWords(
+      [drill.title, drill.says, drill.keyPoints, ...habitTitles, drawnWords(drill)].join('; '),
+      query.words,
+    )
   );
 }
 
-/** Every word typed begins a word of the text; accents and capitals do not count. */
+/**
+ * Every word typed begins a word of the text, and numbers by sides stand in it as they were typed: 3 on 2, 3v2, three on two
+ * are one. Accents and capitals do not count.
+ */
 export function holdsWords(text: string, typed: string): boolean {
-  const inText = plainWords(text);
-  return plainWords(typed).every(word => inText.some(each => each.startsWith(word)));
+  const plainText = plain(text);
+  const inText = wordsOf(plainText);
+  const plainTyped = plain(typed);
+  const numbers = plainTyped.match(NUMBERS) ?? [];
+  return (
+    numbers.every(each => new RegExp(`\\b${each}\\b`).test(plainText)) &&
+    wordsOf(plainTyped.replace(NUMBERS, ' ')).every(word => inText.some(each => each.startsWith(word)))
+  );
 }
 
-const plainWords = (text: string): string[] =>
+const NUMBERS = /\b\d+ on \d+\b/g;
+const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six'];
+
+const plain = (text: string): string =>
   text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toLocaleLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(word => word !== '');
+    .replace(new RegExp(`\\b(${COUNTS.join('|')})\\b`, 'g'), word => `${COUNTS.indexOf(word) + 1}`)
+    .replace(/(\d+)\s*(?:-?\s*(?:on|against|vs?\.?)\s*-?|:)\s*(\d+)/g, '$1 on $2');
+
+const wordsOf = (plainText: string): string[] =>
+  plainText.split(/[^\p{L}\p{N}]+/u).filter(word => word !== '');
 
 export interface Shelf {
   readonly id: string;
