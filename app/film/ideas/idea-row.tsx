@@ -1,10 +1,11 @@
 import { type Drill, emptyDrill, type Team } from '@icewright/book';
 import type { Idea, RinkChoice } from '@icewright/engine';
 import { useMemo } from 'react';
-import { Act } from '../../parts/act.tsx';
+import { Act, ActLink } from '../../parts/act.tsx';
 import { DrillPicture } from '../../parts/drill-picture.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
+import { addressOfDrill } from '../../shell/addresses.ts';
 import { findingsSaid, likenessSaid, rateSaid, SHAPE_SAID, termsSaid, versionSaid } from './idea-words.ts';
 
 /** One idea: its picture, what comes of it, what it costs, and the act that keeps it. */
@@ -15,6 +16,8 @@ export function IdeaRow(props: {
   /** Of how many the share that moves is told. */
   readonly skaters: number;
   readonly onTake: () => void;
+  /** The drill it has become. */
+  readonly takenAs: string | undefined;
   /** Why it cannot be taken yet. */
   readonly notNow: string | undefined;
 }) {
@@ -32,9 +35,13 @@ export function IdeaRow(props: {
     <li className="idea">
       <h3>
         <span className="w">{SHAPE_SAID[idea.shape]}</span>
-        <Act onPress={props.onTake} notNow={props.notNow}>
-          Take it
-        </Act>
+        {props.takenAs === undefined ? (
+          <Act onPress={props.onTake} notNow={props.notNow}>
+            Take it
+          </Act>
+        ) : (
+          <ActLink to={addressOfDrill(props.takenAs)}>Open what was taken</ActLink>
+        )}
       </h3>
       <DrillPicture
         drill={drill}

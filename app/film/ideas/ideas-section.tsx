@@ -1,5 +1,5 @@
 import type { Game, Team } from '@icewright/book';
-import { type FlowSetting, IDEA_SHAPES, type Id } from '@icewright/engine';
+import { type FlowSetting, IDEA_SHAPES, type Id, type Idea } from '@icewright/engine';
 import { useLocation } from 'wouter';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
@@ -12,6 +12,7 @@ import { gameTitle } from '../game-words.ts';
 import { IdeaRow } from './idea-row.tsx';
 import { NO_PROBLEM_SAID, SHAPE_SAID } from './idea-words.ts';
 import { takeIdea } from './take-idea.ts';
+import { useTaken } from './taken-ideas.ts';
 import { useIdeas } from './use-ideas.ts';
 import './ideas.css';
 
@@ -57,6 +58,9 @@ export function IdeasSection(props: {
     if (scene === undefined || standard === undefined) return;
     start({ scene, attacks: freeze.attacks, standard, rink, level: team.level, flow: flowFor(team) });
   };
+  const titleOf = ({ shape }: Pick<Idea, 'shape'>) =>
+    `${named(habit?.title ?? '', 'habit')}: ${SHAPE_SAID[shape].toLocaleLowerCase()}`;
+  const taken = useTaken(team, desk.freezeId, ideas.map(titleOf));
   const said = `${gameTitle(game)}, ${clockText(freeze.filmTimeS, 1)}`;
   return (
     <section className="sec ideas">
@@ -80,13 +84,14 @@ export function IdeasSection(props: {
             team={team}
             rink={rink}
             skaters={flowFor(team).roster.skaters}
+            takenAs={taken(titleOf(idea))}
             notNow={isComputing ? 'their order is not known before all three are there' : undefined}
             onTake={() => {
               if (habit === undefined) return;
               const id = takeIdea(
                 idea,
                 {
-                  title: `${named(habit.title, 'habit')}: ${SHAPE_SAID[idea.shape].toLocaleLowerCase()}`,
+                  title: titleOf(idea),
                   says: habit.says,
                   habit: freeze.habit as Id<'habit'>,
                   rink,

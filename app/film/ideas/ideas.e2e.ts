@@ -9,7 +9,7 @@ const app = appOfFile();
 
 describe('how do I practise that', () => {
   it(
-    'a frozen picture and its habit become three computed drills; one is taken, with its versions and its way back',
+    'a frozen picture and its habit become three computed drills; one is taken, once, with its way back',
     async () => {
       const { page, context } = await app.newPage();
       await page.goto(`${app.url}/film/game-hunt?freeze=ourLine`);
@@ -41,11 +41,15 @@ describe('how do I practise that', () => {
       await ideas.first().getByRole('button', { name: 'Take it' }).click();
       await page.waitForURL(/\/drills\//);
       await page.locator('a[href*="?freeze=ourLine"]').first().waitFor();
+      const taken = page.url();
       await page.goto(`${app.url}/drills`);
-      await page
-        .getByRole('link', { name: /, harder$/ })
-        .first()
-        .waitFor();
+      await page.locator('.postcard').first().waitFor();
+      expect(await page.getByRole('link', { name: /, harder$/ }).count()).toBe(0);
+      await page.goto(`${app.url}/film/game-hunt?freeze=ourLine`);
+      await page.getByRole('button', { name: 'Three ideas' }).click();
+      await page.getByRole('button', { name: 'Think again' }).waitFor({ timeout: PATIENT_MS });
+      await page.getByRole('link', { name: 'Open what was taken' }).click();
+      await page.waitForURL(taken);
       await context.close();
     },
     PATIENT_MS,
