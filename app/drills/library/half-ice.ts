@@ -6,8 +6,8 @@ import { mappedGame, mappedGear, mappedSpot, mustSwapSides } from '../edit/mappe
 import { HALF_TURN, movedBy, type PlaceMap } from '../edit/place-map.ts';
 import { needsOfDrill } from './library-query.ts';
 
-/** A version, or the one sentence why there is none. */
-export type Made = { readonly drill: Drill } | { readonly whyNot: string };
+/** A version, and whom it leaves out; or the one sentence why there is none. */
+export type Made = { readonly drill: Drill; readonly without?: string } | { readonly whyNot: string };
 
 /**
  * The drill on the half of the sheet where x is positive: as it lies when it lies there, half-turned from the other half, moved from

@@ -70,6 +70,28 @@ describe('a version with fewer', () => {
     expect(Object.keys(made.drill.spots)).toEqual(['f1', 'f3']);
   });
 
+  it('leaves nobody out who alone does what she does, or of whom it is told what is wanted', () => {
+    const late = { cue: { on: 'after' as const, seconds: 2.5 } };
+    const drill = drillOf({
+      f1: spot(0, 'F1', 0, 10),
+      f2: spot(1, 'F2', 0, 10),
+      f3: spot(2, 'F3', 0, 10, late),
+    });
+    const made = withFewer(drill);
+    if ('whyNot' in made) throw new Error(made.whyNot);
+    expect(made.without).toBe('F2');
+    const wanted = { ...drill, wanted: { kind: 'levelWith', spot: 'f2' } } as unknown as Drill;
+    expect(withFewer(wanted)).toMatchObject({ without: 'F1' });
+    const { f2, ...apart } = drill.spots as Record<string, unknown>;
+    const covered = {
+      ...drill,
+      spots: { ...apart, x1: { ...(f2 as object), side: 'them', role: 'X1' } },
+    } as unknown as Drill;
+    expect(withFewer(covered)).toEqual({
+      whyNot: 'nobody else does what F3 does: without F3 it is another problem',
+    });
+  });
+
   it('two are the fewest', () => {
     expect(withFewer(drillOf({ f1: spot(0, 'F1', 0, 10), f2: spot(1, 'F2', 0, 10) }))).toHaveProperty(
       'whyNot',

@@ -53,8 +53,8 @@ export function VersionsSection(props: {
   const versions = [...drills].flatMap(([each, view]) =>
     view.state === 'ready' && view.value.variantOf?.drill === id ? [[each, view.value] as const] : [],
   );
-  const keep = (made: Drill, as: Variant) => {
-    const title = `${named(drill.title, 'drill')}, ${VARIANT_SAID[as]}`;
+  const keep = (made: Drill, as: Variant, without?: string) => {
+    const title = `${named(drill.title, 'drill')}, ${without === undefined ? VARIANT_SAID[as] : `without ${without}`}`;
     go(
       `/drills/${createDocument('drill', {
         ...(structuredClone(made) as Drill),
@@ -67,7 +67,7 @@ export function VersionsSection(props: {
   const tuned = useTunedVersion(drill, outcome, props.people, keep);
   const take = (made: Made, as: Variant) => {
     if ('whyNot' in made) setWhyNot(made.whyNot);
-    else keep(made.drill, as);
+    else keep(made.drill, as, made.without);
   };
   // Where nobody is told to do anything, nothing comes out more or less often.
   const hasRep = Object.values(drill.spots).some(spot => Object.keys(spot.acts).length > 0);
