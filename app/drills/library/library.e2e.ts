@@ -39,16 +39,19 @@ describe('the library of drills', () => {
     await versions.getByRole('button', { name: 'Half ice' }).click();
     await page.getByText(/^No such version:/).waitFor();
     await versions.getByRole('button', { name: 'With fewer' }).click();
-    await page.waitForURL(url => !url.pathname.endsWith('drill-four-corners'));
+    await page.getByText(/nobody else does what F3 does: without F3 it is another problem/).waitFor();
+    await page.goto(`${app.url}/drills/drill-three-on-the-heels`);
+    await versions.getByRole('button', { name: 'With fewer' }).click();
+    await page.waitForURL(url => !url.pathname.endsWith('drill-three-on-the-heels'));
     await page
       .locator('.versions')
       .getByText(/^With fewer than/)
       .waitFor();
-    await page.locator('.versions').getByRole('link', { name: 'Four corners', exact: true }).click();
-    await page.waitForURL(/drill-four-corners$/);
+    await page.locator('.versions').getByRole('link', { name: 'Three on the heels', exact: true }).click();
+    await page.waitForURL(/drill-three-on-the-heels$/);
     await page
       .locator('.versions-made')
-      .getByRole('link', { name: /^Four corners, without [A-Z]\d$/ })
+      .getByRole('link', { name: 'Three on the heels, without D2' })
       .waitFor();
     // A harder one is looked for, and is either there or refused with its reason.
     await page.goto(`${app.url}/drills/drill-middle-first`);
