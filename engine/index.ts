@@ -58,6 +58,7 @@ export * from './habit/habit-need.ts';
 export * from './habit/habit-tally.ts';
 export * from './habit/judge-standard.ts';
 export * from './habit/judgement.ts';
+export * from './habit/role-kind.ts';
 export * from './habit/standard.ts';
 export * from './habit/what-came.ts';
 export * from './habit/zone-area.ts';

@@ -5,10 +5,12 @@ import { Act } from '../parts/act.tsx';
 import { daySaid, fromToday, today } from '../parts/figures.ts';
 import { Slip } from '../parts/slip.tsx';
 import { makePractice } from '../practices/make-practice.ts';
+import { rankPutIn } from '../practices/rank-put-in.ts';
+import { addressOfBlock } from '../shell/addresses.ts';
 import { edit } from '../shell/book.ts';
 import { documentWhenRead } from '../shell/document-when-read.ts';
 
-/** Puts the drill at the end of a practice: of a coming one, the last one held, or a new one. */
+/** Puts the drill at the end of a practice, before its closing talk: of a coming one, the last one held, or a new one. */
 export function PutInPractice(props: {
   readonly team: Team;
   readonly drillId: string;
@@ -26,8 +28,9 @@ export function PutInPractice(props: {
     setWorking(practiceId);
     const practice = await documentWhenRead('practice', practiceId);
     if (practice === null) return setWorking(null);
-    edit(practiceId).set(['blocks', newId<'block'>()], blockOf(props.drillId, props.drill, practice));
-    go(`/practices/${practiceId}`);
+    const block = newId<'block'>();
+    edit(practiceId).set(['blocks', block], blockOf(props.drillId, props.drill, practice));
+    go(addressOfBlock(practiceId, block));
   };
   return (
     <Slip label="Put in a practice" onClose={props.onClose}>
@@ -47,9 +50,8 @@ export function PutInPractice(props: {
 }
 
 function blockOf(drillId: string, drill: Drill, practice: Practice): Practice['blocks'][never] {
-  const ranks = Object.values(practice.blocks).map(block => block.rank);
   return {
-    rank: Math.max(-1, ...ranks) + 1,
+    rank: rankPutIn(practice.blocks),
     drill: drillId,
     title: drill.title,
     minutes: drill.minutes,

@@ -12,6 +12,7 @@ import {
 } from '@icewright/engine';
 import { useMemo, useRef, useState } from 'react';
 import type { People } from './people/people-of.ts';
+import { usePlayedSpots } from './use-played-spots.ts';
 
 export interface Computed {
   readonly rink: Rink;
@@ -31,23 +32,24 @@ export function useRun(drill: Drill, people: People): Computed {
   const last = useRef<Run | null>(null);
   // The run on the screen stays whole while the next one is computed; only the one before it is written over.
   const [memories] = useState(twoRunMemories);
-  const { spots, pucks, gear, level } = drill;
+  const { pucks, gear, level } = drill;
+  const spots = usePlayedSpots(drill.spots);
   const { inOneRep } = people;
   const computed = useMemo(() => {
     if (Object.keys(spots).length === 0) return { run: null, issues: [] };
     const playable = playableOf({ spots, pucks, gear }, rink, levelOf(level));
-    if (playable.kind !== 'playable')
-      return {
-        run: null,
-        issues: playable.issues.map(issue => draftIssueSentence(issue, { spots, pucks, gear })),
-      };
+    if (playable.kind !== 'playable') return { run: null, issues: playable.issues };
     return { run: runDrill(playable, { memory: memories.next(), models: inOneRep }), issues: [] };
   }, [spots, pucks, gear, level, rink, inOneRep, memories]);
   if (computed.run !== null || Object.keys(spots).length === 0) last.current = computed.run;
+  const issues = useMemo(
+    () => computed.issues.map(issue => draftIssueSentence(issue, drill)),
+    [computed.issues, drill],
+  );
   return {
     rink,
     run: computed.run ?? last.current,
-    issues: computed.issues,
+    issues,
     isStale: computed.run === null && last.current !== null,
   };
 }

@@ -2,6 +2,7 @@ import type { Team } from '@icewright/book';
 import { newId, rankAtEnd } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useState } from 'react';
+import { useSearch } from 'wouter';
 import { Act, ActLink } from '../parts/act.tsx';
 import { clockSaid, countSaid, daySaid } from '../parts/figures.ts';
 import { addressOfCard } from '../shell/addresses.ts';
@@ -16,7 +17,7 @@ import { CardPage } from './card-page.tsx';
 import { HabitsServed } from './habits-served.tsx';
 import { PlanOverTime } from './plan-over-time.tsx';
 import { PracticeFields } from './practice-fields.tsx';
-import { leftSaid, scheduleOf } from './schedule.ts';
+import { leftSaid, type Schedule, scheduleOf } from './schedule.ts';
 import { WhoIsHere } from './who-is-here.tsx';
 
 export function PracticePage(props: {
@@ -28,7 +29,9 @@ export function PracticePage(props: {
   const { team, teamId, practiceId } = props;
   const { state, value: practice, issues } = useDocument('practice', practiceId);
   const season = useSeason(team);
-  const [selected, setSelected] = useState<string | null>(null);
+  // A block that has just been put in is open, and it is said where it went.
+  const putIn = new URLSearchParams(useSearch()).get('block');
+  const [selected, setSelected] = useState(putIn);
   const [isAdding, setAdding] = useState(false);
   const editing = edit(practiceId);
   const schedule = practice === undefined ? undefined : scheduleOf(practice);
@@ -105,6 +108,7 @@ export function PracticePage(props: {
         <div className="plan-side">
           {isAdding && <AddBlock team={team} season={season} onAdd={add} onClose={() => setAdding(false)} />}
           <UnfitValues what="practice" count={issues.length} />
+          {putIn !== null && <PutInSaid schedule={schedule} blockId={putIn} team={team} />}
           <PlanOverTime
             team={team}
             practice={practice}
@@ -148,6 +152,21 @@ export function PracticePage(props: {
         </aside>
       </main>
     </>
+  );
+}
+
+function PutInSaid(props: { readonly schedule: Schedule; readonly blockId: string; readonly team: Team }) {
+  const { blocks } = props.schedule;
+  const at = blocks.findIndex(({ id }) => id === props.blockId);
+  const put = blocks[at];
+  if (put === undefined) return null;
+  const after = blocks[at + 1];
+  return (
+    <p className="q2" role="status">
+      Put in: <b className="w">{put.block.title}</b>, {put.block.minutes} min from{' '}
+      {clockSaid(put.startsClock, props.team.clockFace)}
+      {after === undefined ? ', at the end' : <>, before {after.block.title}</>}.
+    </p>
   );
 }
 

@@ -6,6 +6,9 @@ export const addressOfFreeze = (gameId: string, freezeId: string) => `/film/${ga
 export const addressOfHabit = (habitId: string) => `/habits/${habitId}`;
 export const addressOfDrill = (drillId: string) => `/drills/${drillId}`;
 export const addressOfPractice = (practiceId: string) => `/practices/${practiceId}`;
+/** The block that was put in, open beside the plan. */
+export const addressOfBlock = (practiceId: string, blockId: string) =>
+  `${addressOfPractice(practiceId)}?block=${blockId}`;
 export const addressOfMeeting = (meetingId: string) => `/film/meeting/${meetingId}`;
 /** What the speaker has before him, and what the audience sees. */
 export const addressOfSpeaking = (meetingId: string) => `${addressOfMeeting(meetingId)}/speak`;

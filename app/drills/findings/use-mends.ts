@@ -11,6 +11,7 @@ import {
 } from '@icewright/engine';
 import { useEffect, useRef, useState } from 'react';
 import type { People } from '../people/people-of.ts';
+import { usePlayedSpots } from '../use-played-spots.ts';
 
 /** What else is found in a plan besides its run: in its flow. */
 export type MoreFindings = (plan: Drill, run: Run) => readonly Finding[];
@@ -46,7 +47,8 @@ export function useMends(asked: {
   const inView = useRef(asked.inView);
   inView.current = asked.inView;
   const goOnNow = useRef(() => {});
-  const { spots, pucks, gear, games, flow, level } = drill;
+  const { pucks, gear, games, flow, level } = drill;
+  const spots = usePlayedSpots(drill.spots);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is tried hangs on these parts of the drill, and on what was found in them
   useEffect(() => {

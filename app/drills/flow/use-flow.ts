@@ -13,6 +13,7 @@ import {
   withMissing,
 } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
+import { usePlayedSpots } from '../use-played-spots.ts';
 import { rosterOf, type WhoIsHere } from './who-is-here.ts';
 
 export interface Flowing {
@@ -39,7 +40,8 @@ export function useFlow(drill: Drill, rink: Rink, run: Run | null, team: Team): 
   const roster = useMemo(() => rosterOf({ skaters }), [skaters]);
   const [told, setTold] = useState<WhoIsHere | null>(null);
   const here = told ?? roster;
-  const { spots, pucks, gear, games, minutes, flow: beat } = drill;
+  const { pucks, gear, games, minutes, flow: beat } = drill;
+  const spots = usePlayedSpots(drill.spots);
   const hasGoalie = Object.values(spots).some(spot => spot.kind === 'goalie');
   const asked = `${here.skaters} ${here.goalies} ${here.beyondLines} ${minutes}`;
   const gameFindings = useMemo(

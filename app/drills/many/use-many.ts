@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { useIsPageShown } from '../../parts/use-in-view.ts';
 import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
+import { usePlayedSpots } from '../use-played-spots.ts';
 import { type HabitWant, habitWantsOf } from './habit-wants.ts';
 import { keptOutcome, wantToKeep } from './kept-want.ts';
 import { Cancelled } from './many-pool.ts';
@@ -46,7 +47,8 @@ export function useMany(
   isBehind: boolean,
 ): Many {
   const { drill, keep } = hand;
-  const { spots, pucks, gear, level, rink, habits: served } = drill;
+  const { pucks, gear, level, rink, habits: served } = drill;
+  const spots = usePlayedSpots(drill.spots);
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
   const { habits } = team;
   const habitWants = useMemo(() => habitWantsOf(served, habits), [served, habits]);

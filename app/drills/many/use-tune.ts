@@ -10,6 +10,7 @@ import {
 } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
 import type { People } from '../people/people-of.ts';
+import { usePlayedSpots } from '../use-played-spots.ts';
 import { Cancelled } from './many-pool.ts';
 import { playTune, sharedPool } from './play-many.ts';
 import { MANY_SEED } from './use-many.ts';
@@ -44,7 +45,8 @@ export interface Found {
 }
 
 export function useTune(drill: Drill, outcome: Outcome | null, people: People): Tune {
-  const { spots, pucks, gear, level, rink } = drill;
+  const { pucks, gear, level, rink } = drill;
+  const spots = usePlayedSpots(drill.spots);
   const { bySpot } = people;
   const plan = useMemo(() => ({ spots, pucks, gear }), [spots, pucks, gear]);
   const quantities = useMemo(

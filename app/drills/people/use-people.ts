@@ -6,8 +6,9 @@ import { type People, peopleOf, timedSkatersOf } from './people-of.ts';
 export function usePeople(drill: Drill, team: Team): People {
   const { people, level, spots } = drill;
   const timed = useMemo(() => timedSkatersOf(team, level), [team, level]);
+  // Of a name its first letter alone says who may stand there.
   const stands = Object.entries(spots)
-    .map(([id, { role, side, kind }]) => `${id} ${role} ${side} ${kind}`)
+    .map(([id, { role, side, kind }]) => `${id} ${role.slice(0, 1).toUpperCase()} ${side} ${kind}`)
     .join('\n');
   // biome-ignore lint/correctness/useExhaustiveDependencies: `stands` is all that matters of the spots
   return useMemo(

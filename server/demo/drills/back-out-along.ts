@@ -1,6 +1,7 @@
 import { along, pass, pickUp, plain, shoot } from './acts.ts';
 import { received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsLevel } from './wants.ts';
 
 /** D1 goes back for the puck, passes off the boards, and must be level with it at the red line: no look at her own pass. */
 export const backOutAlong: DemoDrill = {
@@ -12,6 +13,7 @@ export const backOutAlong: DemoDrill = {
     'Level at the red line',
   ],
   habits: ['lateDefender'],
+  wanted: wantsLevel('D1', 'centreLine', 2),
   minutes: 10,
   variantOf: { drill: 'drill-start-with-the-pass', as: 'fewer' },
   spots: {

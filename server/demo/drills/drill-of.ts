@@ -1,4 +1,4 @@
-import { type Drill, drill } from '@icewright/book';
+import { type Drill, type DrillWant, drill } from '@icewright/book';
 
 /** A point as [x, y] in metres, so that a drill reads as a short table. */
 export type At = readonly [xM: number, yM: number];
@@ -34,6 +34,8 @@ export interface DemoDrill {
   /** Without one: the whole sheet of the demo team. */
   readonly ice?: 'halfIce' | 'crossIce';
   readonly flow?: DemoFlow;
+  /** What is asked of its reps before all else; without it, whether its first habit is held. */
+  readonly wanted?: DrillWant;
   readonly variantOf?: NonNullable<Drill['variantOf']> | { readonly drill: string; readonly as: string };
 }
 
@@ -100,6 +102,7 @@ export function drillOf(said: DemoDrill, madeAt: string): Drill {
       (said.games ?? []).map((game, rank) => [`game-${rank + 1}`, gameOf(game, rank)]),
     ),
     ...(said.flow ? { flow: flowOf(said.flow) } : {}),
+    ...(said.wanted ? { wanted: said.wanted } : {}),
     madeAt,
   });
 }

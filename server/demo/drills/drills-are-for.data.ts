@@ -1,6 +1,7 @@
 import { isInZone, type Outcome, type Run, rinkOf, type SpotId } from '@icewright/engine';
 import { apartM, eventsOf, placeAt, puckAt, puckOverS, speedAt, wonByS } from './in-run.data.ts';
 import { team } from './run-of-demo.data.ts';
+import { wantsCaught, wantsLevel, wantsPass } from './wants.ts';
 
 /** What a drill is for: in words, as it is counted over many reps, and as the middle run has to show it. */
 export interface IsFor {
@@ -13,23 +14,6 @@ const spot = (role: string): SpotId => `spot-${role.toLowerCase()}` as SpotId;
 const held = (habit: string): Outcome => ({
   kind: 'standardHeld',
   standard: Object.entries(team.habits).find(([id]) => id === habit)![1].standard,
-});
-const arrives = (from: string, act: number): Outcome => ({
-  kind: 'passArrives',
-  spot: spot(from),
-  act: `act-${act}` as Extract<Outcome, { kind: 'passArrives' }>['act'],
-});
-const level = (role: string, atLine: 'centreLine' | 'blueLinePlusX', withinM: number): Outcome => ({
-  kind: 'levelWithPuck',
-  spot: spot(role),
-  atLine,
-  withinM,
-});
-const caught = (by: string, line: 'centreLine' | 'blueLineMinusX' | 'goalLineMinusX'): Outcome => ({
-  kind: 'caughtBefore',
-  spot: spot('X1'),
-  by: spot(by),
-  line,
 });
 
 const NET = { xM: -27.13, yM: 0 };
@@ -68,7 +52,7 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-three-on-the-heels': {
     says: 'two of the three are on the carrier within a stick of the red line',
-    want: caught('F1', 'centreLine'),
+    want: wantsCaught('F1', 'centreLine'),
     shows: run => eventsOf(run, 'caught').filter(one => Math.abs(one.atM.xM) < 1.5).length >= 2,
   },
   'drill-gap-ladder': {
@@ -78,12 +62,12 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-off-the-boards': {
     says: 'the pass comes off the boards to a wing who is on her way',
-    want: arrives('D1', 1),
+    want: wantsPass('D1', 1),
     shows: run => eventsOf(run, 'bounce')[0]!.timeS < receives(run, 'F1')!.timeS,
   },
   'drill-start-with-the-pass': {
     says: 'D2 is level with the puck at the red line',
-    want: level('D2', 'centreLine', 2),
+    want: wantsLevel('D2', 'centreLine', 2),
     shows: run => isLevelAtRed(run, 'D2'),
   },
   'drill-second-puck': {
@@ -93,7 +77,7 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-four-corners': {
     says: 'F1 has the pass before the red line',
-    want: arrives('F2', 1),
+    want: wantsPass('F2', 1),
     shows: run => receives(run, 'F1')!.atM.xM < 0,
   },
   'drill-five-together': {
@@ -108,17 +92,17 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-lose-it-win-it': {
     says: 'F1 has turned and is on the puck she lost before our blue line',
-    want: caught('F1', 'blueLineMinusX'),
+    want: wantsCaught('F1', 'blueLineMinusX'),
     shows: run => wonByS(run, 'F1') < puckOverS(run, 'centreLine') + 1,
   },
   'drill-lose-it-win-it-half-ice': {
     says: 'F1 is on the puck she lost before the blue line of that half',
-    want: caught('F1', 'blueLineMinusX'),
+    want: wantsCaught('F1', 'blueLineMinusX'),
     shows: run => wonByS(run, 'F1') < Number.POSITIVE_INFINITY,
   },
   'drill-off-the-wall': {
     says: 'F1 is on X1 before the red line, and F2 goes only then',
-    want: caught('F1', 'centreLine'),
+    want: wantsCaught('F1', 'centreLine'),
     shows: run => {
       const by = eventsOf(run, 'caught').find(one => one.by === spot('F1'))!;
       const goes = eventsOf(run, 'actStarts').find(one => one.spot === spot('F2'))!;
@@ -144,17 +128,17 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-over-the-stick': {
     says: 'the puck comes to F1 over a stick that stands in the lane',
-    want: arrives('D1', 1),
+    want: wantsPass('D1', 1),
     shows: run => receives(run, 'F1')?.from === spot('D1'),
   },
   'drill-past-the-stick': {
     says: 'the puck comes to F2 past a stick',
-    want: arrives('F1', 1),
+    want: wantsPass('F1', 1),
     shows: run => receives(run, 'F2')?.from === spot('F1'),
   },
   'drill-drop-and-follow': {
     says: 'F2 is not more than five and a half metres behind when the puck is over their line',
-    want: level('F2', 'blueLinePlusX', 5.5),
+    want: wantsLevel('F2', 'blueLinePlusX', 5.5),
     shows: run => {
       const timeS = puckOverS(run, 'blueLinePlusX');
       return placeAt(run, 'F2', timeS).xM > puckAt(run, timeS).xM - 5.5 && receives(run, 'F2') !== undefined;
@@ -162,7 +146,7 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-back-out-along': {
     says: 'D1 is level with her own pass at the red line',
-    want: level('D1', 'centreLine', 2),
+    want: wantsLevel('D1', 'centreLine', 2),
     shows: run => isLevelAtRed(run, 'D1'),
   },
   'drill-round-and-stop': {
@@ -172,7 +156,7 @@ export const ARE_FOR: Readonly<Record<string, IsFor>> = {
   },
   'drill-win-it-small-nets': {
     says: 'F1 wins the puck before X1 is at the dots with it',
-    want: caught('F1', 'goalLineMinusX'),
+    want: wantsCaught('F1', 'goalLineMinusX'),
     shows: run => wonByS(run, 'F1') < run.durationS && placeAt(run, 'X1', wonByS(run, 'F1')).xM > -19,
   },
 };

@@ -2,7 +2,7 @@ import { findSmallGame, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { ARE_FOR } from './drills-are-for.data.ts';
 import { eventsOf } from './in-run.data.ts';
-import { drills, playableFrom, runs } from './run-of-demo.data.ts';
+import { drills, playableFrom, runs, team } from './run-of-demo.data.ts';
 
 const ids = [...drills.keys()];
 
@@ -38,6 +38,15 @@ describe('the drills of the demo, run', () => {
         eventsOf(run, 'receive').some(one => one.from === pass.spot && one.spot === pass.to),
         `${pass.spot} to ${pass.to}`,
       ).toBe(true);
+  });
+
+  it.each(ids)('%s: what is asked of its reps is what it is for', id => {
+    const { wanted, habits } = drills.get(id)!;
+    const asked = wanted ?? {
+      kind: 'standardHeld',
+      standard: Object.entries(team.habits).find(([one]) => one === habits[0])?.[1].standard,
+    };
+    expect(asked).toEqual(ARE_FOR[id]!.want);
   });
 
   it.each(ids.map(id => [id, ARE_FOR[id]!.says]))('%s: %s', id => {

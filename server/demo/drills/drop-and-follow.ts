@@ -1,6 +1,7 @@
 import { along, gap, pass, shoot } from './acts.ts';
 import { after, crosses, received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsLevel } from './wants.ts';
 
 /** The defender backs in with the carrier: who comes close behind has the puck and the room, if she comes at once. */
 export const dropAndFollow: DemoDrill = {
@@ -12,6 +13,7 @@ export const dropAndFollow: DemoDrill = {
     'F2: shot from the top of the circles',
   ],
   habits: ['five'],
+  wanted: wantsLevel('F2', 'blueLinePlusX', 5.5),
   minutes: 9,
   spots: {
     F1: {

@@ -1,6 +1,7 @@
 import { along, pass, shoot } from './acts.ts';
 import { after, received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsPass } from './wants.ts';
 
 /** Both ends at once: warm legs, warm hands, warm goalies. */
 export const fourCorners: DemoDrill = {
@@ -12,6 +13,7 @@ export const fourCorners: DemoDrill = {
     'Easy first, game pace last three',
   ],
   habits: [],
+  wanted: wantsPass('F2', 1),
   minutes: 10,
   spots: {
     F1: {

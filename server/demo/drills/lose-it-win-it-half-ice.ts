@@ -1,6 +1,7 @@
 import { along, pickUp, plain, steal, turn } from './acts.ts';
 import { loses, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsCaught } from './wants.ts';
 
 /** The same on half the ice, with less way to win it back in. */
 export const loseItWinItHalfIce: DemoDrill = {
@@ -8,6 +9,7 @@ export const loseItWinItHalfIce: DemoDrill = {
   says: 'go at once',
   keyPoints: ['Lost: turn towards the puck, tight', 'Win it before the blue line', 'Stick only'],
   habits: ['hunt'],
+  wanted: wantsCaught('F1', 'blueLineMinusX'),
   minutes: 8,
   ice: 'halfIce',
   variantOf: { drill: 'drill-lose-it-win-it', as: 'halfIce' },

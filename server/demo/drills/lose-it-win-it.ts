@@ -1,6 +1,7 @@
 import { along, pickUp, plain, steal, turn } from './acts.ts';
 import { loses, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsCaught } from './wants.ts';
 
 /** F1 leaves the puck to X1 and hunts it: for that she must turn tight and be on the stick before our blue line. */
 export const loseItWinIt: DemoDrill = {
@@ -12,6 +13,7 @@ export const loseItWinIt: DemoDrill = {
     'No push, no hook: stick only',
   ],
   habits: ['hunt'],
+  wanted: wantsCaught('F1', 'blueLineMinusX'),
   minutes: 9,
   spots: {
     F1: {

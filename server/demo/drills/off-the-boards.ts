@@ -1,6 +1,7 @@
 import { along, pass } from './acts.ts';
 import { received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsPass } from './wants.ts';
 
 /** The straight lane is shut by a stick: the boards are the way round it. */
 export const offTheBoards: DemoDrill = {
@@ -12,6 +13,7 @@ export const offTheBoards: DemoDrill = {
     'Wing: skate onto it, do not wait',
   ],
   habits: ['five'],
+  wanted: wantsPass('D1', 1),
   minutes: 8,
   spots: {
     D1: {

@@ -1,6 +1,7 @@
 import { along, chase, pass, steal } from './acts.ts';
 import { caught, received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsCaught } from './wants.ts';
 
 /** A rim to X1 on the far boards: F1 must be on her before the red line, and F2 takes the puck when F1 is. */
 export const offTheWall: DemoDrill = {
@@ -12,6 +13,7 @@ export const offTheWall: DemoDrill = {
     'Let her off the boards first',
   ],
   habits: ['hunt'],
+  wanted: wantsCaught('F1', 'centreLine'),
   minutes: 10,
   spots: {
     Co: {

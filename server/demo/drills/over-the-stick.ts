@@ -1,6 +1,7 @@
 import { along, pass, screen, shoot } from './acts.ts';
 import { reaches, received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsPass } from './wants.ts';
 
 /** A stick stands in the lane out of our end: D1 has to lift the puck over it to a wing who is on her way. */
 export const overTheStick: DemoDrill = {
@@ -12,6 +13,7 @@ export const overTheStick: DemoDrill = {
     'F2: along through the middle',
   ],
   habits: ['five'],
+  wanted: wantsPass('D1', 1),
   minutes: 9,
   spots: {
     D1: {

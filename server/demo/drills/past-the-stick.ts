@@ -1,6 +1,7 @@
 import { along, pass, shoot } from './acts.ts';
 import { after, received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsPass } from './wants.ts';
 
 /** The simpler one, across an end zone: the stick only stands in one lane, and F1 passes as soon as F2 is out of it. */
 export const pastTheStick: DemoDrill = {
@@ -8,6 +9,7 @@ export const pastTheStick: DemoDrill = {
   says: 'come along',
   keyPoints: ['F2: go where the stick is not', 'F1: pass as she gets there', 'Flat and firm'],
   habits: ['five'],
+  wanted: wantsPass('F1', 1),
   minutes: 8,
   ice: 'crossIce',
   variantOf: { drill: 'drill-over-the-stick', as: 'simpler' },

@@ -1,6 +1,7 @@
 import { along, pass, shoot } from './acts.ts';
 import { received, whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsLevel } from './wants.ts';
 
 /** The far defender leaves with the first pass and is level at the red line. */
 export const startWithThePass: DemoDrill = {
@@ -12,6 +13,7 @@ export const startWithThePass: DemoDrill = {
     'Drive the middle, stop in the house',
   ],
   habits: ['lateDefender', 'five'],
+  wanted: wantsLevel('D2', 'centreLine', 2),
   minutes: 12,
   from: { game: 'game-join', freeze: 'redLine', said: 'At the red line' },
   spots: {

@@ -1,6 +1,7 @@
 import { along, chase, gap } from './acts.ts';
 import { whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsCaught } from './wants.ts';
 
 /** Three hunt one carrier who cuts across before two who keep the gap: caught at about the red line, or go again. */
 export const threeOnTheHeels: DemoDrill = {
@@ -12,6 +13,7 @@ export const threeOnTheHeels: DemoDrill = {
     'D: hold the gap, do not back in',
   ],
   habits: ['hunt', 'firstBack'],
+  wanted: wantsCaught('F1', 'centreLine'),
   minutes: 10,
   from: { game: 'game-hunt', freeze: 'turnover', said: 'The puck is lost above their circles' },
   spots: {

@@ -1,6 +1,7 @@
 import { along, pickUp, steal } from './acts.ts';
 import { whistle } from './cues.ts';
 import type { DemoDrill } from './drill-of.ts';
+import { wantsCaught } from './wants.ts';
 
 /** Hunt from behind at one end; behind the divider three against three on small nets, where every loss is hunted at once. */
 export const winItSmallNets: DemoDrill = {
@@ -12,6 +13,7 @@ export const winItSmallNets: DemoDrill = {
     'X1 at the dots with it: lost, go again',
   ],
   habits: ['hunt'],
+  wanted: wantsCaught('F1', 'goalLineMinusX'),
   minutes: 12,
   spots: {
     X1: {
