@@ -36,6 +36,21 @@ describe('a practice', () => {
     await context.close();
   });
 
+  it('takes a drill in before the closing talk, opens it and says where it went', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/drills/drill-off-the-boards`);
+    await page.getByRole('button', { name: 'Put in a practice' }).click();
+    await page.getByRole('button', { name: /^Practice 31/ }).click();
+    await head(page, 'Off the boards').waitFor();
+    expect((await titles(page)).slice(-2)).toEqual(['Off the boards', 'Talk']);
+    expect(await page.getByRole('textbox', { name: 'Name', exact: true }).inputValue()).toBe(
+      'Off the boards',
+    );
+    await page.getByText(/^Put in: Off the boards, 10 min from [\d:]+, before Talk\.$/).waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await context.close();
+  });
+
   it('is put in another order by key and by mouse, and undo takes each step back', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/practices/practice-2`);

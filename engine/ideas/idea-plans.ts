@@ -7,6 +7,7 @@ import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
+import { coachPlace } from './coach-place.ts';
 import { FINISH_FROM_GOAL_M, PICTURE_M, PYLON_M, RUN_UP_M } from './ideas-rows.ts';
 import type { Problem } from './problem-of.ts';
 
@@ -22,6 +23,8 @@ export interface DrawnIdea {
   readonly free: FreeQuantity;
   /** Those of the picture who stayed skaters, by role; the others became pylons, the coach, or nothing. */
   readonly keptRoles: readonly string[];
+  /** Skaters who are neither the carrier nor meant by the standard: spot and skater of the picture. */
+  readonly bystanders: readonly { readonly spot: SpotId; readonly skater: string }[];
   readonly pylonCount: number;
 }
 
@@ -76,10 +79,9 @@ export const drawIdea = (
         role: 'Co',
         atM: coachPlace(
           fromM,
-          [-COACH_ASIDE_M, COACH_ASIDE_M].map(asideM =>
-            inside({ xM: fromM.xM - sign * COACH_BEHIND_M, yM: fromM.yM + asideM }),
-          ),
+          sign,
           kept.filter(skater => skater.id !== problem.carrier.id).map(startOf),
+          inside,
         ),
         facingRad: sign > 0 ? 0 : Math.PI,
       },
@@ -94,10 +96,15 @@ export const drawIdea = (
       ],
     );
   }
+  const firstWorker = problem.workers[0]!;
+  const workerId = ids.get(firstWorker.id)!;
   kept.forEach((skater, index) => {
     const isWorker = problem.workers.some(worker => worker.id === skater.id);
     const wantedM = isWorker ? workerStart(problem, skater, startOf(skater), sign, inside) : startOf(skater);
-    const startM = skater.kind === 'goalie' ? wantedM : inside(besideAll(wantedM, Object.values(spots)));
+    // Where the first of the standard starts is moved along the sheet: nobody else stands on that way.
+    const laneYM = spots[workerId]?.atM.yM;
+    const startM =
+      skater.kind === 'goalie' ? wantedM : inside(besideAll(wantedM, Object.values(spots), laneYM));
     const acts =
       skater.id === problem.carrier.id
         ? carrierActs(problem, skater, finishXM, cue, level)
@@ -117,8 +124,6 @@ export const drawIdea = (
     );
   });
   const pylons = shape === 'picture' ? [] : pylonsOf(problem, kept);
-  const firstWorker = problem.workers[0]!;
-  const workerId = ids.get(firstWorker.id)!;
   const workerAtM = spots[workerId]!.atM;
   const carrierAtM = spots[carrierId]!.atM;
   return {
@@ -145,29 +150,14 @@ export const drawIdea = (
       now: workerAtM.xM,
     },
     keptRoles: kept.map(skater => skater.role),
+    bystanders: kept.flatMap(skater =>
+      skater.kind === 'goalie' || skater.id === problem.carrier.id || problem.workers.includes(skater)
+        ? []
+        : [{ spot: ids.get(skater.id)!, skater: skater.id }],
+    ),
     pylonCount: pylons.length,
   };
 };
-
-/** Behind the one who is to get the pass, and to which side of her. */
-const COACH_BEHIND_M = 6;
-const COACH_ASIDE_M = 9;
-
-/**
- * Where the coach passes from: of the places, the one whose lane is farthest from everybody else's start, wherever along the sheet that is
- * moved by the tuning; a start in the lane would make the drill hard by the pass that fails.
- */
-const coachPlace = (toM: IcePoint, placesM: readonly IcePoint[], startsM: readonly IcePoint[]): IcePoint => {
-  const roomOf = (placeM: IcePoint): number =>
-    Math.min(...startsM.flatMap(startM => lanePoints(placeM, toM).map(at => Math.abs(at.yM - startM.yM))));
-  return [...placesM].sort((a, b) => roomOf(b) - roomOf(a))[0]!;
-};
-
-const lanePoints = (fromM: IcePoint, toM: IcePoint): readonly IcePoint[] =>
-  [0, 0.25, 0.5, 0.75, 1].map(share => ({
-    xM: fromM.xM + share * (toM.xM - fromM.xM),
-    yM: fromM.yM + share * (toM.yM - fromM.yM),
-  }));
 
 type Deed = ActDeed & { readonly cue?: Cue };
 
@@ -223,10 +213,13 @@ const carrierActs = (
 ];
 
 /** Two who would start on each other stand beside each other, the later one nearer to the middle of the ice. */
-const besideAll = (atM: IcePoint, others: readonly Spot[]): IcePoint => {
+const besideAll = (atM: IcePoint, others: readonly Spot[], laneYM: number | undefined): IcePoint => {
   const step = atM.yM > 0 ? -START_APART_M : START_APART_M;
   let yM = atM.yM;
-  while (others.some(other => distance(other.atM, { xM: atM.xM, yM }) < START_APART_M)) yM += step;
+  const isTaken = (): boolean =>
+    (laneYM !== undefined && Math.abs(yM - laneYM) < START_APART_M) ||
+    others.some(other => distance(other.atM, { xM: atM.xM, yM }) < START_APART_M);
+  while (isTaken()) yM += step;
   return { xM: atM.xM, yM };
 };
 

@@ -100,6 +100,11 @@ describe('ideas from a picture and a habit', () => {
       );
       expect(idea.repsPerMinute).toBeGreaterThan(0);
     }
+    // Whoever was about it is there only as far as nobody skates into her.
+    for (const idea of ideas)
+      for (const { kind, spots } of idea.lookFindings)
+        if (kind === 'bodiesTouch' || kind === 'pathsCrossTooFast')
+          expect(spots.filter(spot => idea.bystanders.some(one => one.spot === spot))).toEqual([]);
     // Fewer parts is what a pair is for; more of the picture is what the picture is for.
     const [pair, started, picture] = ideas as [Idea, Idea, Idea];
     expect(pair.partCount).toBeLessThan(started.partCount);

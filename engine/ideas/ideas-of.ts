@@ -1,4 +1,5 @@
-import { drawIdea, IDEA_SHAPES } from './idea-plans.ts';
+import { clearIdea, findInTheWay, withoutSkater } from './clear-picture.ts';
+import { IDEA_SHAPES, type IdeaShape } from './idea-plans.ts';
 import { type Idea, type IdeaSetting, playIdea } from './play-idea.ts';
 import type { Problem } from './problem-of.ts';
 
@@ -8,10 +9,25 @@ import type { Problem } from './problem-of.ts';
  */
 export function* ideasOf(problem: Problem, setting: IdeaSetting, newId: () => string): Generator<Idea, void> {
   for (const shape of IDEA_SHAPES) {
-    const idea = playIdea(problem, drawIdea(problem, shape, setting.rink, setting.level, newId), setting);
+    const idea = clearlyPlayed(problem, shape, setting, newId);
     if (idea !== null) yield idea;
   }
 }
+
+/** Where the tuning moved somebody into a bystander, once more without that one. */
+const clearlyPlayed = (
+  problem: Problem,
+  shape: IdeaShape,
+  setting: IdeaSetting,
+  newId: () => string,
+): Idea | null => {
+  const { rink, level } = setting;
+  const idea = playIdea(problem, clearIdea(problem, shape, rink, level, newId), setting);
+  const inTheWay = idea === null ? undefined : findInTheWay(idea, rink, level);
+  return inTheWay === undefined
+    ? idea
+    : clearlyPlayed(withoutSkater(problem, inTheWay), shape, setting, newId);
+};
 
 /** The best first: least `scoreM`, and after all others those in which the wanted thing never comes. Equal ones keep their order. */
 export const ranked = (ideas: readonly Idea[]): readonly Idea[] =>

@@ -88,6 +88,20 @@ describe('many reps of a drill', () => {
     await page.keyboard.press('Escape');
   });
 
+  it('are not played again for a new name, which is said at once', async () => {
+    const page = at();
+    await page.getByRole('button', { name: /^F3, one of/ }).press('Enter');
+    const role = page.locator('.chosen-spot').getByRole('textbox').first();
+    await role.fill('F7');
+    await page.getByRole('button', { name: /^F7, one of/ }).waitFor();
+    // Twice as long as a hand rests before reps are played.
+    await page.waitForTimeout(1500);
+    expect(await page.locator('.many .running-word').count()).toBe(0);
+    expect(await page.locator('.many-rate.stale').count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: /^F3, one of/ }).waitFor();
+  });
+
   it('are asked first whether the habit of the drill is held, called by its title, then what else can be wanted', async () => {
     const page = at();
     await page.locator('.many').getByText('First forward back takes the middle is held').waitFor();
