@@ -4,7 +4,7 @@ import { roleKindOf } from '@icewright/engine';
 type Spots = Drill['spots'];
 
 /**
- * Whether two states of a drill's spots are computed alike: nothing differs but names, and each means the same as before. Parts that did not
+ * Whether two states of a drill's spots are computed alike: nothing differs but names, and each means the same as before. Spots that did not
  * change are the same objects from state to state.
  */
 export function isSameButNames(one: Spots, other: Spots): boolean {
@@ -15,9 +15,10 @@ export function isSameButNames(one: Spots, other: Spots): boolean {
     const [a, b] = [one[id], other[id]];
     if (a === b) return true;
     if (a === undefined || b === undefined) return false;
-    const keys = new Set([...Object.keys(a), ...Object.keys(b)]) as Set<keyof typeof a>;
-    return [...keys].every(key =>
-      key === 'role' ? roleKindOf(a.role) === roleKindOf(b.role) : a[key] === b[key],
-    );
+    return playedAs(a) === playedAs(b);
   });
 }
+
+/** A spot in letters, with what its name means instead of the name. */
+const playedAs = (spot: Spots[keyof Spots]): string =>
+  JSON.stringify({ ...spot, role: roleKindOf(spot.role) });
