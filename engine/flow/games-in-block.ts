@@ -28,3 +28,12 @@ export const gamesInBlock = (plan: DrillPlan, { roster, minutes }: FlowSetting):
     { skaterCount: 0, playingCount: 0 },
   );
 };
+
+/** Whether every small game has who plays at once, and everybody of it gets a go in the block; true without games. As `gamesInBlock`. */
+export const isEveryGameFull = (plan: DrillPlan, { roster, minutes }: FlowSetting): boolean => {
+  const shares = skatersOfGames(plan, roster.skaters);
+  return Object.entries(plan.games ?? {}).every(([id, game]) => {
+    const flow = gameFlowOf(game, shares[id] ?? 0, minutes);
+    return !isNone(flow) && flow.shortCount === 0 && flow.fewestGoes > 0;
+  });
+};

@@ -7,6 +7,7 @@ import { at, planOf, playableFrom, skate } from '../run/drill-shorthand.referenc
 import { findingSentence } from '../run/finding-sentence.ts';
 import { runDrill } from '../run/run-drill.ts';
 import { isNone } from '../units/none.ts';
+import { everybodyGoesWith } from './everybody-goes-with.ts';
 import { findSmallGame } from './find-small-game.ts';
 import { flowOf } from './flow-of.ts';
 import { gameIceSqM } from './game-area.ts';
@@ -162,6 +163,18 @@ describe('a small game beside a rep', () => {
     // By hand: a go each 48 s, the last that ends in 600 s starts at 528: 12 goes of six for 40 s are 4.8 at once.
     const alone = flowWith('one', 1);
     expect(flow.movingCount - alone.movingCount).toBeCloseTo((12 * 6 * 40) / 600, 9);
+  });
+
+  it('is full with everybody from its own skaters on, after the drawn line, until the minutes are too few', () => {
+    const plan = beside('one');
+    const run = runDrill(playableFrom(plan));
+    const setting = { roster: { skaters: 13, goalies: 0 }, minutes: 10, beyondLines: 'join' } as const;
+    const range = everybodyGoesWith(plan, run, setting);
+    // One in the line and three a side; 12 goes of three are 36 of each side at most, and the sheet never has so many.
+    expect(range).toEqual({ least: 7, most: null });
+    const short = everybodyGoesWith(plan, run, { ...setting, minutes: 2 });
+    // By hand: goes that end in 120 s start at 0 and 48: two of six, so twelve and the one of the line.
+    expect(short).toEqual({ least: 7, most: 13 });
   });
 
   it('objects when reps at both ends go through it, and offers one end', () => {
