@@ -127,17 +127,6 @@ export class BankStraights {
     return this.cellTurns[cell] === 1;
   }
 
-  private turns(cell: number): boolean {
-    const widthM = this.widthM(cell);
-    if (widthM <= SMALLEST_CELL_M) return false;
-    const isFrom = this.valid(this.fromOf(cell));
-    if (isFrom !== this.valid(this.toOf(cell))) return true;
-    if (!isFrom || widthM <= SMALLEST_CELL_M * 10) return false;
-    return (
-      this.turnCos(cell) < CELL_TURN_COS || (this.bounceCount > 1 && this.movedM(cell) > CELL_LAST_BOUNCE_M)
-    );
-  }
-
   /** Cosine of the angle between the two ways out at the ends of a cell. */
   turnCos(cell: number): number {
     const { numbers } = this;
@@ -196,6 +185,18 @@ export class BankStraights {
     this.cellHalves[cell] = NONE;
     this.cellTurns[cell] = this.turns(cell) ? 1 : 0;
     return cell;
+  }
+
+  /** What `turnsTooFar` says, found once: nothing of it depends on a receiver. */
+  private turns(cell: number): boolean {
+    const widthM = this.widthM(cell);
+    if (widthM <= SMALLEST_CELL_M) return false;
+    const isFrom = this.valid(this.fromOf(cell));
+    if (isFrom !== this.valid(this.toOf(cell))) return true;
+    if (!isFrom || widthM <= SMALLEST_CELL_M * 10) return false;
+    return (
+      this.turnCos(cell) < CELL_TURN_COS || (this.bounceCount > 1 && this.movedM(cell) > CELL_LAST_BOUNCE_M)
+    );
   }
 }
 
