@@ -18,6 +18,7 @@ export * from './drill/draw-moment.ts';
 export * from './drill/drill-line.ts';
 export * from './drill/drill-lines.ts';
 export * from './drill/key.ts';
+export * from './drill/key-signs.ts';
 export * from './drill/run-reading.ts';
 export * from './drill/used-marks.ts';
 export * from './film/box-on-film.ts';

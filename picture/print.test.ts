@@ -117,6 +117,17 @@ describe('the ice card on paper', () => {
     for (const line of lines) expect(line).toMatch(/^\d+.Lindqvaer/);
   });
 
+  it('says a long title whole where nothing stands beside it, or its row has a second line', async () => {
+    const title = 'First forward back takes the middle: a pass starts it';
+    const [first, ...others] = ICE_CARD.blocks;
+    const said = wordsIn(
+      await printed({ ...ICE_CARD, blocks: [{ ...first!, title, facts: [] }, ...others] }),
+    );
+    expect(said).toContain(tight(title));
+    const two = { ...first!, title: 'First forward back takes the middle', keyPoints: ['One'] };
+    expect(wordsIn(await printed({ ...ICE_CARD, blocks: [two, ...others] }))).toContain(tight(two.title));
+  });
+
   it('keeps eight blocks on one page and goes on to a second with more, cautions and all', async () => {
     const blocks = (count: number) =>
       Array.from({ length: count }, (_, index) => ICE_CARD.blocks[index % 6]!);

@@ -7,8 +7,16 @@ export function useStudioKeys(studio: StudioState, onLetGo: () => void): void {
   const { playback, hand } = studio;
   useKeys([
     { keys: 'Space', says: 'run, stop', act: playback.toggle },
-    { keys: 'ArrowLeft', says: 'a tenth of a second back', act: () => playback.seek(playback.timeS - 0.1) },
-    { keys: 'ArrowRight', says: 'a tenth of a second on', act: () => playback.seek(playback.timeS + 0.1) },
+    {
+      keys: 'ArrowLeft',
+      says: 'elsewhere: a tenth of a second back',
+      act: () => playback.seek(playback.timeS - 0.1),
+    },
+    {
+      keys: 'ArrowRight',
+      says: 'elsewhere: a tenth of a second on',
+      act: () => playback.seek(playback.timeS + 0.1),
+    },
     { keys: 'Home', says: 'to the whistle', act: () => playback.seek(0) },
     {
       keys: 'Escape',

@@ -18,6 +18,8 @@ import { wrapWords } from './wrap-words.ts';
 
 const POINT_LINE = 10.8;
 const POINT_INDENT = 7;
+const TITLE_LINE = 13.5;
+const CUE_LINE = 13;
 /** Marks grow on the card's drawing, so that its letters are 7 points and more; the sheet stays true. */
 const CARD_K = { least: 1.7, usual: 2.05, most: 2.7 } as const;
 /** Points a metre at which those marks were drawn: 75 mm for a sheet of 61.96 m. */
@@ -39,7 +41,9 @@ export const drawBlockRow = (pen: Pen, block: IceCardBlock, top: number, height:
     return;
   }
   const factsLeft = PAGE.right - FACTS_WIDTH;
-  drawWords(pen, block, textLeft, factsLeft - COLUMN_GAP - textLeft, top, height);
+  // Where nothing stands beside them the words have the whole line.
+  const right = block.facts.length === 0 ? PAGE.right : factsLeft - COLUMN_GAP;
+  drawWords(pen, block, textLeft, right - textLeft, top, height);
   drawFacts(pen, block, factsLeft, top, height);
 };
 
@@ -96,9 +100,14 @@ const drawWords = (
 ): number => {
   const bottom = top + height - 2;
   let y = top + ROW_PAD + 11.5;
-  pen.text('cardBlock', wrapWords(pen, 'cardBlock', block.title, width, 1)[0] ?? '', left, y);
+  wrapWords(pen, 'cardBlock', block.title, width, titleLines(pen, block, width, bottom - y)).forEach(
+    (words, index) => {
+      if (index > 0) y += TITLE_LINE;
+      pen.text('cardBlock', words, left, y);
+    },
+  );
   if (block.cueWords !== '') {
-    y += 13;
+    y += CUE_LINE;
     pen.text('cardCue', wrapWords(pen, 'cardCue', block.cueWords, width, 1)[0] ?? '', left, y);
   }
   y += 3.5;
@@ -114,6 +123,13 @@ const drawWords = (
     pen.text('cardPoint', line.words, left + POINT_INDENT, y);
   }
   return y;
+};
+
+/** A long title takes a second line where the row has it beside what is said and the key points. */
+const titleLines = (pen: Pen, block: IceCardBlock, width: number, room: number): number => {
+  const points = block.keyPoints.flatMap(point => wrapWords(pen, 'cardPoint', point, width - POINT_INDENT));
+  const below = (block.cueWords === '' ? 0 : CUE_LINE) + 3.5 + points.length * POINT_LINE;
+  return below + TITLE_LINE <= room ? 2 : 1;
 };
 
 /** The key points as lines; when they do not all fit, the last line says how many are left out. */

@@ -106,15 +106,18 @@ const drawWho = (pen: Pen, stave: Stave, plan: DrillPlan, setting: ScoreSetting)
   if (name) pen.text('who', name, 39, y + 6);
 };
 
+/** From one row of words over the bars to the other. */
+const BAR_ROW_PX = 13;
+
 const LINE_WORDS: Readonly<Partial<Record<LineId, string>>> = {
   blueLineMinusX: 'our blue line',
   centreLine: 'red line',
   blueLinePlusX: 'their blue line',
 };
 
-/** Bars with their words above; where two would stand on each other, the later keeps its figure only, or nothing. */
+/** Bars with their words above, in two rows; where both are full the later bar goes without. */
 const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): void => {
-  let freeFrom = Number.NEGATIVE_INFINITY;
+  const freeFrom = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const event of run.events) {
     const words =
       event.kind === 'puckCrosses'
@@ -133,10 +136,13 @@ const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): voi
     const figure = event.timeS.toFixed(1);
     const wordsWidth = pen.measure('barWord', words) * WORDS_WIDER + 6;
     const figureWidth = pen.measure('barFigure', figure);
-    if (x + 4 < freeFrom) continue;
-    pen.text('barWord', words, x + 4, layout.top - 4);
-    pen.text('barFigure', figure, x + 4 + wordsWidth, layout.top - 4);
-    freeFrom = x + 4 + wordsWidth + figureWidth + 8;
+    // The rows from the lowest up: the words stand where the others have left room.
+    const row = freeFrom.findIndex(from => x + 4 >= from);
+    if (row < 0) continue;
+    const y = layout.top - 4 - row * BAR_ROW_PX;
+    pen.text('barWord', words, x + 4, y);
+    pen.text('barFigure', figure, x + 4 + wordsWidth, y);
+    freeFrom[row] = x + 4 + wordsWidth + figureWidth + 8;
   }
 };
 

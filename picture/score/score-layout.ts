@@ -28,7 +28,7 @@ export const STAVE_LINE_PX = 7.5;
 export const STAVE_TOP_MPS = 8;
 const LEFT_PX = 70;
 const RIGHT_PX = 50;
-const TOP_PX = 24;
+const TOP_PX = 28;
 const STAVE_PITCH_PX = 43;
 const LINE_PITCH_PX = 28;
 /** For fingers every stave is as high as one. */

@@ -1,4 +1,4 @@
-import { type Finding, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
+import { type Finding, levelOf, playableOf, type Run, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { PUCK_ACTS } from '../scenes/drill-puck-acts.ts';
@@ -38,17 +38,31 @@ describe('the score', () => {
     expect(at(2) - at(1)).toBeCloseTo(at(5) - at(4), 9);
   });
 
-  it('lets no two words of the bars stand on each other', () => {
-    const words = calls.flatMap(call =>
-      call.call === 'text' && call.lettering === 'barWord' ? [call.x] : [],
-    );
-    const figures = calls.flatMap(call =>
-      call.call === 'text' && call.lettering === 'barFigure' ? [call.x] : [],
-    );
+  it('lets no two words of the bars stand on each other, and leaves none out that has room above', () => {
+    const texts = (lettering: string) =>
+      calls.flatMap(call => (call.call === 'text' && call.lettering === lettering ? [call] : []));
+    const words = texts('barWord');
+    const figures = texts('barFigure');
     expect(words.length).toBeGreaterThan(2);
-    figures.slice(0, -1).forEach((x, index) => {
-      expect(words[index + 1]!).toBeGreaterThan(x + 12);
-    });
+    for (const y of new Set(words.map(word => word.y))) {
+      const starts = words.filter(word => word.y === y);
+      const ends = figures.filter(figure => figure.y === y);
+      ends.slice(0, -1).forEach(({ x }, index) => {
+        expect(starts[index + 1]!.x).toBeGreaterThan(x + 12);
+      });
+    }
+    // A pass just before the puck is over the line: two bars nearer to each other than their words are long.
+    const close = {
+      ...run,
+      events: [
+        { kind: 'puckCrosses', timeS: 2.7, line: 'blueLinePlusX', atM: { xM: 0, yM: 0 } },
+        { kind: 'shot', timeS: 2.8, spot: 'X1', act: 'a', speedMps: 20, puck: 0, atM: { xM: 0, yM: 0 } },
+      ],
+    } as unknown as Run;
+    const said = recordingOf(pen => drawScore(pen, close, MIDDLE_FIRST, rink, { width: 720 })).flatMap(
+      call => (call.call === 'text' && /^bar/.test(call.lettering) ? [call.words] : []),
+    );
+    expect(said).toEqual(['their blue line', '2.7', 'shot', '2.8']);
   });
 
   it('ties every pass that was taken from stave to stave, and the shot to the goalie of that end', () => {

@@ -269,6 +269,12 @@ describe('a link for a player', () => {
       await player.goto(address);
       await player.getByRole('heading', { name: 'Middle first' }).waitFor();
       await player.getByText('Level before our blue line').waitFor();
+      const key = player.getByRole('region', { name: 'What the marks mean' });
+      expect(await key.locator('li > span').allTextContents()).toEqual(
+        expect.arrayContaining(['skating', 'with puck', 'whistle', 'shot', 'goalie', 'us', 'them']),
+      );
+      await key.scrollIntoViewIfNeeded();
+      await shot(player, 'player key');
       await player.getByRole('button', { name: 'Run' }).click();
       await expect.poll(async () => player.locator('.player-moving circle').count()).toBeGreaterThan(0);
       expect(await player.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
