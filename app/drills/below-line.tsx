@@ -3,14 +3,16 @@ import type { Finding, SpotId } from '@icewright/engine';
 import { Act } from '../parts/act.tsx';
 import { countSaid } from '../parts/figures.ts';
 
-/** Where the page is narrow the acts and findings stand below the board: this line above it leads there. */
+/**
+ * Where the page is narrow the acts and findings stand below the board: this line beside it leads there. It keeps its room while there
+ * is nothing to lead to, or the ice would slip from under the hand that sets the first skater on it.
+ */
 export function BelowLine(props: {
   readonly drill: Drill;
   readonly chosen: SpotId | null;
   readonly findings: readonly Finding[];
 }) {
   const spot = props.chosen === null ? undefined : props.drill.spots[props.chosen];
-  if (spot === undefined && props.findings.length === 0) return null;
   return (
     <p className="below-line">
       {spot !== undefined && <Act onPress={() => show('.chosen-spot')}>What {spot.role} does</Act>}

@@ -60,7 +60,7 @@ export function BoardHandles(props: HandleProps) {
   );
 
   return (
-    <Places value={placesToTake(drill, spotId)}>
+    <Places value={placesToTake(drill, spotId, props.rink.area)}>
       {entriesOf(drill.games).map(([game, { usCount, themCount, fromM, toM }]) =>
         grab(
           { kind: 'game', game: game as Id<'game'> },

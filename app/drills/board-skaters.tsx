@@ -4,15 +4,20 @@ import type { Run } from '@icewright/engine';
 /** Nearer to its start than this a skater has not left: the disc says it already. */
 const LEFT_M = 0.9;
 
-/** Where everybody is at one time of the rep: a dot on each route, and the pucks. */
+/** A little less than where they stand before the whistle, with room for a name of three letters. */
+const DISC_M = 0.78;
+
+/** Where everybody is at one time of the rep, by name, and the pucks. */
 export function BoardSkaters({
   run,
   drill,
   timeS,
+  isUpright,
 }: {
   readonly run: Run;
   readonly drill: Drill;
   readonly timeS: number;
+  readonly isUpright: boolean;
 }) {
   const sample = Math.min(run.sampleCount - 1, Math.round(timeS * run.stepHz));
   if (sample < 0) return null;
@@ -26,7 +31,10 @@ export function BoardSkaters({
         if (Math.hypot(xM - spot.atM.xM, yM - spot.atM.yM) < LEFT_M) return null;
         return (
           <g key={track.spot} transform={`translate(${xM} ${-yM})`}>
-            <circle r="0.62" className={spot.side} />
+            <circle r={DISC_M} className={spot.side} />
+            <text className={spot.side} dy="0.32" transform={isUpright ? 'rotate(90)' : undefined}>
+              {spot.role}
+            </text>
           </g>
         );
       })}

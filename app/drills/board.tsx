@@ -110,7 +110,7 @@ export function Board(props: {
       {props.under}
       <g ref={drawing} className="drill-drawing" transform={turn} />
       <g ref={sheet} transform={turn}>
-        {run !== null && <BoardSkaters run={run} drill={drill} timeS={props.timeS} />}
+        {run !== null && <BoardSkaters run={run} drill={drill} timeS={props.timeS} isUpright={isUpright} />}
         <BoardMarks shown={hand.shown} marquee={grips.marquee} rink={rink} isUpright={isUpright} />
         <BoardHandles
           hand={hand}

@@ -1,5 +1,5 @@
 import { emptyDrill, type Team } from '@icewright/book';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { useLocation } from 'wouter';
 import { focusNext } from '../film/focus-next.ts';
 import { GoneFromList } from '../film/gone-from-list.tsx';
@@ -10,6 +10,7 @@ import { createDocument, endStep, setRemoved, useDocuments } from '../shell/book
 import { RunningHead } from '../shell/running-head.tsx';
 import { entriesOf } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
+import { useAskedLast } from './library/asked-last.ts';
 import { ANY, shelvesOf } from './library/library-query.ts';
 import { LibrarySentence } from './library/library-sentence.tsx';
 import { Postcard } from './library/postcard.tsx';
@@ -21,7 +22,7 @@ import { DropDrills, TakeInAct, TakenIn, useTakeIn } from './out/take-in.tsx';
 /** All drills as postcards, by the habit they serve. */
 export function DrillList({ team, teamId }: { readonly team: Team; readonly teamId: string }) {
   const [, go] = useLocation();
-  const [query, setQuery] = useState(ANY);
+  const [query, setQuery] = useAskedLast();
   const ids = useMemo(
     () =>
       Object.entries(team.contents)

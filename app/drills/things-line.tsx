@@ -12,7 +12,7 @@ export function ThingsLine(props: {
 }) {
   return (
     <fieldset className="things">
-      <legend className="q3">{props.placing === null ? 'Set on the ice' : 'Now press the ice'}</legend>
+      <legend className="q3">{props.placing === null ? 'Set on the ice' : 'Press the ice'}</legend>
       {THINGS.map(({ what, said }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: listens for Shift+Enter on the act inside
         <span

@@ -18,6 +18,8 @@ export interface Playback {
   readonly loop: Loop | null;
   readonly toggle: () => void;
   readonly seek: (timeS: number) => void;
+  /** Shows one instant of the rep, for what is said of it: played after that, the rep begins at the whistle. */
+  readonly look: (timeS: number) => void;
   readonly setSpeed: (speed: Speed) => void;
   readonly setLoop: (loop: Loop | null) => void;
 }
@@ -51,18 +53,29 @@ export function usePlayback(durationS: number): Playback {
     return () => cancelAnimationFrame(frame);
   }, [isPlaying, speed, durationS]);
 
+  const looked = useRef(false);
   const toggle = useCallback(() => {
     setPlaying(playing => {
-      if (!playing && latest.current === null && now.current >= durationS - 1e-3) setTimeS(0);
+      const isOver = looked.current || now.current >= durationS - 1e-3;
+      if (!playing && latest.current === null && isOver) setTimeS(0);
       return !playing;
     });
+    looked.current = false;
   }, [durationS]);
   const seek = useCallback(
     (to: number) => {
+      looked.current = false;
       setPlaying(false);
       setTimeS(Math.max(0, Math.min(durationS, to)));
     },
     [durationS],
+  );
+  const look = useCallback(
+    (at: number) => {
+      seek(at);
+      looked.current = true;
+    },
+    [seek],
   );
   const shownS = Math.min(timeS, durationS);
   const { fromS, toS } = loop ?? NO_LOOP;
@@ -74,10 +87,11 @@ export function usePlayback(durationS: number): Playback {
       loop: Number.isNaN(fromS) ? null : { fromS, toS },
       toggle,
       seek,
+      look,
       setSpeed,
       setLoop,
     }),
-    [shownS, isPlaying, speed, fromS, toS, toggle, seek],
+    [shownS, isPlaying, speed, fromS, toS, toggle, seek, look],
   );
 }
 

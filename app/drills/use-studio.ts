@@ -62,7 +62,7 @@ export function useStudio(id: string, kept: Drill, team: Team) {
   });
   const choose = useSteady((one: Chosen) => pick(selectionOf(one)));
   const look = useSteady((finding: Finding) => {
-    playback.seek(finding.timeS);
+    playback.look(finding.timeS);
     const [first] = finding.spots;
     if (first !== undefined) choose({ spotId: first, actId: finding.act ?? null });
   });

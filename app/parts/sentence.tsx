@@ -1,5 +1,6 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { ListBox, ListBoxItem, type Selection } from 'react-aria-components';
+import { create } from 'zustand';
 
 export interface Choice<Value extends string> {
   readonly value: Value;
@@ -16,16 +17,37 @@ export interface SlotLine {
   readonly onChoose: (value: string) => void;
 }
 
+/** The one drawer of the page that is open: a second would push the page further, and Escape could close only one of them. */
+const useOpenDrawer = create<
+  { readonly sentence: string; readonly slot: string } | { readonly sentence: null }
+>(() => ({ sentence: null }));
+
 /**
- * A sentence with menus in it. A slot is pressed; its choices stand in the drawer below the sentence, in the page.
+ * A sentence with menus in it. A slot is pressed; its choices stand in the drawer below the sentence, in the page, until one is
+ * taken, or Escape, or another slot is pressed. Where a slot has several lines of choices it stays for the others.
  * `children` gets a function that sets a slot at its place in the words.
  */
 export function Sentence(props: {
   readonly slots: Readonly<Record<string, readonly SlotLine[]>>;
   readonly children: (slot: (key: string, said: string, figure?: boolean) => ReactNode) => ReactNode;
 }) {
-  const [openKey, setOpenKey] = useState<string | null>(null);
   const drawerId = useId();
+  const openKey = useOpenDrawer(open => (open.sentence === drawerId ? open.slot : null));
+  const words = useRef<HTMLParagraphElement>(null);
+  const setOpenKey = (key: string | null) =>
+    useOpenDrawer.setState(key === null ? SHUT : { sentence: drawerId, slot: key }, true);
+  const shut = () => {
+    const slot = words.current?.querySelector<HTMLElement>('[aria-expanded="true"]');
+    setOpenKey(null);
+    slot?.focus();
+  };
+  useEscape(openKey !== null, shut);
+  useEffect(
+    () => () => {
+      if (useOpenDrawer.getState().sentence === drawerId) useOpenDrawer.setState(SHUT, true);
+    },
+    [drawerId],
+  );
   const lines = openKey === null ? undefined : props.slots[openKey];
   const slot = (key: string, said: string, figure = false) => (
     <button
@@ -41,18 +63,13 @@ export function Sentence(props: {
   );
   return (
     <>
-      <p className="say w">{props.children(slot)}</p>
+      <p className="say w" ref={words}>
+        {props.children(slot)}
+      </p>
       {lines !== undefined && (
-        // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes the drawer; the slot that opened it does too
-        <div
-          id={drawerId}
-          className="drawer"
-          onKeyDown={event => {
-            if (event.key === 'Escape') setOpenKey(null);
-          }}
-        >
+        <div id={drawerId} className="drawer">
           {lines.map(line => (
-            <DrawerLine key={line.label} line={line} />
+            <DrawerLine key={line.label} line={line} onChosen={lines.length === 1 ? shut : undefined} />
           ))}
         </div>
       )}
@@ -60,7 +77,32 @@ export function Sentence(props: {
   );
 }
 
-function DrawerLine({ line }: { readonly line: SlotLine }) {
+const SHUT = { sentence: null } as const;
+
+/** Heard before the keys of the place, wherever the focus is: one press closes the drawer and nothing else. */
+function useEscape(isOpen: boolean, shut: () => void): void {
+  const latest = useRef(shut);
+  latest.current = shut;
+  useEffect(() => {
+    if (!isOpen) return;
+    const heard = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape') return;
+      event.preventDefault();
+      event.stopPropagation();
+      latest.current();
+    };
+    window.addEventListener('keydown', heard, { capture: true });
+    return () => window.removeEventListener('keydown', heard, { capture: true });
+  }, [isOpen]);
+}
+
+function DrawerLine({
+  line,
+  onChosen,
+}: {
+  readonly line: SlotLine;
+  readonly onChosen: (() => void) | undefined;
+}) {
   const id = useId();
   return (
     <>
@@ -76,7 +118,9 @@ function DrawerLine({ line }: { readonly line: SlotLine }) {
         selectedKeys={[line.value]}
         onSelectionChange={(chosen: Selection) => {
           const value = chosen === 'all' ? undefined : [...chosen][0];
-          if (typeof value === 'string') line.onChoose(value);
+          if (typeof value !== 'string') return;
+          line.onChoose(value);
+          onChosen?.();
         }}
       >
         {line.choices.map(choice => (

@@ -8,7 +8,8 @@ import { create } from 'zustand';
 export interface KeyLine {
   readonly keys: string;
   readonly says: string;
-  readonly act: (event: KeyboardEvent) => void;
+  /** Left out where the thing that has the focus hears the key itself: then it is only listed. */
+  readonly act?: (event: KeyboardEvent) => void;
 }
 
 interface Bound {
@@ -37,10 +38,11 @@ export function useKeys(lines: readonly KeyLine[]): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: bound anew only when what the list shows changes
   useEffect(() => {
     const own = Symbol('keys');
-    const bound = latest.current.map((line, index) => ({
-      ...line,
-      act: (event: KeyboardEvent) => latest.current[index]?.act(event),
-    }));
+    const bound = latest.current.map((line, index) =>
+      line.act === undefined
+        ? line
+        : { ...line, act: (event: KeyboardEvent) => latest.current[index]?.act?.(event) },
+    );
     useKeyLines.setState(({ lines }) => ({ lines: new Map(lines).set(own, bound) }));
     return () =>
       useKeyLines.setState(({ lines }) => {
@@ -68,12 +70,15 @@ export function listenForKeys(): () => void {
     if (withMod && isTyping(event) && !(said.endsWith('Mod+z') && isField(event))) return;
     const both = first !== null && event.timeStamp - first.atMs < 1200 ? `${first.key} ${said}` : null;
     first = said.length === 1 ? { key: said, atMs: event.timeStamp } : null;
-    const lines = [...useKeyLines.getState().lines.values()].flat().reverse();
+    const lines = [...useKeyLines.getState().lines.values()]
+      .flat()
+      .filter(({ act }) => act !== undefined)
+      .reverse();
     const line = lines.find(one => one.keys === both) ?? lines.find(one => one.keys === said);
     if (line === undefined || pressesItself(event)) return;
     first = null;
     event.preventDefault();
-    line.act(event);
+    line.act?.(event);
   };
   window.addEventListener('keydown', heard);
   return () => window.removeEventListener('keydown', heard);

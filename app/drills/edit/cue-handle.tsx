@@ -1,12 +1,10 @@
 import { type ActId, LINE_IDS, type SpotId } from '@icewright/engine';
+import { besideM } from '../finger-room.ts';
 import type { HandleProps } from '../handle-props.ts';
 import { spotsOf } from '../route-writes.ts';
 import { cueDropped, cuesOfSpot } from './cue-dropped.ts';
 import { Grab } from './grab.tsx';
 import { placeBefore } from './held.ts';
-
-/** Beside the start of the act, away from the handle that pulls routes. */
-const BESIDE_M = 1.9;
 
 /**
  * The lozenge of the act that is open, to be pulled to what shall start it: another spot, a line, a place. By key, arrows go
@@ -17,8 +15,9 @@ export function CueHandle(props: HandleProps & { readonly spotId: SpotId; readon
   const startM = placeBefore(hand.kept, { spotId, actId });
   const spot = hand.kept.spots[spotId];
   if (startM === null || spot === undefined) return null;
+  // Beside the start of the act, away from the handle that pulls routes.
   const atM =
-    hand.shown?.lineFromM === undefined ? { xM: startM.xM - BESIDE_M, yM: startM.yM } : hand.shown.atM;
+    hand.shown?.lineFromM === undefined ? { xM: startM.xM - besideM(), yM: startM.yM } : hand.shown.atM;
   // Every spot that could and every line, as one would point at them.
   const places = [
     ...spotsOf(hand.kept).flatMap(([id, each]) => (cuesOfSpot(hand.kept, id).length > 0 ? [each.atM] : [])),

@@ -15,8 +15,7 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
   const start: Pick<DrillAct, 'rank' | 'cue'> = { rank, ...(isFirst ? { cue: { on: 'whistle' } } : {}) };
   const others = spotsOf(drill).filter(([id]) => id !== spotId);
   const anybody = others[0]?.[0];
-  const opponents = others.filter(([, other]) => other.side !== spot.side && other.kind !== 'goalie');
-  const somebody = opponents[0]?.[0] ?? anybody;
+  const { kept, carrier, near } = opponentsOf(drill, spotId, spot);
   const mate =
     others.find(([, other]) => other.side === spot.side && other.kind !== 'goalie')?.[0] ?? anybody;
   const end = spot.side === 'us' ? 'plusX' : 'minusX';
@@ -36,17 +35,20 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
     case 'hold':
       return { ...start, kind, seconds: 1 };
     case 'chase':
-    case 'steal':
-      return somebody === undefined ? null : { ...start, kind, whom: somebody, effortRatio: 1 };
-    case 'gap':
-      return somebody === undefined
-        ? null
-        : { ...start, kind, whom: somebody, distanceM: model.blueLineGapM };
+    case 'steal': {
+      const whom = carrier ?? near[0] ?? anybody;
+      return whom === undefined ? null : { ...start, kind, whom, effortRatio: 1 };
+    }
+    case 'gap': {
+      const whom = near.find(one => !kept.has(one)) ?? near[0] ?? anybody;
+      return whom === undefined ? null : { ...start, kind, whom, distanceM: model.blueLineGapM };
+    }
     case 'screen': {
-      const to = opponents[1]?.[0];
-      return somebody === undefined
+      const from = carrier ?? near[0] ?? anybody;
+      const to = near.find(one => one !== from);
+      return from === undefined
         ? null
-        : { ...start, kind, from: somebody, ...(to === undefined ? {} : { to }), alongRatio: 0.5 };
+        : { ...start, kind, from, ...(to === undefined ? {} : { to }), alongRatio: 0.5 };
     }
     case 'pickUp':
       return { ...start, kind, effortRatio: 1 };
@@ -59,6 +61,26 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
       return { ...start, kind };
   }
 }
+
+/**
+ * Whom a spot has against it: from the nearest on to where it is when all its routes are done, who of them starts with a puck, and whom a
+ * mate keeps a gap to already, for two do not keep one.
+ */
+const opponentsOf = (drill: Drill, spotId: SpotId, spot: DrillSpot) => {
+  const fromM = endOfRoutes(spot);
+  const awayM = (other: DrillSpot) => Math.hypot(other.atM.xM - fromM.xM, other.atM.yM - fromM.yM);
+  const near = spotsOf(drill)
+    .filter(([id, other]) => id !== spotId && other.side !== spot.side && other.kind === 'skater')
+    .sort(([, one], [, other]) => awayM(one) - awayM(other))
+    .map(([id]) => id);
+  const owners = new Set(Object.values(drill.pucks).map(({ ownerSpot }) => ownerSpot));
+  const kept = new Set(
+    spotsOf(drill)
+      .filter(([id, mate]) => id !== spotId && mate.side === spot.side)
+      .flatMap(([, mate]) => Object.values(mate.acts).flatMap(act => (act.kind === 'gap' ? [act.whom] : []))),
+  );
+  return { near, kept, carrier: near.find(one => owners.has(one)) };
+};
 
 /** A turn is taken to the side with more ice: +1 to the left, −1 to the right. */
 const towardsMiddle = (spot: DrillSpot): 1 | -1 => {

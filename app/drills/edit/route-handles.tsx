@@ -1,6 +1,6 @@
 import type { ActId, IcePoint, SpotId } from '@icewright/engine';
 import type { KeyboardEvent } from 'react';
-import { PULL_M } from '../finger-room.ts';
+import { pullPlaceOf } from '../finger-room.ts';
 import { type Grip, newPull } from '../grip.ts';
 import type { HandleProps } from '../handle-props.ts';
 import { onIce } from '../on-ice.ts';
@@ -20,6 +20,8 @@ import { pickedAct } from './selection.ts';
 
 /** Two points nearer than this leave no room to take the line between them. */
 const ROOM_M = 3;
+/** Up to the disc of the skater it is pulled out of, and no further: there it is she who is moved. */
+const PULL_HIT_M = 0.75;
 
 /** The points of the routes of one spot, the lines between them, and what a new route is pulled out by. */
 export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
@@ -89,10 +91,9 @@ export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
     });
   });
   const endM = endOfRoutes(spot);
-  const pullM = { xM: endM.xM, yM: endM.yM - PULL_M };
+  const pullM = pullPlaceOf(drill, spotId, rink.area);
   return (
     <>
-      {handles}
       <g className="pull-line">
         <line x1={endM.xM} y1={-endM.yM} x2={pullM.xM} y2={-pullM.yM} />
       </g>
@@ -100,13 +101,15 @@ export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
         className="handle pull"
         name={`Pull a route out of ${spot.role}`}
         atM={pullM}
-        radiusM={0.9}
+        radiusM={PULL_HIT_M}
         shownM={0.46}
         onTake={event => onTake(newPull(spotId), event, pullM)}
         onKey={event => {
           nudge(event, endM, toM => routePulled(drill, spotId, toM, newActId(), props.ownsPuckAtEnd(spotId)));
         }}
       />
+      {/* Above it: the end of a route is moved, where both could be meant. */}
+      {handles}
     </>
   );
 }

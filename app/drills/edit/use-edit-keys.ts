@@ -8,11 +8,10 @@ export function useEditKeys(arrange: Arrange, onSaid: (said: string) => void): v
     { keys: 'n', says: 'the next thing on the ice', act: () => focusThing(1) },
     { keys: 'Shift+n', says: 'the one before', act: () => focusThing(-1) },
     {
-      // Bound by what has the focus, which hears them first; here they are named.
       keys: 'ArrowLeft ArrowRight ArrowUp ArrowDown',
       says: 'on a skater or anything else on the ice: move it 0.1 m, with Shift 1 m',
-      act: () => {},
     },
+    { keys: 'Enter', says: 'on a thing on the ice: select it, with Shift one more' },
     { keys: 'c', says: 'what starts the open act', act: () => focusOn('.cue-handle') },
     { keys: 'p', says: 'pull a route out of who is selected', act: () => focusOn('.handle.pull') },
     { keys: 'Mod+a', says: 'select everything', act: arrange.all },

@@ -50,7 +50,7 @@ export function useGrips(of: {
   const { hand, rink, run, sheet, selection, onSelect } = of;
   const down = useRef<Down | null>(null);
   const rest = useRef(0);
-  const lastPress = useRef<{ readonly key: string; readonly atMs: number }>({ key: '', atMs: 0 });
+  const lastPress = useRef(NEVER);
   const [marquee, setMarquee] = useState<Marquee | null>(null);
 
   const end = () => {
@@ -97,11 +97,6 @@ export function useGrips(of: {
     event.stopPropagation();
     window.getSelection()?.removeAllRanges();
     sheet.current?.ownerSVGElement?.setPointerCapture(event.pointerId);
-    const key = JSON.stringify({ ...grip, newAct: undefined, selection: undefined, fromM: undefined });
-    const isDouble =
-      lastPress.current.key === key && event.timeStamp - lastPress.current.atMs < DOUBLE_PRESS_MS;
-    lastPress.current = { key, atMs: event.timeStamp };
-    if (isDouble) return of.onDoublePress(grip, placeM);
     const holding: Holding = {
       drill: hand.kept,
       rink,
@@ -142,7 +137,8 @@ export function useGrips(of: {
       { xM: at.xM + offset.xM, yM: at.yM + offset.yM },
     );
     const finger = up === 0 ? null : icePointUnder(sheet.current, event);
-    hand.hold(writes, finger === null ? shown : { ...shown, fingerM: finger });
+    // Undo, or somebody else, has taken off what is held: the drag is over.
+    if (!hand.hold(writes, finger === null ? shown : { ...shown, fingerM: finger })) end();
   };
 
   const onPointerUp = (event: PointerEvent) => {
@@ -151,7 +147,7 @@ export function useGrips(of: {
     const isStill = one.farthestPx <= STILL_PX[one.tool];
     end();
     if (one.taken !== null) {
-      if (isStill) return onStillPress(one);
+      if (isStill) return onStillPress(one, event.timeStamp);
       const wentBack = hand.letGo();
       if (wentBack !== null) of.onWentBack(wentBack);
       return;
@@ -161,14 +157,31 @@ export function useGrips(of: {
     if (isPulled) onSelect(added(one, inside(hand.kept, { fromM: one.startM, toM })));
     else if (isStill && !one.adds && !one.isLong) onSelect(NOTHING);
   };
-  /** A press on one of several that moved nothing means this one. */
-  const onStillPress = (one: Down) => {
-    const grip = one.taken?.holding.grip;
-    if (grip?.kind === 'things' && !one.adds && !one.isLong) onSelect(pressed(NOTHING, grip.picked, false));
+  /** A press on one of several that moved nothing means this one. Two of them are a double press; what is dragged was never pressed. */
+  const onStillPress = (one: Down, atMs: number) => {
+    if (one.taken === null) return;
+    const { grip } = one.taken.holding;
+    const last = lastPress.current;
+    const isDouble = last.key === keyOf(grip) && atMs - last.atMs < DOUBLE_PRESS_MS;
+    lastPress.current = isDouble ? NEVER : { key: keyOf(grip), atMs };
+    if (isDouble) return of.onDoublePress(grip, placeOf(one));
+    if (grip.kind === 'things' && !one.adds && !one.isLong) onSelect(pressed(NOTHING, grip.picked, false));
   };
 
   return { take, onPointerDown, onPointerMove, onPointerUp, onPointerCancel: giveBack, marquee };
 }
+
+/** Where the thing itself is, in the middle. */
+const placeOf = ({ startM, taken }: Down): IcePoint => ({
+  xM: startM.xM + (taken?.offset.xM ?? 0),
+  yM: startM.yM + (taken?.offset.yM ?? 0),
+});
+
+const NEVER: { readonly key: string; readonly atMs: number } = { key: '', atMs: 0 };
+
+/** Which thing a grip has taken, whatever stands around it. */
+const keyOf = (grip: Grip): string =>
+  JSON.stringify({ ...grip, newAct: undefined, selection: undefined, fromM: undefined });
 
 const added = (one: Down, found: Selection): Selection =>
   one.adds ? [...one.before, ...found.filter(each => !isPicked(one.before, each))] : found;

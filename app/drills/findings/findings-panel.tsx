@@ -7,6 +7,7 @@ import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { afterWrites } from '../write.ts';
 import { FindingRow } from './finding-row.tsx';
+import { isSameDrill } from './is-same-drill.ts';
 import { type MoreFindings, useMends } from './use-mends.ts';
 import './findings.css';
 
@@ -37,7 +38,7 @@ export function FindingsPanel(props: {
   const { findings, issues, isStill, hand, lengths } = props;
   const { drill } = hand;
   const list = useRef<HTMLOListElement>(null);
-  const [done, setDone] = useState<{ readonly said: string; readonly writes: Mend['writes'] } | null>(null);
+  const [done, setDone] = useState<{ readonly said: string; readonly after: Drill } | null>(null);
   const inView = useChildrenInView(list, findings.length);
   const mends = useMends({
     drill,
@@ -50,7 +51,7 @@ export function FindingsPanel(props: {
   });
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;
   const mended = (mend: Mend) => {
-    setDone({ said: mendSentence(mend, drill, lengths), writes: mend.writes });
+    setDone({ said: mendSentence(mend, drill, lengths), after: afterWrites(drill, mend.writes) });
     hand.keep(mend.writes);
     // The act pressed goes away with its finding: the hand stays in the list.
     list.current?.closest<HTMLElement>('section')?.focus();
@@ -72,7 +73,7 @@ export function FindingsPanel(props: {
         <p className="q2">Nothing moves yet: choose somebody on the ice and say what comes first.</p>
       )}
       <p role="status" className="mend-done">
-        {done !== null && stands(drill, done.writes) && <>Done: {done.said} Undo puts it back.</>}
+        {done !== null && isSameDrill(drill, done.after) && <>Done: {done.said} Undo puts it back.</>}
       </p>
       {!isStill && issues.length === 0 && findings.length === 0 && (
         <p className="q2">
@@ -100,10 +101,6 @@ export function FindingsPanel(props: {
     </section>
   );
 }
-
-/** Whether a drill is as these writes left it: not any more once they are undone, or written over. */
-const stands = (drill: Drill, writes: Mend['writes']): boolean =>
-  JSON.stringify(afterWrites(drill, writes)) === JSON.stringify(drill);
 
 /** Up and down lead from flag to flag; Enter presses the one that has the focus. */
 function goAlong(event: KeyboardEvent, list: HTMLOListElement | null): void {

@@ -29,6 +29,32 @@ describe('the library of drills', () => {
       .click();
     await expect.poll(() => cards.count()).toBeLessThan(all);
     expect(await seriousViolations(page)).toEqual([]);
+
+    // One drawer at a time; a choice closes it, and the words it changed have the focus.
+    await page.getByRole('button', { name: 'any number' }).click();
+    await page.getByRole('row', { name: '6 skaters', exact: true }).click();
+    await page.locator('.drawer').waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('at most 6 skaters');
+    await page.getByRole('button', { name: 'any time' }).click();
+    await page.getByRole('button', { name: 'any level' }).click();
+    expect(await page.locator('.drawer').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    await page.locator('.drawer').waitFor({ state: 'detached' });
+
+    // Opened and come back from, by the way back of the page and by the browser's.
+    const few = await cards.count();
+    expect(few).toBeLessThan(all);
+    await cards.first().click();
+    await page.getByRole('link', { name: 'Drills' }).first().waitFor();
+    await page.locator('.board').waitFor();
+    await page.goBack();
+    await page.getByRole('button', { name: 'at most 6 skaters' }).waitFor();
+    expect(await cards.count()).toBe(few);
+    await cards.first().click();
+    await page.locator('.board').waitFor();
+    await page.locator('.head').getByRole('link', { name: 'Drills' }).click();
+    await page.getByRole('button', { name: 'at most 6 skaters' }).waitFor();
+    expect(await cards.count()).toBe(few);
     await context.close();
   });
 

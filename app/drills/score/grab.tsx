@@ -53,7 +53,9 @@ function useTake(props: GrabProps): (event: PointerEvent) => void {
   const latest = useRef(props);
   latest.current = props;
   const stop = useRef<(() => void) | null>(null);
-  useEffect(() => () => stop.current?.(), []);
+  const give = useRef<(() => void) | null>(null);
+  // What is held may go from the drill, and its part of the score with it: then the hand is empty.
+  useEffect(() => () => give.current?.(), []);
   return event => {
     if (event.button !== 0) return;
     event.stopPropagation();
@@ -75,7 +77,9 @@ function useTake(props: GrabProps): (event: PointerEvent) => void {
     const cancel = (at: globalThis.PointerEvent) => at.pointerId === pointerId && over(false);
     const putBack = (key: globalThis.KeyboardEvent) => key.key === 'Escape' && drag !== null && over(false);
     stop.current?.();
+    give.current = () => over(false);
     stop.current = () => {
+      give.current = null;
       window.removeEventListener('pointermove', moved);
       window.removeEventListener('pointerup', up);
       window.removeEventListener('pointercancel', cancel);
