@@ -8,6 +8,7 @@ import { CueFields } from './cue-fields.tsx';
 import { removed } from './edit/removed.ts';
 import { pickedSpot } from './edit/selection.ts';
 import { actsOf } from './route-writes.ts';
+import { SameRole } from './same-role.tsx';
 import type { Hand } from './use-hand.ts';
 
 /** Everything the chosen spot does, one row an act; what the board shows by hand can all be done here by key. */
@@ -55,6 +56,7 @@ export function ActsPanel(props: {
           onChange={count => hand.keep([{ path: ['spots', spotId, 'waitingCount'], value: Number(count) }])}
         />
       </div>
+      <SameRole hand={hand} spotId={spotId} spot={spot} />
       <ol className="acts-list">
         {acts.map(([id, act]) => (
           <li key={id} className={id === actId ? 'is-open' : undefined}>

@@ -7,6 +7,7 @@ import { refusalOf } from './edit/refusal.ts';
 import { removed } from './edit/removed.ts';
 import { RouteHandles } from './edit/route-handles.tsx';
 import { isPicked, leadOf, type Picked, pressed, type Selection, spotsPicked } from './edit/selection.ts';
+import { focusBeyond } from './edit/things-in-focus.ts';
 import { placesToTake } from './finger-room.ts';
 import { GameCorners } from './games/game-corners.tsx';
 import { gameGrabM } from './games/game-writes.ts';
@@ -32,6 +33,7 @@ export function BoardHandles(props: HandleProps) {
     if (event.key === 'Enter') onSelect(pressed(selection, picked, event.shiftKey));
     else if (isTakeOff(event)) {
       event.stopPropagation();
+      focusBeyond(withOthers(picked));
       hand.keep(removed(drill, withOthers(picked)));
     } else
       nudged(event, props.isUpright, atM, (toM, stepM) => {

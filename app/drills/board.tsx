@@ -7,6 +7,7 @@ import { BoardHandles } from './board-handles.tsx';
 import { icePointUnder } from './board-pointer.ts';
 import { BoardSkaters } from './board-skaters.tsx';
 import { drillMarkup } from './drill-markup.ts';
+import { type Aim, aimedWrites } from './edit/aim.ts';
 import { BoardMarks } from './edit/board-marks.tsx';
 import { doublePressed } from './edit/double-press.ts';
 import { pickedAct, pressed, type Selection } from './edit/selection.ts';
@@ -32,6 +33,9 @@ export function Board(props: {
   readonly placing: Thing | null;
   readonly onPlaced: (spotId: SpotId | null) => void;
   readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
+  /** The act that the next press is for. */
+  readonly aim: Aim | null;
+  readonly onAimed: () => void;
   /** A sentence about what was done, or why not. */
   readonly onSaid: (said: string) => void;
   /** What lies under the drawing: the freeze it was made from. */
@@ -70,6 +74,15 @@ export function Board(props: {
     ownsPuckAtEnd,
     onDoublePress: (grip, atM) => doublePressed({ hand, grip, atM, onSelect, onSaid }),
     onWentBack: said => onSaid(`It went back: ${said}.`),
+    onPress: press => {
+      const { aim } = props;
+      props.onAimed();
+      const writes = aim === null ? null : aimedWrites(hand.kept, rink, aim, press);
+      if (aim === null || writes === null) return false;
+      hand.keep(writes);
+      onSelect([pickedAct(aim.spotId, aim.actId)]);
+      return true;
+    },
   });
   const take = (grip: Grip, event: PointerEvent, placeM: IcePoint) => {
     if (placing === null) grips.take(grip, event, placeM);
@@ -97,7 +110,7 @@ export function Board(props: {
 
   return (
     <svg
-      className={placing === null ? 'board ice-svg' : 'board ice-svg is-placing'}
+      className={placing === null && props.aim === null ? 'board ice-svg' : 'board ice-svg is-placing'}
       viewBox={`${x} ${y} ${width} ${height}`}
       onPointerDown={down}
       onPointerMove={grips.onPointerMove}

@@ -1,5 +1,6 @@
 import { type Drill, type DrillSpot, newId } from '@icewright/book';
 import { type IcePoint, rinkOf, type SpotId } from '@icewright/engine';
+import { type Picked, pickedSpot } from './edit/selection.ts';
 import { newGame } from './games/game-writes.ts';
 import type { Write } from './write.ts';
 
@@ -19,27 +20,30 @@ export const THINGS = [
 
 export type Thing = (typeof THINGS)[number]['what'];
 
-/** The writes that set a new thing down, and the spot that is new, if it is one. */
-export function thingAdded(drill: Drill, what: Thing, atM: IcePoint): { writes: Write[]; spotId?: SpotId } {
-  if (what === 'game')
-    return {
-      writes: [{ path: ['games', newId<'game'>()], value: newGame(drill, atM, rinkOf(drill.rink).area) }],
-    };
-  if (what === 'puck')
-    return {
-      writes: [{ path: ['pucks', newId<'puck'>()], value: { atM, ...ownerNear(drill, atM), count: 1 } }],
-    };
-  if (isGear(what))
-    return {
-      writes: [
-        {
-          path: ['gear', newId<'gear'>()],
-          value: { kind: what, atM, facingRad: facingOf(drill, what, atM) },
-        },
-      ],
-    };
+/** The writes that set a new thing down, what is new, and the spot, if it is one. */
+export function thingAdded(
+  drill: Drill,
+  what: Thing,
+  atM: IcePoint,
+): { writes: Write[]; picked: Picked; spotId?: SpotId } {
+  if (what === 'game') {
+    const game = newId<'game'>();
+    const value = newGame(drill, atM, rinkOf(drill.rink).area);
+    return { writes: [{ path: ['games', game], value }], picked: { kind: 'game', game } };
+  }
+  if (what === 'puck') {
+    const puck = newId<'puck'>();
+    const value = { atM, ...ownerNear(drill, atM), count: 1 };
+    return { writes: [{ path: ['pucks', puck], value }], picked: { kind: 'puck', puck } };
+  }
+  if (isGear(what)) {
+    const gear = newId<'gear'>();
+    const value = { kind: what, atM, facingRad: facingOf(drill, what, atM) };
+    return { writes: [{ path: ['gear', gear], value }], picked: { kind: 'gear', gear } };
+  }
   const spotId = newId<'spot'>();
-  return { writes: [{ path: ['spots', spotId], value: spotAt(drill, what, atM) }], spotId };
+  const value = spotAt(drill, what, atM);
+  return { writes: [{ path: ['spots', spotId], value }], picked: pickedSpot(spotId), spotId };
 }
 
 const GEAR = ['pylon', 'net', 'smallNet', 'divider'] as const;

@@ -7,6 +7,8 @@ import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { FreezeGhosts } from './edit/freeze-ghosts.tsx';
 import { HandLine } from './edit/hand-line.tsx';
+import { focusWhenDrawn } from './edit/things-in-focus.ts';
+import { useAim } from './edit/use-aim.ts';
 import { useArrange } from './edit/use-arrange.ts';
 import { useEditKeys } from './edit/use-edit-keys.ts';
 import { ManyMarks } from './many/many-marks.tsx';
@@ -34,7 +36,11 @@ export function StudioWork(props: {
   const [placing, setPlacing] = useState<Thing | null>(null);
   const isSmall = useIsNarrow(701);
   const [isGhostly, setGhostly] = useState(false);
-  useStudioKeys(studio, () => setPlacing(null));
+  const [aim, setAim] = useAim();
+  useStudioKeys(studio, () => {
+    setPlacing(null);
+    setAim(null);
+  });
   const arrange = useArrange({ hand, rink, selection, onSelect: studio.select, onSaid: say });
   useEditKeys(arrange, say);
   const choosePlaced = (spotId: SpotId | null) => {
@@ -42,9 +48,11 @@ export function StudioWork(props: {
     if (spotId !== null) studio.choose({ spotId, actId: null });
   };
   const placeAtCentre = (thing: Thing) => {
-    const { writes, spotId } = thingAdded(drill, thing, freePlaceNearCentre(drill));
+    const { writes, spotId, picked } = thingAdded(drill, thing, freePlaceNearCentre(drill));
     hand.keep(writes);
     choosePlaced(spotId ?? null);
+    // The arrows that come next are meant for it.
+    focusWhenDrawn(picked);
   };
   const below = isBelow && <BelowLine drill={drill} chosen={chosen.spotId} findings={studio.flags} />;
   return (
@@ -76,6 +84,8 @@ export function StudioWork(props: {
         onSelect={studio.pick}
         placing={placing}
         onPlaced={choosePlaced}
+        aim={aim}
+        onAimed={() => setAim(null)}
         ownsPuckAtEnd={studio.ownsPuckAtEnd}
         onSaid={say}
         under={
@@ -86,12 +96,14 @@ export function StudioWork(props: {
         }
       />
       {isSmall && below}
-      <Strip drill={seen.hand.drill} rink={rink} many={many} lengths={lengths} />
+      <Strip drill={seen.hand.drill} rink={rink} many={many} lengths={lengths} hasRep={run !== null} />
       <HandLine
         hand={hand}
         selection={selection}
         onSelect={studio.pick}
         arrange={arrange}
+        aim={aim}
+        onAim={setAim}
         said={studio.said}
       />
       {props.panels}

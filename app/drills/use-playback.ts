@@ -55,12 +55,13 @@ export function usePlayback(durationS: number): Playback {
 
   const looked = useRef(false);
   const toggle = useCallback(() => {
+    const wasLooked = looked.current;
+    looked.current = false;
     setPlaying(playing => {
-      const isOver = looked.current || now.current >= durationS - 1e-3;
+      const isOver = wasLooked || now.current >= durationS - 1e-3;
       if (!playing && latest.current === null && isOver) setTimeS(0);
       return !playing;
     });
-    looked.current = false;
   }, [durationS]);
   const seek = useCallback(
     (to: number) => {

@@ -39,7 +39,8 @@ export function Sentence(props: {
   const shut = () => {
     const slot = words.current?.querySelector<HTMLElement>('[aria-expanded="true"]');
     setOpenKey(null);
-    slot?.focus();
+    // After the press is over: a choice that is pressed takes the focus with it.
+    requestAnimationFrame(() => slot?.focus());
   };
   useEscape(openKey !== null, shut);
   useEffect(

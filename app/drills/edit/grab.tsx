@@ -20,6 +20,8 @@ export function Grab(props: {
   readonly children?: ReactNode;
   readonly onTake: (event: PointerEvent) => void;
   readonly onKey: (event: KeyboardEvent) => void;
+  /** The keys have gone elsewhere. */
+  readonly onBlur?: () => void;
 }) {
   const places = useContext(Places);
   const hitM = places === null ? props.radiusM : reachOf(props.atM, props.radiusM, places);
@@ -37,6 +39,7 @@ export function Grab(props: {
       transform={`translate(${props.atM.xM} ${-props.atM.yM})`}
       onPointerDown={props.onTake}
       onKeyDown={props.onKey}
+      onBlur={props.onBlur}
     >
       <circle className="hit" r={hitM} />
       {props.children}

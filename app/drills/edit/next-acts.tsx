@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { newActId, spotsOf } from '../route-writes.ts';
 import type { Hand } from '../use-hand.ts';
+import type { Aim } from './aim.ts';
 import { newAct, newActWrite } from './new-act.ts';
 import { pickedAct, type Selection } from './selection.ts';
 
@@ -41,6 +42,7 @@ export function NextActs(props: {
   readonly spotId: SpotId;
   readonly spot: DrillSpot;
   readonly onSelect: (selection: Selection) => void;
+  readonly onAim: (aim: Aim) => void;
 }) {
   const { hand, spotId, spot } = props;
   const { drill } = hand;
@@ -52,9 +54,10 @@ export function NextActs(props: {
     const id = newActId();
     hand.keep([newActWrite(spotId, id, act)]);
     props.onSelect([pickedAct(spotId, id)]);
+    props.onAim({ spotId, actId: id });
   };
   return (
-    <fieldset className="add-acts">
+    <fieldset className="add-acts next-acts">
       <legend>then {spot.role}</legend>
       {(showsAll ? [...USUAL, ...OTHERS] : USUAL).map(({ kind, said, needsOther }) => (
         <Act

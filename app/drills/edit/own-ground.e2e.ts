@@ -52,10 +52,13 @@ const byPen = (page: Page, context: BrowserContext): Drag => {
   };
 };
 
+/** What a finger holds stands above it, so that it can be seen: so much further down it is where it would be by mouse. */
+const LIFT_OF_26_PX = 35;
+
 const byFinger =
   (page: Page, context: BrowserContext): Drag =>
   (from, to) =>
-    dragFinger(page, context, from, to);
+    dragFinger(page, context, from, { x: to.x, y: to.y + LIFT_OF_26_PX });
 
 /** From each of these places of a disc, shares of its half width: the middle, and well away from it on every side. */
 const WHERE = [
@@ -134,6 +137,85 @@ describe('each thing on the board has its own ground', () => {
         .poll(async () => Math.round((await fresh.locator('.hit').boundingBox())!.x - before!.x))
         .toBeGreaterThan(40);
       expect(await points(page).count()).toBe(0);
+    }));
+});
+
+describe('what is chosen from beside the ice', () => {
+  it('an act goes where the ice is pressed next, or to who is pressed; anything else pressed means something else', () =>
+    withPage(app, 'aim', async page => {
+      await page.goto(app.url + DRILL);
+      await body(page, 'X2').locator('.hit').click();
+      await page.locator('.hand-line').getByRole('button', { name: 'passes', exact: true }).click();
+      await page.getByText('Press who gets the pass of X2').waitFor();
+      await body(page, 'F3').locator('.hit').click();
+      await page.locator('.act-row[aria-expanded=true]').getByText('passes to F3').waitFor();
+      await page.keyboard.press('Control+z');
+
+      await body(page, 'Co').locator('.hit').click();
+      await page.locator('.hand-line').getByRole('button', { name: 'skates', exact: true }).click();
+      await page.getByText('Press the ice where Co goes to').waitFor();
+      const board = await page.locator('.board').boundingBox();
+      const at = { x: board!.x + board!.width * 0.3, y: board!.y + board!.height * 0.8 };
+      await page.mouse.click(at.x, at.y);
+      const end = async () => (await centreOf(page, 'Co, point 1 of the route')).x - at.x;
+      await expect.poll(async () => Math.abs(await end())).toBeLessThan(2);
+      expect(await points(page).count()).toBe(1);
+      await page.mouse.click(at.x, at.y - 60);
+      await expect.poll(() => points(page).count()).toBe(0);
+
+      // Set aside by a press in the fields: the ice pressed after that lets go, as ever.
+      await body(page, 'Co').locator('.hit').click();
+      await page.locator('.hand-line').getByRole('button', { name: 'carries', exact: true }).click();
+      const endBox = () => points(page).last().locator('.hit').boundingBox();
+      const far = await endBox();
+      await page.getByLabel('effort').last().click();
+      await page.mouse.click(at.x, at.y - 60);
+      await expect.poll(() => points(page).count()).toBe(0);
+      await body(page, 'Co').locator('.hit').click();
+      await points(page).last().waitFor();
+      expect((await endBox())!.x).toBeCloseTo(far!.x, 0);
+    }));
+
+  it('by key: set down she has the keys, a pull by arrows is one point and one undo, and taken off the next has them', () =>
+    withPage(app, 'keys stay', async page => {
+      await page.goto(app.url + DRILL);
+      await body(page, 'F3').waitFor();
+      const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+      const key = (keys: string) => page.keyboard.press(keys);
+      await page.getByRole('button', { name: 'One of us', exact: true }).press('Enter');
+      await expect.poll(focused).toBe('F1, one of us');
+      const before = await centreOf(page, /^F1, one of us/);
+      await key('Shift+ArrowDown');
+      await expect
+        .poll(async () => Math.round((await centreOf(page, /^F1, one of us/)).y - before.y))
+        .toBeGreaterThan(10);
+
+      await key('p');
+      await expect.poll(focused).toBe('Pull a route out of F1');
+      for (let metres = 0; metres < 6; metres += 1) await key('Shift+ArrowRight');
+      await key('ArrowUp');
+      await expect.poll(() => points(page).count()).toBe(1);
+      const from = await centreOf(page, /^F1, one of us/);
+      const to = await centreOf(page, 'F1, point 1 of the route');
+      const metrePx = (await page.locator('.board').boundingBox())!.width / 62;
+      expect(Math.abs((to.x - from.x) / metrePx - 6)).toBeLessThan(0.4);
+      await key('Enter');
+      await page.locator('.acts-list .act-row').first().waitFor();
+      await key('ArrowRight');
+      await expect.poll(() => points(page).count()).toBe(2);
+      await key('Control+z');
+      await expect.poll(() => points(page).count()).toBe(1);
+      await key('Control+z');
+      await expect.poll(() => points(page).count()).toBe(0);
+      expect(await body(page, 'F1').count()).toBe(1);
+
+      await key('n');
+      await body(page, 'F1').focus();
+      await key('Delete');
+      await expect.poll(() => body(page, 'F1').count()).toBe(0);
+      await expect.poll(focused).toMatch(/, one of (us|them)$/);
+      await key('?');
+      await page.getByText('on a thing on the ice: move it 0.1 m, with Shift 1 m').waitFor();
     }));
 });
 

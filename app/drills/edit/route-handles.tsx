@@ -1,27 +1,17 @@
 import type { ActId, IcePoint, SpotId } from '@icewright/engine';
 import type { KeyboardEvent } from 'react';
-import { pullPlaceOf } from '../finger-room.ts';
-import { type Grip, newPull } from '../grip.ts';
+import type { Grip } from '../grip.ts';
 import type { HandleProps } from '../handle-props.ts';
 import { onIce } from '../on-ice.ts';
-import {
-  actsOf,
-  endOfRoutes,
-  isRoute,
-  newActId,
-  routePulled,
-  throughAdded,
-  throughMoved,
-  throughRemoved,
-} from '../route-writes.ts';
+import { actsOf, isRoute, throughAdded, throughMoved, throughRemoved } from '../route-writes.ts';
 import { doublePressed } from './double-press.ts';
 import { Grab, isTakeOff, nudged } from './grab.tsx';
-import { pickedAct } from './selection.ts';
+import { PullHandle } from './pull-handle.tsx';
+import { pickedAct, pickedSpot } from './selection.ts';
+import { focusWhenDrawn } from './things-in-focus.ts';
 
 /** Two points nearer than this leave no room to take the line between them. */
 const ROOM_M = 3;
-/** Up to the disc of the skater it is pulled out of, and no further: there it is she who is moved. */
-const PULL_HIT_M = 0.75;
 
 /** The points of the routes of one spot, the lines between them, and what a new route is pulled out by. */
 export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
@@ -60,6 +50,8 @@ export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
           onKey={event => {
             if (isTakeOff(event)) {
               event.stopPropagation();
+              // The next point takes its place under the keys; after the last one who skates the route has them.
+              if (index === act.throughM.length - 1) focusWhenDrawn(pickedSpot(spotId));
               hand.keep(throughRemoved(drill, spotId, actId, index));
             } else if (event.key === 'Enter') choose(actId);
             else if (isSplit(event)) split({ kind: 'through', spotId, actId, index }, atM);
@@ -90,24 +82,9 @@ export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
       return [bend, point];
     });
   });
-  const endM = endOfRoutes(spot);
-  const pullM = pullPlaceOf(drill, spotId, rink.area);
   return (
     <>
-      <g className="pull-line">
-        <line x1={endM.xM} y1={-endM.yM} x2={pullM.xM} y2={-pullM.yM} />
-      </g>
-      <Grab
-        className="handle pull"
-        name={`Pull a route out of ${spot.role}`}
-        atM={pullM}
-        radiusM={PULL_HIT_M}
-        shownM={0.46}
-        onTake={event => onTake(newPull(spotId), event, pullM)}
-        onKey={event => {
-          nudge(event, endM, toM => routePulled(drill, spotId, toM, newActId(), props.ownsPuckAtEnd(spotId)));
-        }}
-      />
+      <PullHandle {...props} spot={spot} />
       {/* Above it: the end of a route is moved, where both could be meant. */}
       {handles}
     </>

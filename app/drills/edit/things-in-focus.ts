@@ -1,4 +1,4 @@
-import type { Selection } from './selection.ts';
+import type { Picked, Selection } from './selection.ts';
 
 /** Where the keys are on the board. Things are found by their data, since the drawing makes them anew at every change. */
 
@@ -17,6 +17,30 @@ export function focusOn(what: string): void {
 /** Goes to the last of what is new once it is drawn, when the keys were on the board: what they do next is meant for it. */
 export function focusSoon(selection: Selection): void {
   const last = selection.at(-1);
-  if (last === undefined || document.activeElement?.closest('.board') == null) return;
-  requestAnimationFrame(() => focusOn(`[data-thing="${CSS.escape(JSON.stringify(last))}"]`));
+  if (last !== undefined && isOnBoard()) focusWhenDrawn(last);
 }
+
+/** Goes to it once it is drawn, from wherever the keys are. */
+export function focusWhenDrawn(thing: Picked): void {
+  requestAnimationFrame(() => focusOn(`[data-thing="${CSS.escape(JSON.stringify(thing))}"]`));
+}
+
+/**
+ * What the keys are on is about to be taken off: they go on to the next thing, or to the line of what can be set on the ice when
+ * nothing is left. Else the page would take them back to its very top.
+ */
+export function focusBeyond(gone: Selection): void {
+  if (!isOnBoard()) return;
+  const names = new Set(gone.map(one => JSON.stringify(one)));
+  const things = [...document.querySelectorAll<SVGGElement>('.board [data-thing]')];
+  const isGone = (thing: SVGGElement) => names.has(thing.dataset.thing ?? '');
+  const from = Math.max(0, things.indexOf(document.activeElement as SVGGElement));
+  const left = [...things.slice(from), ...things.slice(0, from).reverse()].find(thing => !isGone(thing));
+  const next = left?.dataset.thing;
+  requestAnimationFrame(() => {
+    if (next !== undefined) focusOn(`[data-thing="${CSS.escape(next)}"]`);
+    else document.querySelector<HTMLElement>('.things button')?.focus();
+  });
+}
+
+const isOnBoard = (): boolean => document.activeElement?.closest('.board') != null;

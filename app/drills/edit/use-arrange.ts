@@ -11,7 +11,7 @@ import { type Refusal, refusalOf } from './refusal.ts';
 import { removed } from './removed.ts';
 import { routesJoined } from './route-cut.ts';
 import { everything, leadOf, NOTHING, type Selection, spotsPicked } from './selection.ts';
-import { focusSoon } from './things-in-focus.ts';
+import { focusBeyond, focusSoon } from './things-in-focus.ts';
 import { duplicatedToOtherEnd } from './to-other-end.ts';
 
 /** What can be done with what is selected, by press or by key: each is one step of undo. */
@@ -84,6 +84,7 @@ export function useArrange(of: {
     cut: () => {
       if (isEmpty) return;
       putOnClipboard(copied(drill, selection));
+      focusBeyond(selection);
       hand.keep(removed(drill, selection));
       onSaid('Cut out; paste puts it back.');
     },
@@ -102,6 +103,7 @@ export function useArrange(of: {
     },
     takeOff: () => {
       if (isEmpty) return;
+      focusBeyond(selection);
       hand.keep(removed(drill, selection));
       onSelect(NOTHING);
     },

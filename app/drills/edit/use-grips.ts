@@ -3,6 +3,7 @@ import { type PointerEvent, type RefObject, useEffect, useRef, useState } from '
 import { icePointUnder, pxPerM } from '../board-pointer.ts';
 import type { Grip } from '../grip.ts';
 import type { Hand } from '../use-hand.ts';
+import type { Pressed } from './aim.ts';
 import { type Holding, heldAt, snapsFor } from './held.ts';
 import { inside, type Marquee } from './marquee.ts';
 import { catchPx, DOUBLE_PRESS_MS, LONG_PRESS_MS, liftPx, STILL_PX, type Tool, toolOf } from './press.ts';
@@ -46,6 +47,8 @@ export function useGrips(of: {
   readonly ownsPuckAtEnd: (spotId: SpotId) => boolean;
   readonly onDoublePress: (grip: Grip, atM: IcePoint) => void;
   readonly onWentBack: (said: string) => void;
+  /** A press that moved nothing, before it selects anything: true when it was meant for something else. */
+  readonly onPress: (press: Pressed) => boolean;
 }): Grips {
   const { hand, rink, run, sheet, selection, onSelect } = of;
   const down = useRef<Down | null>(null);
@@ -155,12 +158,14 @@ export function useGrips(of: {
     const toM = icePointUnder(sheet.current, event);
     const isPulled = !isStill && toM !== null && (one.tool !== 'touch' || one.isLong);
     if (isPulled) onSelect(added(one, inside(hand.kept, { fromM: one.startM, toM })));
-    else if (isStill && !one.adds && !one.isLong) onSelect(NOTHING);
+    else if (isStill && !one.adds && !one.isLong && !of.onPress({ atM: one.startM, thing: null }))
+      onSelect(NOTHING);
   };
   /** A press on one of several that moved nothing means this one. Two of them are a double press; what is dragged was never pressed. */
   const onStillPress = (one: Down, atMs: number) => {
     if (one.taken === null) return;
     const { grip } = one.taken.holding;
+    if (of.onPress({ atM: placeOf(one), thing: grip.kind === 'things' ? grip.picked : null })) return;
     const last = lastPress.current;
     const isDouble = last.key === keyOf(grip) && atMs - last.atMs < DOUBLE_PRESS_MS;
     lastPress.current = isDouble ? NEVER : { key: keyOf(grip), atMs };

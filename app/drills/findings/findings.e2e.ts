@@ -28,6 +28,15 @@ describe('the findings of a drill', () => {
     await list(page)
       .getByText(/^Done: .*Undo puts it back\.$/)
       .waitFor();
+    // After another change one undo takes back that, and no longer the mend: the promise is gone, and comes back with it.
+    await page.getByLabel('Title of the drill').fill('Five that crossed');
+    await list(page)
+      .getByText(/^Done:/)
+      .waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await list(page)
+      .getByText(/^Done:/)
+      .waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await crossing(page).waitFor();
     await list(page)
@@ -48,6 +57,11 @@ describe('the findings of a drill', () => {
     const atS = async () =>
       Number(await page.getByRole('slider', { name: 'Time of the rep' }).getAttribute('aria-valuenow'));
     await expect.poll(atS).toBeGreaterThan(0.5);
+    // Looked at, then run: the rep is seen from the whistle on.
+    await page.getByRole('button', { name: 'Quarter speed' }).click();
+    await page.getByRole('button', { name: /^Run/ }).click();
+    await expect.poll(atS).toBeLessThan(0.5);
+    await page.getByRole('button', { name: /^Stop/ }).click();
     await page.keyboard.press('Escape');
     await expect.poll(() => flag.getAttribute('aria-pressed')).toBe('false');
     const inScore = page.locator('.score g.flag[data-number="1"] text');

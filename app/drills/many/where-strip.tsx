@@ -12,23 +12,30 @@ interface Props {
   readonly rink: Rink;
   readonly many: Many;
   readonly lengths: Lengths;
+  /** There is a rep: the strip has its room below the ice, whatever comes out of it. */
+  readonly hasRep: boolean;
 }
 
 /** Where the wanted came along the sheet, on the scale of the ice above it. */
 export function WhereStrip(props: Props) {
   const { tally, wanted } = props.many;
-  // Its room is kept while the reps are still to come: what is below must not jump under a hand.
-  if (tally === null && wanted !== null)
-    return wantWords(wanted, props.drill, props.many.habitWants).where === undefined ? null : (
-      <div className="where-strip is-to-come" aria-hidden />
-    );
+  if (!props.hasRep) return null;
+  // Its room is kept, with words in it, while it has nothing to show: what is below must not jump under a hand.
+  if (wanted === null)
+    return <Room said="Where it comes to pass stands here, once something can come out two ways." />;
+  const asked = wantWords(wanted, props.drill, props.many.habitWants);
+  if (asked.where === undefined) return <Room said="This is at no one place of the sheet." />;
   const counted = tally?.outcomes[0];
-  if (!tally || !counted || counted.yes.count + counted.other.count === 0) return null;
+  if (!tally || !counted) return <Room said="" />;
   const words = wantWords(counted.outcome, props.drill, props.many.habitWants);
-  if (words.where === undefined) return null;
+  if (words.where === undefined) return <Room said="" />;
+  if (counted.yes.count + counted.other.count === 0)
+    return <Room said={`${words.where}: in none of ${countSaid(tally.repCount, 'rep')}.`} />;
   const said = `${words.where}, ${countSaid(tally.repCount, 'rep')}. Dark: ${words.yes}. Open: ${words.other}.`;
   return <Strip {...props} counted={counted} said={said} />;
 }
+
+const Room = ({ said }: { readonly said: string }) => <p className="where-strip is-to-come cap">{said}</p>;
 
 function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: string }) {
   const { rink, many, lengths, counted, said } = props;
