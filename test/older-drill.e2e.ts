@@ -39,7 +39,7 @@ describe('a drill that an older Icewright has written', () => {
 
       await title.fill('Middle first, again');
       await expect.poll(() => kept().title).toBe('Middle first, again');
-      expect(kept()).toMatchObject({ schema: 3, minutes: 11, games: {} });
+      expect(kept()).toMatchObject({ schema: 4, minutes: 11, games: {} });
 
       const at = `${app.url}/api/documents/${ID}/versions`;
       const versions = (await (await fetch(at)).json()) as { id: number; isOriginal: number }[];
@@ -48,6 +48,6 @@ describe('a drill that an older Icewright has written', () => {
 
       await page.getByRole('button', { name: 'Undo', exact: true }).click();
       await expect.poll(() => kept().title).toBe('Middle first');
-      expect(kept()).toMatchObject({ schema: 3, games: {} });
+      expect(kept()).toMatchObject({ schema: 4, games: {} });
     }));
 });

@@ -1,5 +1,5 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import type { End, SpotId } from '@icewright/engine';
+import { type End, isOurEnd, type SpotId } from '@icewright/engine';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
 import type { Lengths } from '../parts/figures.ts';
 import { Effort, LengthField, PuckSpeed, ScreenFields, TurnFields } from './act-parts.tsx';
@@ -64,8 +64,8 @@ export function ActFields(props: {
             label="at"
             value={act.atEnd}
             choices={[
-              { value: 'minusX', said: 'our net' },
-              { value: 'plusX', said: 'their net' },
+              { value: 'minusX', said: netSaid('minusX', drill) },
+              { value: 'plusX', said: netSaid('plusX', drill) },
             ]}
             onChange={atEnd => onChange({ ...act, atEnd })}
           />
@@ -137,3 +137,5 @@ export function ActFields(props: {
 }
 
 const THE_PUCK = 'puck';
+
+const netSaid = (end: End, drill: Drill): string => (isOurEnd(end, drill) ? 'our net' : 'their net');

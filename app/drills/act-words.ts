@@ -1,15 +1,7 @@
 import type { Drill, DrillAct } from '@icewright/book';
-import type { Cue, LineId, PassWay, SpotId } from '@icewright/engine';
+import { type Cue, lineWords, type PassWay, type SpotId } from '@icewright/engine';
 
 /** Acts and cues in the words of the bench. */
-
-export const LINE_SAID: Readonly<Record<LineId, string>> = {
-  goalLineMinusX: 'our goal line',
-  blueLineMinusX: 'our blue line',
-  centreLine: 'the red line',
-  blueLinePlusX: 'their blue line',
-  goalLinePlusX: 'their goal line',
-};
 
 export const roleOf = (drill: Drill, spotId: SpotId): string => drill.spots[spotId]?.role ?? 'nobody';
 
@@ -32,7 +24,7 @@ export function actSaid(drill: Drill, act: DrillAct): string {
     case 'steal':
       return `goes for the puck of ${roleOf(drill, act.whom)}`;
     case 'screen':
-      return `is in the lane from ${roleOf(drill, act.from)} to ${act.to ? roleOf(drill, act.to) : 'our net'}`;
+      return `is in the lane from ${roleOf(drill, act.from)} to ${act.to ? roleOf(drill, act.to) : 'the own net'}`;
     case 'pickUp':
       return 'picks a puck up';
     case 'leave':
@@ -75,7 +67,7 @@ export function cueSaid(drill: Drill, cue: Cue | undefined): string {
     case 'shot':
       return `when ${roleOf(drill, cue.spot)} shoots`;
     case 'spotCrosses':
-      return `when ${roleOf(drill, cue.spot)} is over ${LINE_SAID[cue.line]}`;
+      return `when ${roleOf(drill, cue.spot)} is over ${lineWords(cue.line, drill)}`;
     case 'losesPuck':
       return `when ${roleOf(drill, cue.spot)} loses the puck`;
     case 'caught':
@@ -83,6 +75,6 @@ export function cueSaid(drill: Drill, cue: Cue | undefined): string {
     case 'reaches':
       return `when ${roleOf(drill, cue.spot)} comes to the place`;
     case 'puckCrosses':
-      return `when the puck is over ${LINE_SAID[cue.line]}`;
+      return `when the puck is over ${lineWords(cue.line, drill)}`;
   }
 }

@@ -1,9 +1,8 @@
 import type { Drill } from '@icewright/book';
-import { type Cue, type IcePoint, LINE_IDS, type LineId, type SpotId } from '@icewright/engine';
+import { type Cue, type IcePoint, LINE_IDS, type LineId, lineWords, type SpotId } from '@icewright/engine';
 import { ChoiceField, ValueField } from '../parts/field.tsx';
 import type { Lengths } from '../parts/figures.ts';
 import { LengthField } from './act-parts.tsx';
-import { LINE_SAID } from './act-words.ts';
 import { endOfRoutes, spotsOf } from './route-writes.ts';
 
 const STARTS = [
@@ -54,7 +53,7 @@ export function CueFields(props: {
         <ChoiceField<LineId>
           label="line"
           value={cue.line}
-          choices={LINE_IDS.map(line => ({ value: line, said: LINE_SAID[line] }))}
+          choices={LINE_IDS.map(line => ({ value: line, said: lineWords(line, drill) }))}
           onChange={line => onChange({ ...cue, line })}
         />
       )}

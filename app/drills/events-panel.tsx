@@ -1,7 +1,7 @@
 import type { Drill } from '@icewright/book';
-import type { Run, RunEvent } from '@icewright/engine';
+import { lineWords, type Run, type RunEvent } from '@icewright/engine';
 import { numberSaid } from '../parts/figures.ts';
-import { LINE_SAID, roleOf } from './act-words.ts';
+import { roleOf } from './act-words.ts';
 
 /** What happens in the rep, in order; pressing one goes to its moment. */
 export function EventsPanel(props: {
@@ -62,7 +62,7 @@ function eventSaid(drill: Drill, event: RunEvent): string | null {
     case 'loose':
       return `loose off ${roleOf(drill, event.spot)}`;
     case 'puckCrosses':
-      return `puck over ${LINE_SAID[event.line]}`;
+      return `puck over ${lineWords(event.line, drill)}`;
     case 'caught':
       return `${roleOf(drill, event.by)} has caught ${roleOf(drill, event.spot)}`;
     default:

@@ -1,5 +1,5 @@
 import type { Team } from '@icewright/book';
-import type { SpotId } from '@icewright/engine';
+import { type SpotId, weAttack } from '@icewright/engine';
 import { memo, type ReactNode, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
@@ -91,7 +91,9 @@ export function StudioWork(props: {
         under={
           <>
             <ManyMarks tally={many.isStale ? null : many.tally} />
-            {isGhostly && drill.from !== undefined && <FreezeGhosts from={drill.from} team={team} />}
+            {isGhostly && drill.from !== undefined && (
+              <FreezeGhosts from={drill.from} attacks={weAttack(Object.values(drill.spots))} team={team} />
+            )}
           </>
         }
       />

@@ -68,7 +68,7 @@ export interface DrillStart {
 
 export const emptyDrill = ({ title, level, rink, madeAt, from }: DrillStart): Drill => ({
   kind: 'drill',
-  schema: 3,
+  schema: 4,
   title,
   says: '',
   keyPoints: '',

@@ -112,6 +112,8 @@ export const spot = z.object({
   role: shortWords,
   atM: icePoint,
   facingRad: z.number(),
+  /** The end it plays towards, where that is not the usual one of its side. */
+  attacks: z.exactOptional(end),
   waitingCount: z.int().check(z.minimum(0), z.maximum(30)),
   acts: listOf(idOf<'act'>(), act),
 });
@@ -149,7 +151,7 @@ export const want = z.discriminatedUnion('kind', [
 
 export const drill = z.object({
   kind: z.literal('drill'),
-  schema: z.literal(3),
+  schema: z.literal(4),
   title: shortWords,
   says: shortWords,
   /** One key point a line. */

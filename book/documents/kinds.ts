@@ -18,7 +18,7 @@ export type AnyDocument = DocumentOf<DocumentKind>;
 export const currentSchema: Readonly<Record<DocumentKind, number>> = {
   team: 4,
   game: 4,
-  drill: 3,
+  drill: 4,
   practice: 1,
   meeting: 1,
 };

@@ -27,6 +27,8 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     drill => ({ ...drill, games: {} }),
     /** 3: what is wanted of a rep and who plays it; nothing older has them, and an older program must not read past them. */
     drill => drill,
+    /** 4: somebody may play towards the other end than usual: an older program would have gaps kept before the wrong net. */
+    drill => drill,
   ],
   practice: [],
   meeting: [],

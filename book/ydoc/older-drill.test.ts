@@ -10,7 +10,7 @@ it('a drill written by document version 1 reads as it is, with what came since e
   const root = rootOf(before);
   expect(root.get('schema')).toBe(1);
   const read = readDocument(before);
-  expect(read.kind === 'ok' && read.value).toMatchObject({ title: 'Middle first', schema: 3, games: {} });
+  expect(read.kind === 'ok' && read.value).toMatchObject({ title: 'Middle first', schema: 4, games: {} });
   // Reading changes nothing of what is kept.
   expect(root.get('schema')).toBe(1);
 });

@@ -53,7 +53,7 @@ describe('a drill of document version 1', () => {
   it('is read whole, and reading writes nothing into it', () => {
     const ydoc = oldDrill();
     const before = Y.encodeStateAsUpdate(ydoc);
-    expect(drillIn(ydoc)).toEqual({ ...oldDrillValue(), schema: 3, games: {} });
+    expect(drillIn(ydoc)).toEqual({ ...oldDrillValue(), schema: 4, games: {} });
     expect(Y.encodeStateAsUpdate(ydoc)).toEqual(before);
     expect(schemaIn(ydoc)).toBe(1);
   });
@@ -76,7 +76,7 @@ describe('a drill of document version 1', () => {
     ydoc.on('update', (update: Uint8Array) => changes.push(update));
     write(ydoc);
     expect(changes).toHaveLength(1);
-    expect(schemaIn(ydoc)).toBe(3);
+    expect(schemaIn(ydoc)).toBe(4);
     expect(rootOf(ydoc).get('games')).toBeInstanceOf(Y.Map);
     drillIn(ydoc);
     const elsewhere = oldDrill();
@@ -106,8 +106,8 @@ describe('a drill of document version 1', () => {
       issues: [
         {
           path: ['schema'],
-          value: 3,
-          message: 'Made by a newer Icewright: version 3, this one reads up to 1.',
+          value: 4,
+          message: 'Made by a newer Icewright: version 4, this one reads up to 1.',
         },
       ],
     });
@@ -121,8 +121,8 @@ describe('a drill of document version 1', () => {
       setAt(ydoc, ['games', 'g1'], game(1), 'me');
     });
     undo.undo();
-    expect(drillIn(ydoc)).toEqual({ ...oldDrillValue(), schema: 3, games: {} });
-    expect(schemaIn(ydoc)).toBe(3);
+    expect(drillIn(ydoc)).toEqual({ ...oldDrillValue(), schema: 4, games: {} });
+    expect(schemaIn(ydoc)).toBe(4);
     undo.redo();
     expect(drillIn(ydoc)).toMatchObject({ title: 'New', games: { g1: game(1) } });
   });
@@ -161,7 +161,7 @@ describe('two people bring it up at once, apart', () => {
     meet(a, b);
     expect(drillIn(a)).toEqual(drillIn(b));
     expect(drillIn(a)).toMatchObject({
-      schema: 3,
+      schema: 4,
       games: { a: game(1), b: game(2) },
       flow: { ends: 'both' },
       spots: { 'spot-x1': { role: 'X9' } },
@@ -198,7 +198,7 @@ describe('two people bring it up at once, apart', () => {
         expect(values[1]).toEqual(values[0]);
         expect(values[2]).toEqual(values[0]);
         const isWritten = steps.some(({ does }) => does === 'game' || does === 'words');
-        expect(devices.map(schemaIn)).toEqual(Array(3).fill(isWritten ? 3 : 1));
+        expect(devices.map(schemaIn)).toEqual(Array(3).fill(isWritten ? 4 : 1));
       }),
       { numRuns: 150, seed: 20261128 },
     );

@@ -27,6 +27,8 @@ export interface Spot {
   readonly role: string;
   readonly atM: IcePoint;
   readonly facingRad: number;
+  /** The end it plays towards, where that is not the usual one: us towards plusX, them towards minusX. Its own net is at the other. */
+  readonly attacks?: End;
   /** Skaters waiting behind the first one. */
   readonly waitingCount: number;
   readonly acts: Readonly<Record<ActId, Act>>;
@@ -113,10 +115,10 @@ export type ActDeed =
   | { readonly kind: 'chase'; readonly whom: SpotId; readonly effortRatio: number }
   /** Reactive: a chase that goes on until the puck is won or gone: stick lift or stick on puck within reach. */
   | { readonly kind: 'steal'; readonly whom: SpotId; readonly effortRatio: number }
-  /** Reactive: stay between that skater and our net at this distance. Ends when the cue of the next act comes, or with the rep. */
+  /** Reactive: stay between that skater and the own net at this distance. Ends when the cue of the next act comes, or with the rep. */
   | { readonly kind: 'gap'; readonly whom: SpotId; readonly distanceM: number }
   /**
-   * Reactive: stand with the stick in the lane from that skater to another, or to our net when none is named, this share of
+   * Reactive: stand with the stick in the lane from that skater to another, or to the own net when none is named, this share of
    * the way along it. Ends as a gap does.
    */
   | { readonly kind: 'screen'; readonly from: SpotId; readonly to?: SpotId; readonly alongRatio: number }

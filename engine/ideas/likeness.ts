@@ -4,7 +4,7 @@ import type { Run } from '../run/run-result.ts';
 import type { End } from '../units/ends.ts';
 import type { IcePoint, IceVelocity } from '../units/points.ts';
 import { MISSING_M } from './ideas-rows.ts';
-import { matchPeople } from './match-people.ts';
+import { matchPeople, turnOnto } from './match-people.ts';
 
 /** How near a rep comes to the picture it was made from, term by term. */
 export interface Likeness {
@@ -29,7 +29,7 @@ const LOOK_S = 0.05;
 
 /**
  * Compares a rep with a picture at the moment that comes nearest (or at `atTimeS` ≥ 0, seconds). Metres, frame of the rink, the
- * picture turned so that we attack plusX. `velocitiesMps` by id, in the picture's frame, when film has told them. Null when the
+ * picture turned so that we attack the end that we attack in the drill. `velocitiesMps` by id, in the picture's frame, when film has told them. Null when the
  * picture and the drill have nobody in common. Our own measure: it orders drills, it is no physical quantity.
  */
 export const likenessOf = (
@@ -44,7 +44,7 @@ export const likenessOf = (
 ): Likeness | null => {
   const matched = matchPeople(scene, attacks, plan);
   if (matched.pairs.length === 0) return null;
-  const turn = attacks === 'plusX' ? 1 : -1;
+  const turn = turnOnto(plan, attacks);
   const puckM = scene.puck && { xM: turn * scene.puck.atM.xM, yM: turn * scene.puck.atM.yM };
   const apartCount = matched.missing.length + matched.extra.length;
   const looks =

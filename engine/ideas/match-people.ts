@@ -1,5 +1,6 @@
 import type { DrillPlan, Spot } from '../drill/drill.ts';
 import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
+import { weAttack } from '../drill/playing-end.ts';
 import type { End } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
@@ -13,12 +14,16 @@ export interface Matched {
   readonly extra: readonly SpotId[];
 }
 
+/** 1 where a picture in which we attack that end lies as the drill does, −1 where it has to be turned by half. */
+export const turnOnto = (plan: DrillPlan, attacks: End): 1 | -1 =>
+  weAttack(Object.values(plan.spots)) === attacks ? 1 : -1;
+
 /**
  * Pairs the people of a picture with the spots of a drill: same side, skater or goalie; first those of the same role, then the rest
  * nearest first. `attacks` is the end we attack in the picture. Our own rule.
  */
 export const matchPeople = (scene: FreezeScene, attacks: End, plan: DrillPlan): Matched => {
-  const turn = attacks === 'plusX' ? 1 : -1;
+  const turn = turnOnto(plan, attacks);
   const people = scene.skaters.map(skater => ({
     skater,
     atM: { xM: turn * skater.atM.xM, yM: turn * skater.atM.yM },

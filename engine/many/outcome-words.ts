@@ -1,5 +1,5 @@
 import type { Cue, DrillPlan } from '../drill/drill.ts';
-import type { LineId } from '../rink/lines.ts';
+import { lineWords } from '../drill/line-words.ts';
 import type { SpotId } from '../units/ids.ts';
 import type { Outcome } from './outcome.ts';
 
@@ -16,14 +16,6 @@ export interface OutcomeWords {
   /** Over the strip that shows where; undefined where a place says nothing. */
   readonly where?: string;
 }
-
-export const LINE_WORDS: Readonly<Record<LineId, string>> = {
-  goalLineMinusX: 'our goal line',
-  blueLineMinusX: 'our blue line',
-  centreLine: 'the red line',
-  blueLinePlusX: 'their blue line',
-  goalLinePlusX: 'their goal line',
-};
 
 /** The words of an outcome; a spot or act that is not in the plan is called "?". */
 export const outcomeWords = (outcome: Outcome, plan: DrillPlan): OutcomeWords => {
@@ -115,11 +107,11 @@ const cueWords = (cue: Cue | undefined, plan: DrillPlan): string => {
     case 'caught':
       return `${roleOf(plan, cue.spot)} is caught`;
     case 'spotCrosses':
-      return `${roleOf(plan, cue.spot)} crosses ${LINE_WORDS[cue.line]}`;
+      return `${roleOf(plan, cue.spot)} crosses ${lineWords(cue.line, plan)}`;
     case 'reaches':
       return `${roleOf(plan, cue.spot)} is there`;
     case 'puckCrosses':
-      return `the puck crosses ${LINE_WORDS[cue.line]}`;
+      return `the puck crosses ${lineWords(cue.line, plan)}`;
     default:
       return 'the act is due';
   }

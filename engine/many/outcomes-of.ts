@@ -1,4 +1,5 @@
 import type { Act, ActKind, DrillPlan, Spot } from '../drill/drill.ts';
+import { attackedEndOf } from '../drill/playing-end.ts';
 import { isPuckAct } from '../drill/puck-start.ts';
 import type { LineId } from '../rink/lines.ts';
 import type { Side } from '../units/ends.ts';
@@ -19,14 +20,15 @@ export const outcomesOf = (plan: DrillPlan): readonly Outcome[] => {
       .map(([actId, act]) => ({ id, spot, actId, act })),
   );
   const hasPuck = Object.values(plan.pucks).some(puck => puck.count > 0);
-  const carrierSide = acts.find(({ act }) => act.kind === 'carry' || act.kind === 'shoot')?.spot.side;
+  const carrier = acts.find(({ act }) => act.kind === 'carry' || act.kind === 'shoot')?.spot;
+  const carrierSide = carrier?.side;
   const level: Outcome[] = spots
     .filter(([, spot]) => hasPuck && runsWithoutPuck(spot))
     .sort(([, a], [, b]) => rankOfRunner(a, carrierSide) - rankOfRunner(b, carrierSide))
     .map(([spot]) => ({
       kind: 'levelWithPuck',
       spot,
-      atLine: blueLineBefore(carrierSide ?? 'us'),
+      atLine: blueLineBefore(carrier),
       withinM: LEVEL_WITHIN_M.value,
     }));
   const caught: Outcome[] = acts.flatMap(({ id, act }) =>
@@ -36,18 +38,18 @@ export const outcomesOf = (plan: DrillPlan): readonly Outcome[] => {
             kind: 'caughtBefore',
             spot: act.whom,
             by: id,
-            line: blueLineBefore(plan.spots[act.whom]?.side ?? 'us'),
+            line: blueLineBefore(plan.spots[act.whom]),
           } as const,
         ]
       : [],
   );
   const regained: Outcome[] =
-    hasPuck && caught.length > 0 && carrierSide !== undefined
+    hasPuck && caught.length > 0 && carrier !== undefined
       ? [
           {
             kind: 'puckRegained',
-            side: carrierSide === 'us' ? 'them' : 'us',
-            beforeLine: blueLineBefore(carrierSide),
+            side: carrier.side === 'us' ? 'them' : 'us',
+            beforeLine: blueLineBefore(carrier),
           },
         ]
       : [];
@@ -79,5 +81,6 @@ const rankOfRunner = (spot: Spot, carrierSide: Side | undefined): number => {
   return isWithCarrier + playsPuck + (kinds.includes('gap') ? 1 : 0);
 };
 
-/** The blue line before the net that this side attacks: us that of plusX. */
-const blueLineBefore = (side: Side): LineId => (side === 'us' ? 'blueLinePlusX' : 'blueLineMinusX');
+/** The blue line before the net that this spot attacks; that of plusX where nobody does. */
+const blueLineBefore = (spot: Spot | undefined): LineId =>
+  spot === undefined || attackedEndOf(spot) === 'plusX' ? 'blueLinePlusX' : 'blueLineMinusX';

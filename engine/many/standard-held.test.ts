@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evenly } from '../../test/evenly.ts';
+import type { Playable } from '../drill/playable.ts';
 import type { Standard } from '../habit/standard.ts';
 import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
 import { runDrill } from '../run/run-drill.ts';
+import { wrapRad } from '../units/angles.ts';
+import type { IcePoint } from '../units/points.ts';
 import { judgeRep } from './judge-rep.ts';
 import { standardHeldIn } from './standard-held.ts';
 
@@ -33,7 +36,52 @@ const rep = (fromXM: number, delayS: number) => {
   return { playable, run: runDrill(playable) };
 };
 
+/** The same rep at the other end: everybody turned about the centre spot, on the same side as before, playing towards the other net. */
+const repAtOtherEnd = (fromXM: number, delayS: number) => {
+  const { playable } = rep(fromXM, delayS);
+  const turned = (atM: IcePoint): IcePoint => at(0 - atM.xM, 0 - atM.yM);
+  const there: Playable = {
+    ...playable,
+    pucks: playable.pucks.map(puck => ({ ...puck, atM: turned(puck.atM) })),
+    spots: playable.spots.map(spot => ({
+      ...spot,
+      atM: turned(spot.atM),
+      facingRad: wrapRad(spot.facingRad + Math.PI),
+      attacks: spot.side === 'us' ? 'minusX' : 'plusX',
+      acts: spot.acts.map(act => {
+        if (act.kind === 'shoot') return { ...act, atEnd: 'plusX' };
+        return 'throughM' in act ? { ...act, throughM: act.throughM.map(turned) } : act;
+      }),
+    })),
+  };
+  return { playable: there, run: runDrill(there) };
+};
+
 describe('a habit held in a rep', () => {
+  it('is judged the same at the other end, where ours play towards the other net', () => {
+    const standards: readonly Standard[] = [
+      { kind: 'levelWith', who: 'firstForwardBack', whom: 'puck', withinM: 1.5, when: AT_LINE },
+      { kind: 'goalSide', who: 'firstForwardBack', whom: 'puck', withinM: 0, when: AT_LINE },
+      { kind: 'within', who: 'firstForwardBack', whom: 'ourNet', withinM: 16, when: AT_LINE },
+      { kind: 'numbers', zone: 'ourZone', atLeastCount: 1, when: { at: 'theyShoot' } },
+    ];
+    const answers = new Set<string>();
+    fc.assert(
+      fc.property(evenly(-2, 16), evenly(0, 1.5), (fromXM, delayS) => {
+        const here = rep(fromXM, delayS);
+        const there = repAtOtherEnd(fromXM, delayS);
+        for (const standard of standards) {
+          const wanted = standardHeldIn(standard, here.run, here.playable).kind;
+          expect(standardHeldIn(standard, there.run, there.playable).kind).toBe(wanted);
+          answers.add(`${standard.kind} ${wanted}`);
+        }
+      }),
+      { numRuns: 40, seed: 3 },
+    );
+    for (const answer of ['levelWith held', 'levelWith notHeld', 'within held', 'within notHeld'])
+      expect(answers).toContain(answer);
+  });
+
   it('is judged as level with the puck is, by a way of its own, for one forward', () => {
     const standard: Standard = {
       kind: 'levelWith',

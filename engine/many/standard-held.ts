@@ -1,7 +1,9 @@
 import type { Playable } from '../drill/playable.ts';
+import { lineAtOtherEnd, weAttack } from '../drill/playing-end.ts';
 import type { FrozenScene } from '../film/frozen-scene.ts';
 import { judgeStandard } from '../habit/judge-standard.ts';
 import type { Standard, Trigger } from '../habit/standard.ts';
+import type { LineId } from '../rink/lines.ts';
 import type { Run } from '../run/run-result.ts';
 import type { Side } from '../units/ends.ts';
 import type { SpotId } from '../units/ids.ts';
@@ -14,7 +16,7 @@ export type StandardHeld =
 
 /**
  * Judges a habit's standard on a rep as it is judged on film: the picture is frozen at the standard's trigger, with everybody's place
- * known exactly. Metres, seconds after the whistle; us attack plusX. Any run of that playable. Coaches are nobody. `none` when the
+ * known exactly. Metres, seconds after the whistle; lines and nets are ours or theirs by the end that we attack in this drill (`weAttack`). Any run of that playable. Coaches are nobody. `none` when the
  * trigger does not come in the rep, or the standard speaks of somebody who is not in the drill. Source: `judgeStandard`.
  */
 export const standardHeldIn = (standard: Standard, run: Run, playable: Playable): StandardHeld => {
@@ -34,7 +36,9 @@ const triggerTimeOf = (when: Trigger, run: Run, playable: Playable): number | un
   const sideOf = new Map<SpotId, Side>(playable.spots.map(spot => [spot.id, spot.side]));
   switch (when.at) {
     case 'puckCrosses':
-      return run.events.find(event => event.kind === 'puckCrosses' && event.line === when.line)?.timeS;
+      return run.events.find(
+        event => event.kind === 'puckCrosses' && event.line === lineOfTeam(when.line, playable),
+      )?.timeS;
     case 'passIsMade':
       return run.events.find(event => event.kind === 'pass' && sideOf.get(event.spot) === 'us')?.timeS;
     case 'theyShoot':
@@ -45,6 +49,10 @@ const triggerTimeOf = (when: Trigger, run: Run, playable: Playable): number | un
       return changeOfSideS(run, sideOf, 'us');
   }
 };
+
+/** Standards name lines as seen by a team that attacks plusX. */
+const lineOfTeam = (line: LineId, { spots }: Playable): LineId =>
+  weAttack(spots) === 'plusX' ? line : lineAtOtherEnd(line);
 
 /** When a puck that the other side had last is first on a stick of this one. */
 const changeOfSideS = (run: Run, sideOf: ReadonlyMap<SpotId, Side>, to: Side): number | undefined => {
@@ -88,7 +96,7 @@ const sceneAt = (run: Run, playable: Playable, sample: number): FrozenScene => {
   const places = skaters.length + (puck ? 1 : 0);
   return {
     rink: playable.rink,
-    attacks: 'plusX',
+    attacks: weAttack(playable.spots),
     skaters,
     ...(puck && {
       puck: {

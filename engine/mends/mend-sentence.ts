@@ -1,5 +1,5 @@
 import type { ActKind, DrillPlan, Flow, PassWay } from '../drill/drill.ts';
-import type { LineId } from '../rink/lines.ts';
+import { isOurEnd, lineWords } from '../drill/line-words.ts';
 import type { Lengths } from '../run/finding-sentence.ts';
 import { feetOf } from '../units/feet.ts';
 import type { SpotId } from '../units/ids.ts';
@@ -35,9 +35,9 @@ const changeSentence = (says: MendSays, plan: DrillPlan, lengths: Lengths): stri
     case 'startSooner':
       return `${startOf(who, says.deed)} ${seconds} sooner.`;
     case 'moveStart':
-      return `Start ${who} ${length} nearer ${WHERE_WORDS[says.where ?? 'middle']}.`;
+      return `Start ${who} ${length} nearer ${whereWords(says.where ?? 'middle', plan)}.`;
     case 'bend':
-      return `Lead the route of ${who} ${length} nearer ${WHERE_WORDS[says.where ?? 'middle']} there.`;
+      return `Lead the route of ${who} ${length} nearer ${whereWords(says.where ?? 'middle', plan)} there.`;
     case 'bringIn':
       return `Bring ${who} onto the ice, ${length} from the boards.`;
     case 'passAt':
@@ -45,7 +45,7 @@ const changeSentence = (says: MendSays, plan: DrillPlan, lengths: Lengths): stri
     case 'passWay':
       return `Let ${who} ${WAY_WORDS[says.way ?? 'direct']}, at ${speed}.`;
     case 'cueLine':
-      return `Let ${who} start when ${says.line ? LINE_WORDS[says.line] : 'another line'} is crossed.`;
+      return `Let ${who} start when ${says.line ? lineWords(says.line, plan) : 'another line'} is crossed.`;
     case 'cueWithin':
       return `Let ${who} start from within ${length} of that place.`;
     case 'cueOff':
@@ -79,6 +79,12 @@ const changeSentence = (says: MendSays, plan: DrillPlan, lengths: Lengths): stri
   }
 };
 
+/** `ourEnd` is that of minusX; what people call it hangs on the end that we play towards. */
+const whereWords = (where: MendWhere, plan: DrillPlan): string => {
+  if (isOurEnd('minusX', plan) || where === 'middle' || where === 'boards') return WHERE_WORDS[where];
+  return WHERE_WORDS[where === 'ourEnd' ? 'theirEnd' : 'ourEnd'];
+};
+
 const WHERE_WORDS: Readonly<Record<MendWhere, string>> = {
   ourEnd: 'our end',
   theirEnd: 'their end',
@@ -98,14 +104,6 @@ const WAY_WORDS: Readonly<Record<PassWay, string>> = {
   saucer: 'pass through the air',
   rim: 'rim the puck',
   drop: 'drop the puck',
-};
-
-const LINE_WORDS: Readonly<Record<LineId, string>> = {
-  goalLineMinusX: 'our goal line',
-  blueLineMinusX: 'our blue line',
-  centreLine: 'the red line',
-  blueLinePlusX: 'their blue line',
-  goalLinePlusX: 'their goal line',
 };
 
 const startOf = (who: string, deed: ActKind | undefined): string => {

@@ -2,6 +2,7 @@ import { REP_LIMIT_S } from '../drill/drill-rows.ts';
 import { pushInside } from '../drill/in-boards.ts';
 import type { Playable } from '../drill/playable.ts';
 import type { PuckStart } from '../drill/playable-parts.ts';
+import { attackedEndOf } from '../drill/playing-end.ts';
 import { STEP_HZ } from '../drill/step-hz.ts';
 import { movingBodyAt } from '../motion/moving-body.ts';
 import { stretchOf } from '../motion/stretch.ts';
@@ -126,7 +127,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
   const lineIds = [...LINE_IDS].sort((a, b) => rink.lines[a].centreXM - rink.lines[b].centreXM);
   const numbers = actorNumbersOf(playable.spots.length);
   const actors = playable.spots.map((spot, index) => {
-    const net = rink.nets[spot.side === 'us' ? 0 : 1]!;
+    const net = rink.nets[attackedEndOf(spot) === 'plusX' ? 0 : 1]!;
     const model = options.models?.[spot.id] ?? level.model;
     const own = guardedNet(rink, { spot }) ? goalieModelOf(model) : model;
     return new Actor(numbers, index, spot, own, net.atM, 1 / strideHz, stridesPerLook(strideHz) / strideHz);

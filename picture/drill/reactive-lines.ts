@@ -1,8 +1,10 @@
 import {
   type Act,
+  attackedEndOf,
   feetOf,
   type IcePoint,
   type Lengths,
+  otherEnd,
   type Run,
   type SpotId,
   type Track,
@@ -154,7 +156,8 @@ const laneEnds = (
 ): readonly [SheetPoint, SheetPoint] | null => {
   const from = placeAt(act.from);
   if (!from) return null;
-  const ownEnd = walk.plan.spots[own]?.side === 'them' ? 'plusX' : 'minusX';
+  const keeper = walk.plan.spots[own];
+  const ownEnd = otherEnd(attackedEndOf(keeper ?? { side: 'us' }));
   const to = act.to ? placeAt(act.to) : netOf(walk.rink, from, ownEnd);
   return to ? [sheetPoint(from), sheetPoint(to)] : null;
 };

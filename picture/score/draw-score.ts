@@ -4,6 +4,7 @@ import {
   feetOf,
   type Lengths,
   type LineId,
+  lineWords,
   type Rink,
   type Run,
   type SpotId,
@@ -109,10 +110,10 @@ const drawWho = (pen: Pen, stave: Stave, plan: DrillPlan, setting: ScoreSetting)
 /** From one row of words over the bars to the other. */
 const BAR_ROW_PX = 13;
 
-const LINE_WORDS: Readonly<Partial<Record<LineId, string>>> = {
-  blueLineMinusX: 'our blue line',
-  centreLine: 'red line',
-  blueLinePlusX: 'their blue line',
+/** The two blue lines as the drill's people call them; the red one short. Goal lines stand at shots already. */
+const lineWord = (line: LineId, plan: DrillPlan): string | undefined => {
+  if (line === 'centreLine') return 'red line';
+  return line.startsWith('blue') ? lineWords(line, plan) : undefined;
 };
 
 /** Bars with their words above, in two rows; where both are full the later bar goes without. */
@@ -121,7 +122,7 @@ const drawBars = (pen: Pen, run: Run, plan: DrillPlan, layout: ScoreLayout): voi
   for (const event of run.events) {
     const words =
       event.kind === 'puckCrosses'
-        ? LINE_WORDS[event.line]
+        ? lineWord(event.line, plan)
         : event.kind === 'pass'
           ? `${plan.spots[event.spot]?.role ?? ''} passes`
           : event.kind === 'shot'

@@ -108,7 +108,7 @@ describe('the sync line', () => {
     const db = openDatabase(folder);
     const store = documentStoreOn(db);
     const original = store.versions(old.guid).find(({ isOriginal }) => isOriginal === 1)!;
-    expect(rootOf(store.load(old.guid)).toJSON()).toMatchObject({ schema: 3, title: 'Changed', games: {} });
+    expect(rootOf(store.load(old.guid)).toJSON()).toMatchObject({ schema: 4, title: 'Changed', games: {} });
     expect(rootOf(store.loadVersion(old.guid, original.id)!).toJSON()).toEqual(rootOf(old).toJSON());
     expect(rootOf(old).get('schema')).toBe(1);
     db.close();

@@ -61,7 +61,7 @@ describe('many things at once on the board', () => {
 
       await act(page, 'Copy to the other end').click();
       await expect.poll(() => things(page).count()).toBe(count + 4);
-      await page.getByText(/Ours and theirs are swapped/).waitFor();
+      await page.getByText(/Ours stay ours, and play towards the other end/).waitFor();
       await spot(page, 'X3').waitFor();
       await page.keyboard.press('Control+z');
       await expect.poll(() => things(page).count()).toBe(count);

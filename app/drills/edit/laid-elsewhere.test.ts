@@ -1,5 +1,14 @@
 import type { Drill } from '@icewright/book';
-import { levelOf, playableOf, type Run, rinkOf, runDrill, type SpotId } from '@icewright/engine';
+import {
+  attackedEndOf,
+  levelOf,
+  otherEnd,
+  playableOf,
+  type Run,
+  rinkOf,
+  runDrill,
+  type SpotId,
+} from '@icewright/engine';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { afterWrites } from '../write.ts';
@@ -64,6 +73,26 @@ describe('a part of a drill laid elsewhere', () => {
     expect(routeOf(afterWrites(going, moved(going, [f1, f2], at(1, 1))))).toMatchObject({
       throughM: [at(10, 4)],
     });
+  });
+
+  it('at the other end ours stay ours and theirs theirs, and play towards the other net; goalies alone go with the net', () => {
+    fc.assert(
+      fc.property(
+        anyDrill(),
+        fc.constantFrom(half, (drill: Drill) => over(drill, 'across')),
+        (drill, lay) => {
+          const spots = Object.values(drill.spots);
+          const laid = Object.values(lay(drill).spots);
+          const areGoalies = spots.every(({ kind }) => kind === 'goalie');
+          spots.forEach((spot, i) => {
+            const there = laid[i]!;
+            expect(there.side === spot.side).toBe(!areGoalies);
+            expect(attackedEndOf(there)).toBe(otherEnd(attackedEndOf(spot)));
+          });
+        },
+      ),
+      { numRuns: 200, seed: 6 },
+    );
   });
 
   it('half turned, the whole drill runs as before, turned by half, to 1e-9', { timeout: 120_000 }, () => {

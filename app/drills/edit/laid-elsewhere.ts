@@ -2,7 +2,7 @@ import type { Drill } from '@icewright/book';
 import type { IcePoint, Id, SpotId } from '@icewright/engine';
 import { spotMoved } from '../route-writes.ts';
 import type { Write } from '../write.ts';
-import { mappedAct, mappedGame, mappedGear, mappedSpot, mustSwapSides } from './mapped-parts.ts';
+import { areGoalies, mappedAct, mappedGame, mappedGear, mappedSpot } from './mapped-parts.ts';
 import { HALF_TURN, MIRROR_ACROSS, MIRROR_ALONG, movedBy, type PlaceMap } from './place-map.ts';
 import { type Selection, spotsPicked } from './selection.ts';
 
@@ -29,12 +29,9 @@ export const halfTurned = (drill: Drill, selection: Selection): Write[] =>
  */
 export const laidElsewhere = (drill: Drill, selection: Selection, map: PlaceMap): Write[] => {
   const spots = spotsPicked(selection);
-  const swaps = mustSwapSides(
-    [...spots].flatMap(id => drill.spots[id] ?? []),
-    map,
-  );
+  const areOfNet = areGoalies([...spots].flatMap(id => drill.spots[id] ?? []));
   return [
-    ...[...spots].flatMap(id => spotWrites(drill, id, map, swaps)),
+    ...[...spots].flatMap(id => spotWrites(drill, id, map, areOfNet)),
     ...selection.flatMap(one =>
       one.kind === 'act' && !spots.has(one.spot) ? actWrites(drill, one, map) : [],
     ),
@@ -71,12 +68,12 @@ export const gearAlong = (drill: Drill, selection: Selection): ReadonlySet<Id<'g
     }),
   );
 
-const spotWrites = (drill: Drill, id: SpotId, map: PlaceMap, swaps: boolean): Write[] => {
+const spotWrites = (drill: Drill, id: SpotId, map: PlaceMap, isOfNet: boolean): Write[] => {
   const spot = drill.spots[id];
   if (spot === undefined) return [];
-  const { acts, ...laid } = mappedSpot(spot, map, swaps);
+  const { acts, ...laid } = mappedSpot(spot, map, isOfNet);
   return [
-    ...changesOf(['spots', id], spot, { ...laid, acts: spot.acts }),
+    ...changesOf(['spots', id], spot, { attacks: undefined, ...laid, acts: spot.acts }),
     ...Object.entries(acts).flatMap(([actId, act]) =>
       changesOf(['spots', id, 'acts', actId], spot.acts[actId as never], act),
     ),

@@ -1,6 +1,6 @@
 import type { Drill, DrillAct, DrillSpot } from '@icewright/book';
-import { type Cue, otherEnd } from '@icewright/engine';
-import { lineAtOtherEnd, type PlaceMap } from './place-map.ts';
+import { attackedEndOf, type Cue, lineAtOtherEnd, otherEnd } from '@icewright/engine';
+import type { PlaceMap } from './place-map.ts';
 
 /** Parts of a drill as they are when laid elsewhere. Everything that names a place, a way, an end or a line goes along. */
 
@@ -15,10 +15,12 @@ export const mappedCue = (cue: Cue, map: PlaceMap): Cue => {
   return cue;
 };
 
-/** The spot with all its acts. `swapsSides` when those who defend one net now defend the other. */
-export const mappedSpot = (spot: DrillSpot, map: PlaceMap, swapsSides: boolean): DrillSpot => ({
-  ...spot,
-  side: swapsSides || (map.swapsEnds && spot.kind === 'goalie') ? otherSide(spot.side) : spot.side,
+/**
+ * The spot with all its acts. Where the ends change places ours stay ours and play towards the other end, so that a gap or a stick in the
+ * lane to the own net stays the same play. `isOfNet`: a goalie who is laid elsewhere without skaters belongs to the net, not to a team.
+ */
+export const mappedSpot = (spot: DrillSpot, map: PlaceMap, isOfNet: boolean): DrillSpot => ({
+  ...(map.swapsEnds ? turnedSpot(spot, isOfNet) : spot),
   atM: map.point(spot.atM),
   facingRad: map.angle(spot.facingRad),
   acts: Object.fromEntries(
@@ -38,15 +40,15 @@ export const mappedGame = (game: Drill['games'][never], map: PlaceMap): Drill['g
   toM: map.point(game.toM),
 });
 
-/**
- * Who defends which net stands in the side alone, so where the ends change places, a gap or a stick in the lane to the own
- * net only stays the same play when the sides change too. A drill without them keeps its sides.
- */
-export const mustSwapSides = (spots: readonly DrillSpot[], map: PlaceMap): boolean =>
-  map.swapsEnds && spots.some(spot => Object.values(spot.acts).some(defendsNet));
+/** Whether goalies alone are laid elsewhere. */
+export const areGoalies = (spots: readonly DrillSpot[]): boolean =>
+  spots.length > 0 && spots.every(({ kind }) => kind === 'goalie');
 
-const defendsNet = (act: DrillAct): boolean =>
-  act.kind === 'gap' || (act.kind === 'screen' && act.to === undefined);
+const turnedSpot = (spot: DrillSpot, isOfNet: boolean): DrillSpot => {
+  const { attacks: _before, ...turned } = { ...spot, side: isOfNet ? otherSide(spot.side) : spot.side };
+  const end = otherEnd(attackedEndOf(spot));
+  return attackedEndOf(turned) === end ? turned : { ...turned, attacks: end };
+};
 
 const mappedDeed = (act: DrillAct, map: PlaceMap): DrillAct => {
   if (act.kind === 'skate' || act.kind === 'carry') return { ...act, throughM: act.throughM.map(map.point) };

@@ -1,5 +1,5 @@
 import type { Drill, DrillAct, DrillSpot } from '@icewright/book';
-import { type ActId, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
+import { type ActId, attackedEndOf, type IcePoint, levelOf, type SpotId } from '@icewright/engine';
 import { endOfRoutes, headingAtEnd, spotsOf } from '../route-writes.ts';
 
 const FIRST_STEP_M = 8;
@@ -18,7 +18,7 @@ export function newAct(drill: Drill, spotId: SpotId, kind: DrillAct['kind']): Dr
   const { kept, carrier, near } = opponentsOf(drill, spotId, spot);
   const mate =
     others.find(([, other]) => other.side === spot.side && other.kind !== 'goalie')?.[0] ?? anybody;
-  const end = spot.side === 'us' ? 'plusX' : 'minusX';
+  const end = attackedEndOf(spot);
   const { model } = levelOf(drill.level);
   switch (kind) {
     case 'skate':

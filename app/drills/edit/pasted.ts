@@ -3,7 +3,7 @@ import type { Id, SpotId } from '@icewright/engine';
 import { actSaid } from '../act-words.ts';
 import type { Write } from '../write.ts';
 import { freeRole } from './free-role.ts';
-import { mappedAct, mappedGame, mappedGear, mappedSpot, mustSwapSides } from './mapped-parts.ts';
+import { areGoalies, mappedAct, mappedGame, mappedGear, mappedSpot } from './mapped-parts.ts';
 import { actNamed, type NameMap, needsOf } from './names-mended.ts';
 import type { PlaceMap } from './place-map.ts';
 import type { Picked, Selection } from './selection.ts';
@@ -45,10 +45,7 @@ export const pasted = (drill: Drill, part: Part, map: PlaceMap, onto: SpotId | n
       said.push(leftBehind(role, part.outside[missing] ?? 'somebody', laid === null));
     return laid;
   };
-  const swaps = mustSwapSides(
-    spots.map(([, spot]) => spot),
-    map,
-  );
+  const areOfNet = areGoalies(spots.map(([, spot]) => spot));
   const taken = new Set(Object.values(drill.spots).map(spot => spot.role));
   let rank = Math.max(-1, ...Object.values(drill.spots).map(spot => spot.rank));
   const writes: Write[] = [];
@@ -61,7 +58,7 @@ export const pasted = (drill: Drill, part: Part, map: PlaceMap, onto: SpotId | n
       const laid = lay(role, act);
       return laid === null ? [] : [[newId<'act'>(), laid] as const];
     });
-    const value = { ...mappedSpot(spot, map, swaps), rank, role, acts: Object.fromEntries(acts) };
+    const value = { ...mappedSpot(spot, map, areOfNet), rank, role, acts: Object.fromEntries(acts) };
     const spotId = spotIds.get(id)!;
     writes.push({ path: ['spots', spotId], value });
     selection.push({ kind: 'spot', spot: spotId });

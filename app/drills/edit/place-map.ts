@@ -1,4 +1,4 @@
-import { type IcePoint, type LineId, wrapRad } from '@icewright/engine';
+import { type IcePoint, wrapRad } from '@icewright/engine';
 
 /** A way to lay a part of a drill elsewhere on the sheet without changing its shape. Metres, frame of the rink. */
 export interface PlaceMap {
@@ -39,16 +39,6 @@ export const HALF_TURN: PlaceMap = {
   angle: rad => wrapRad(rad + Math.PI),
   mirrors: false,
   swapsEnds: true,
-};
-
-export const lineAtOtherEnd = (line: LineId): LineId => OTHER_LINE[line];
-
-const OTHER_LINE: Readonly<Record<LineId, LineId>> = {
-  goalLineMinusX: 'goalLinePlusX',
-  blueLineMinusX: 'blueLinePlusX',
-  centreLine: 'centreLine',
-  blueLinePlusX: 'blueLineMinusX',
-  goalLinePlusX: 'goalLineMinusX',
 };
 
 /** Never −0, which a document and a comparison would take for another value. */

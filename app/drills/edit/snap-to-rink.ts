@@ -1,5 +1,4 @@
-import { type IcePoint, LINE_IDS, landmarksOf, type Rink } from '@icewright/engine';
-import { LINE_SAID } from '../act-words.ts';
+import { type IcePoint, LINE_IDS, LINE_WORDS, landmarksOf, type Rink } from '@icewright/engine';
 import type { SnapTo } from './snap.ts';
 
 const known = new WeakMap<Rink, readonly SnapTo[]>();
@@ -30,7 +29,7 @@ const placesOf = (rink: Rink): SnapTo[] =>
 const SIGNS = [1, -1] as const;
 
 const linesOf = ({ lines, layout }: Rink): SnapTo[] => [
-  ...LINE_IDS.map(id => ({ kind: 'x', xM: lines[id].centreXM, words: `on ${LINE_SAID[id]}` }) as const),
+  ...LINE_IDS.map(id => ({ kind: 'x', xM: lines[id].centreXM, words: `on ${LINE_WORDS[id]}` }) as const),
   ...SIGNS.flatMap(sign => [
     { kind: 'x', xM: sign * layout.endSpotM.xM, words: 'level with the dots' } as const,
     {

@@ -38,7 +38,7 @@ describe('the page under a hand that draws', () => {
         await act(page, 'carries').click();
         await act(page, 'Puck').click();
         await press(page, 0.3, 0.4);
-        await page.locator('.many-rate, .many-none').first().waitFor();
+        await page.locator('.where-strip', { hasText: 'stands here' }).waitFor();
         expect(await now()).toEqual(before);
         await act(page, 'One of us').click();
         await press(page, 0.25, 0.7);
@@ -64,7 +64,7 @@ describe('the page under a hand that draws', () => {
         const before = await topOf(page, '.board');
         await act(page, 'One of us').tap();
         await press(page, 0.3, 0.4, true);
-        await page.getByRole('button', { name: 'What F1 does' }).waitFor();
+        await act(page, 'What F1 does').waitFor();
         expect(await topOf(page, '.board')).toBe(before);
         await shot(page, 'stays put tablet');
       },

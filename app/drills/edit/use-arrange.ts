@@ -4,9 +4,8 @@ import { afterWrites, type Write } from '../write.ts';
 import { putOnClipboard, takeFromClipboard } from './clipboard.ts';
 import { copied } from './copied.ts';
 import { halfTurned, mirrored } from './laid-elsewhere.ts';
-import { mustSwapSides } from './mapped-parts.ts';
 import { pasted } from './pasted.ts';
-import { HALF_TURN, movedBy } from './place-map.ts';
+import { movedBy } from './place-map.ts';
 import { type Refusal, refusalOf } from './refusal.ts';
 import { removed } from './removed.ts';
 import { routesJoined } from './route-cut.ts';
@@ -50,9 +49,10 @@ export function useArrange(of: {
   };
   const refusalAt = (writes: readonly Write[], spots: ReadonlySet<SpotId>): Refusal | null =>
     refusalOf(afterWrites(drill, writes), rink, spots, CENTRE_M);
-  const swapped = (): string => {
+  /** What becomes of ours and theirs where the ends change places. */
+  const turned = (): string => {
     const spots = [...spotsPicked(selection)].flatMap(id => drill.spots[id] ?? []);
-    return mustSwapSides(spots, HALF_TURN) ? SIDES_SAID : '';
+    return spots.some(({ kind }) => kind === 'skater') ? STAY_SAID : '';
   };
   const lay = (writes: readonly Write[], said: string) => {
     if (!isEmpty) keepOrSay(writes, spotsPicked(selection), said);
@@ -64,15 +64,15 @@ export function useArrange(of: {
   const joined = spotId === null || actId === null ? null : routesJoined(drill, spotId, actId);
 
   return {
-    mirror: over => lay(mirrored(drill, selection, over), over === 'across' ? swapped() : ''),
-    halfTurn: () => lay(halfTurned(drill, selection), swapped()),
+    mirror: over => lay(mirrored(drill, selection, over), over === 'across' ? turned() : ''),
+    halfTurn: () => lay(halfTurned(drill, selection), turned()),
     toOtherEnd: () => {
       if (isEmpty) return;
       const made = duplicatedToOtherEnd(drill, selection);
       const isDone = keepOrSay(
         made.writes,
         new Set(made.spotIds.values()),
-        [swapped(), ...made.said].filter(Boolean).join(' '),
+        [turned(), ...made.said].filter(Boolean).join(' '),
       );
       if (isDone && made.writes.length > 0) selectNew(made.selection);
     },
@@ -118,7 +118,8 @@ export function useArrange(of: {
 }
 
 const CENTRE_M: IcePoint = { xM: 0, yM: 0 };
-const SIDES_SAID = 'Ours and theirs are swapped, so that each keeps the gap before the same net as before.';
+const STAY_SAID =
+  'Ours stay ours, and play towards the other end now; gaps and lanes are kept before the other net.';
 
 /** Where a pasted part is tried: where it was copied, then beside it. */
 const BESIDE_M: readonly IcePoint[] = [0, 1, 2, 3, 4, 6, 8].flatMap(step =>

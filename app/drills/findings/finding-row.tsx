@@ -46,8 +46,8 @@ export function FindingRow(props: {
             estimate={finding.status === 'estimate'}
             why={
               <>
-                <b>{againstSaid(finding, lengths)}</b>, {time} into the rep, {placeSaid(finding.atM, lengths)}
-                . {provenanceSaid(finding)}
+                <b>{againstSaid(finding, lengths)}</b>, {time} into the rep,{' '}
+                {placeSaid(finding.atM, lengths, drill)}. {provenanceSaid(finding)}
               </>
             }
           />

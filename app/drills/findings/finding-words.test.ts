@@ -54,9 +54,11 @@ describe('the words of a finding in the list', () => {
   });
 
   it('place it from the red line and the middle, in metres or feet', () => {
-    expect(placeSaid({ xM: -12.3, yM: 4 }, 'metres')).toBe(
+    expect(placeSaid({ xM: -12.3, yM: 4 }, 'metres', drill)).toBe(
       '12.3\u2009m from the red line towards our end, 4.0\u2009m from the middle',
     );
+    const turned = { spots: { a: { side: 'us', kind: 'skater', attacks: 'minusX' } } } as unknown as Drill;
+    expect(placeSaid({ xM: -12.3, yM: 4 }, 'metres', turned)).toMatch(/towards their end/);
     expect(againstSaid(finding({}), 'metres')).toBe('5.1 m against 6.2 m');
   });
 });

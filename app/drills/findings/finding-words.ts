@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import { type Finding, findingSentence, type IcePoint } from '@icewright/engine';
+import { type Finding, findingSentence, type IcePoint, isOurEnd } from '@icewright/engine';
 import { inUnitsOf, type Lengths, lengthSaid } from '../../parts/figures.ts';
 
 /** A finding as the list says it: what, the words up to the figure that can be asked, the figure, and the rest. */
@@ -42,8 +42,8 @@ function lastFigure(
 }
 
 /** 12.3 m from the red line towards their end, 4.0 m from the middle. */
-export function placeSaid({ xM, yM }: IcePoint, lengths: Lengths): string {
-  const along = `${lengthSaid(Math.abs(xM), lengths)} from the red line towards ${xM < 0 ? 'our' : 'their'} end`;
+export function placeSaid({ xM, yM }: IcePoint, lengths: Lengths, drill: Pick<Drill, 'spots'>): string {
+  const along = `${lengthSaid(Math.abs(xM), lengths)} from the red line towards ${isOurEnd(xM < 0 ? 'minusX' : 'plusX', drill) ? 'our' : 'their'} end`;
   return `${along}, ${lengthSaid(Math.abs(yM), lengths)} from the middle`;
 }
 

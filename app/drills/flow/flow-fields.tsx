@@ -1,9 +1,9 @@
 import type { Drill } from '@icewright/book';
-import { type Flow, LINE_IDS, type LineId, type SpotId } from '@icewright/engine';
+import { type Flow, LINE_IDS, type LineId, lineWords, type SpotId } from '@icewright/engine';
 import { countSaid, numberSaid } from '../../parts/figures.ts';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
 import { edit } from '../../shell/book.ts';
-import { LINE_SAID, roleOf } from '../act-words.ts';
+import { roleOf } from '../act-words.ts';
 import { spotsOf } from '../route-writes.ts';
 import type { Write } from '../write.ts';
 import { flowChanged, flowIn, goesToChanged } from './flow-writes.ts';
@@ -48,7 +48,7 @@ export function FlowFields(props: {
           In {slot('minutes', countSaid(drill.minutes, 'minute'), true)},{' '}
           {slot('skaters', countSaid(here.skaters, 'skater'), true)} and{' '}
           {slot('goalies', countSaid(here.goalies, 'goalie'), true)}: the next starts{' '}
-          {slot('next', nextSaid(flow))}, {slot('ends', saidIn(ENDS, flow.ends))}. After it{' '}
+          {slot('next', nextSaid(flow, drill))}, {slot('ends', saidIn(ENDS, flow.ends))}. After it{' '}
           {slot('goesTo', goesToSaid(drill, flow))}. More than the lines drawn{' '}
           {slot('beyond', saidIn(BEYOND, here.beyondLines))}.
         </>
@@ -66,6 +66,7 @@ function slotsOf(
     skaters: [numberLine('skaters', SKATERS, here.skaters, skaters => onHere({ ...here, skaters }))],
     goalies: [numberLine('goalies', GOALIES, here.goalies, goalies => onHere({ ...here, goalies }))],
     next: nextLines(
+      drill,
       flow,
       next => onKeep(flowChanged(drill, 'next', next)),
       pauseS => onKeep(flowChanged(drill, 'pauseS', pauseS)),
@@ -91,6 +92,7 @@ function slotsOf(
 }
 
 function nextLines(
+  drill: Drill,
   flow: Flow,
   onNext: (next: Flow['next']) => void,
   onPause: (pauseS: number) => void,
@@ -110,7 +112,7 @@ function nextLines(
   if (next.on === 'end') return [when, numberLine('pause, s', PAUSES, flow.pauseS, onPause)];
   const line: SlotLine = {
     label: 'line',
-    choices: LINE_IDS.map(value => ({ value, said: LINE_SAID[value] })),
+    choices: LINE_IDS.map(value => ({ value, said: lineWords(value, drill) })),
     value: next.line,
     onChoose: value => onNext({ on: 'clear', line: value as LineId }),
   };
@@ -140,10 +142,10 @@ function goesToSaid(drill: Drill, flow: Flow): string {
   return moves.length === 0 ? 'all go back to their own line' : `${moves.join(', ')}`;
 }
 
-function nextSaid({ next, pauseS }: Flow): string {
+function nextSaid({ next, pauseS }: Flow, drill: Drill): string {
   if (next.on === 'every')
     return `every ${numberSaid(next.seconds, Number.isInteger(next.seconds) ? 0 : 1)} s`;
-  if (next.on === 'clear') return `when the puck is over ${LINE_SAID[next.line]}`;
+  if (next.on === 'clear') return `when the puck is over ${lineWords(next.line, drill)}`;
   return pauseS === 0 ? 'when this one has ended' : `${numberSaid(pauseS, 0)} s after this one has ended`;
 }
 

@@ -1,8 +1,7 @@
 import type { Drill, DrillSpot } from '@icewright/book';
-import type { IcePoint, SpotId } from '@icewright/engine';
+import { type IcePoint, lineWords, type SpotId } from '@icewright/engine';
 import { countSaid, type Lengths, lengthSaid } from '../../parts/figures.ts';
-import { LINE_SAID } from '../act-words.ts';
-import { mappedGame, mappedGear, mappedSpot, mustSwapSides } from '../edit/mapped-parts.ts';
+import { mappedGame, mappedGear, mappedSpot } from '../edit/mapped-parts.ts';
 import { HALF_TURN, movedBy, type PlaceMap } from '../edit/place-map.ts';
 import { needsOfDrill } from './library-query.ts';
 
@@ -59,7 +58,8 @@ const tiedSaid = (drill: Drill): string => {
     for (const act of Object.values(acts)) {
       if (act.kind === 'shoot') return `${role} shoots at a net`;
       if (act.kind === 'gap') return `${role} keeps a gap to a blue line`;
-      if (act.cue !== undefined && 'line' in act.cue) return `${role} waits for ${LINE_SAID[act.cue.line]}`;
+      if (act.cue !== undefined && 'line' in act.cue)
+        return `${role} waits for ${lineWords(act.cue.line, drill)}`;
     }
   return 'it hangs on a line or a net';
 };
@@ -83,12 +83,11 @@ const placesOf = (drill: Drill): readonly IcePoint[] =>
   );
 
 const laidBy = (drill: Drill, map: PlaceMap): Drill => {
-  const swaps = mustSwapSides(Object.values(drill.spots), map);
   const each = <Part>(parts: Readonly<Record<string, Part>>, lay: (part: Part) => Part) =>
     Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, lay(part)]));
   return {
     ...drill,
-    spots: each(drill.spots, (spot: DrillSpot) => mappedSpot(spot, map, swaps)) as Record<SpotId, DrillSpot>,
+    spots: each(drill.spots, (spot: DrillSpot) => mappedSpot(spot, map, false)) as Record<SpotId, DrillSpot>,
     pucks: each(drill.pucks, puck => ({ ...puck, atM: map.point(puck.atM) })) as Drill['pucks'],
     gear: each(drill.gear, gear => mappedGear(gear as never, map)) as Drill['gear'],
     games: each(drill.games, game => mappedGame(game as never, map)) as Drill['games'],

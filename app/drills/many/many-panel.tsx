@@ -4,8 +4,8 @@ import {
   findLineOf,
   isSameWant,
   LINE_IDS,
-  LINE_WORDS,
   type LineId,
+  lineWords,
   outcomeRate,
   wantKeyOf,
 } from '@icewright/engine';
@@ -141,7 +141,7 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
   const lines: SlotLine = {
     label: 'line',
     value: line ?? '',
-    choices: LINE_IDS.map(id => ({ value: id, said: LINE_WORDS[id] })),
+    choices: LINE_IDS.map(id => ({ value: id, said: lineWords(id, drill) })),
     onChoose: id => onWant(atOtherLine(wanted, id as LineId)),
   };
   return (
@@ -155,7 +155,7 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
           {line !== undefined && (
             <>
               {' '}
-              {words.beforeLine} {slot('line', LINE_WORDS[line])}
+              {words.beforeLine} {slot('line', lineWords(line, drill))}
             </>
           )}
           .

@@ -69,7 +69,7 @@ export interface DemoFlow {
 export function drillOf(said: DemoDrill, madeAt: string): Drill {
   return drill.parse({
     kind: 'drill',
-    schema: 3,
+    schema: 4,
     title: said.title,
     says: said.says,
     keyPoints: said.keyPoints.join('\n'),
