@@ -88,9 +88,9 @@ describe('migrating a document', () => {
       ],
     };
     const now = migrated('drill', old, table);
-    expect(now).toMatchObject({ schema: 4, lengthMinutes: 8, third: true });
+    expect(now).toMatchObject({ schema: 3, lengthMinutes: 8, third: true });
     expect(now).not.toHaveProperty('minutes');
-    expect(migrated('drill', { ...old, schema: 4 }, table)).toEqual({ ...old, schema: 4 });
+    expect(migrated('drill', { ...old, schema: 3 }, table)).toEqual({ ...old, schema: 3 });
     expect(old).toEqual(copy);
   });
 });

@@ -216,6 +216,6 @@ describe('a step that rewrites what stood there', () => {
     };
     const ydoc = oldDrill();
     ydoc.transact(() => upgrade(ydoc, steps));
-    expect(rootOf(ydoc).toJSON()).toMatchObject({ schema: 4, minutes: 22, games: {} });
+    expect(rootOf(ydoc).toJSON()).toMatchObject({ schema: 5, minutes: 22, games: {} });
   });
 });

@@ -1,5 +1,5 @@
 import type { LineId } from '../rink/lines.ts';
-import { type End, otherEnd } from '../units/ends.ts';
+import type { End } from '../units/ends.ts';
 import type { Spot } from './drill.ts';
 
 type Player = Pick<Spot, 'side' | 'kind' | 'attacks'>;
@@ -27,10 +27,4 @@ const OTHER_LINE: Readonly<Record<LineId, LineId>> = {
   centreLine: 'centreLine',
   blueLinePlusX: 'blueLineMinusX',
   goalLinePlusX: 'goalLineMinusX',
-};
-
-/** What a spot says of the end it plays towards once both ends have changed places: nothing where that is the usual one. */
-export const turnedAttack = (spot: Pick<Spot, 'side' | 'attacks'>): End | undefined => {
-  const end = otherEnd(attackedEndOf(spot));
-  return end === attackedEndOf({ side: spot.side }) ? undefined : end;
 };

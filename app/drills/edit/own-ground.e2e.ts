@@ -163,12 +163,12 @@ describe('what is chosen from beside the ice', () => {
       await page.mouse.click(at.x, at.y - 60);
       await expect.poll(() => points(page).count()).toBe(0);
 
-      // Set aside by a press in the fields: the ice pressed after that lets go, as ever.
+      // Set aside by a press beside the ice: the ice pressed after that lets go, as ever.
       await body(page, 'Co').locator('.hit').click();
       await page.locator('.hand-line').getByRole('button', { name: 'carries', exact: true }).click();
       const endBox = () => points(page).last().locator('.hit').boundingBox();
       const far = await endBox();
-      await page.getByLabel('effort').last().click();
+      await page.getByText('Set on the ice').click();
       await page.mouse.click(at.x, at.y - 60);
       await expect.poll(() => points(page).count()).toBe(0);
       await body(page, 'Co').locator('.hit').click();

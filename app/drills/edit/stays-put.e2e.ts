@@ -36,6 +36,7 @@ describe('the page under a hand that draws', () => {
         const before = [await topOf(page, '.hand-line'), await topOf(page, '.score')];
         const now = async () => [await topOf(page, '.hand-line'), await topOf(page, '.score')];
         await act(page, 'carries').click();
+        await press(page, 0.8, 0.4);
         await act(page, 'Puck').click();
         await press(page, 0.3, 0.4);
         await page.locator('.where-strip', { hasText: 'stands here' }).waitFor();
@@ -43,6 +44,7 @@ describe('the page under a hand that draws', () => {
         await act(page, 'One of us').click();
         await press(page, 0.25, 0.7);
         await act(page, 'skates').click();
+        await press(page, 0.8, 0.6);
         await page.getByRole('img', { name: /^Where .*, 1000 reps/ }).waitFor({ timeout: 90_000 });
         expect(await now()).toEqual(before);
         await shot(page, 'stays put 1440');

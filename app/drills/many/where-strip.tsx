@@ -20,30 +20,30 @@ interface Props {
 export function WhereStrip(props: Props) {
   const { tally, wanted } = props.many;
   if (!props.hasRep) return null;
-  // Its room is kept, with words in it, while it has nothing to show: what is below must not jump under a hand.
+  // Its rule is kept, with words under it, while it has nothing to show: what is below must not jump under a hand.
   if (wanted === null)
-    return <Room said="Where it comes to pass stands here, once something can come out two ways." />;
+    return (
+      <Strip {...props} said="Where it comes to pass stands here, once something can come out two ways." />
+    );
   const asked = wantWords(wanted, props.drill, props.many.habitWants);
-  if (asked.where === undefined) return <Room said="This is at no one place of the sheet." />;
+  if (asked.where === undefined) return <Strip {...props} said="It has no one place on the sheet." />;
   const counted = tally?.outcomes[0];
-  if (!tally || !counted) return <Room said="" />;
+  if (!tally || !counted) return <Strip {...props} said={`${asked.where}.`} />;
   const words = wantWords(counted.outcome, props.drill, props.many.habitWants);
-  if (words.where === undefined) return <Room said="" />;
+  if (words.where === undefined) return <Strip {...props} said={`${asked.where}.`} />;
   if (counted.yes.count + counted.other.count === 0)
-    return <Room said={`${words.where}: in none of ${countSaid(tally.repCount, 'rep')}.`} />;
+    return <Strip {...props} said={`${words.where}: in none of ${countSaid(tally.repCount, 'rep')}.`} />;
   const said = `${words.where}, ${countSaid(tally.repCount, 'rep')}. Dark: ${words.yes}. Open: ${words.other}.`;
   return <Strip {...props} counted={counted} said={said} />;
 }
 
-const Room = ({ said }: { readonly said: string }) => <p className="where-strip is-to-come cap">{said}</p>;
-
-function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: string }) {
+function Strip(props: Props & { readonly counted?: OutcomeTally; readonly said: string }) {
   const { rink, many, lengths, counted, said } = props;
   const [box, width] = useWidth<HTMLDivElement>();
   const markup = useMemo(() => {
     if (width === 0) return '';
     const [x, , iceWidth] = rinkViewBox(rink);
-    const line = findLineOf(counted.outcome);
+    const line = counted && findLineOf(counted.outcome);
     return svgParts(
       pen =>
         drawWhereStrip(
@@ -53,8 +53,8 @@ function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: s
             toXM: x + iceWidth,
             minXM: rink.area.minXM,
             maxXM: rink.area.maxXM,
-            yesXM: placesOf(counted.yes).map(({ xM }) => xM),
-            otherXM: placesOf(counted.other).map(({ xM }) => xM),
+            yesXM: counted === undefined ? [] : placesOf(counted.yes).map(({ xM }) => xM),
+            otherXM: counted === undefined ? [] : placesOf(counted.other).map(({ xM }) => xM),
             lengths,
             ...(line !== undefined && { lineXM: rink.lines[line].centreXM }),
           },
@@ -63,8 +63,13 @@ function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: s
       { idPrefix: 'where' },
     );
   }, [width, counted, rink, lengths]);
+  const isStale = counted !== undefined && many.isStale;
   return (
-    <figure className={many.isStale ? 'where-strip is-stale' : 'where-strip'}>
+    <figure
+      className={['where-strip', isStale && 'is-stale', counted === undefined && 'is-to-come']
+        .filter(Boolean)
+        .join(' ')}
+    >
       <div ref={box}>
         <svg
           className="ice-svg"
@@ -78,7 +83,7 @@ function Strip(props: Props & { readonly counted: OutcomeTally; readonly said: s
         />
       </div>
       <figcaption className="cap">
-        {many.isStale && 'was: '}
+        {isStale && 'was: '}
         {said}
       </figcaption>
     </figure>

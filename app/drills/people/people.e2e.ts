@@ -26,7 +26,7 @@ describe('who skates a drill, and what is wanted of it', () => {
     await many.getByText('reps, our 9 timed skaters in turn').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await many.getByText('reps, college women').waitFor();
-    // The drawer is still open.
+    await many.getByRole('button', { name: 'skaters of the level' }).click();
     await page.getByRole('option', { name: 'ours by name' }).click();
     const timed = await many.getByLabel('F3').locator('option').nth(1).getAttribute('value');
     await many.getByLabel('F3').selectOption(timed ?? '');
