@@ -1,5 +1,5 @@
 import { emptyDrill, type Team } from '@icewright/book';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { focusNext } from '../film/focus-next.ts';
 import { GoneFromList } from '../film/gone-from-list.tsx';
