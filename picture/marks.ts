@@ -42,7 +42,7 @@ export const MARKS = markTable({
   // what skaters do
   casing: { stroke: 'ice', width: 0.46, byK: true, opacity: 0.86 },
   skate: { stroke: 'ink', width: 0.16, byK: true, join: 'round' },
-  chase: { stroke: 'ink', width: 0.16, byK: true, join: 'round', dash: [0.5, 0.3] },
+  chase: { stroke: 'ink', width: 0.2, byK: true, join: 'round', dash: [0.02, 0.36], cap: 'round' },
   back: { stroke: 'ink', width: 0.13, byK: true, cap: 'round' },
   pass: { stroke: 'ink', width: 0.15, byK: true, dash: [0.8, 0.52] },
   /** The rest of one that was cut, as it was meant. */

@@ -35,7 +35,7 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
   const laneRad = act.kind === 'screen' ? laneDirection(walk, step, act, times.endS) : undefined;
   const puckM = act.kind === 'steal' ? stolenAt(run, of.spot, times) : undefined;
   const stretches = stretchesOf(run, track, times);
-  return stretches.map(({ startS, endS, backward }, index): DrillLine => {
+  return stretches.map(({ startS, endS, backward, begins }, index): DrillLine => {
     const isLast = index === stretches.length - 1;
     return {
       ...of,
@@ -44,7 +44,7 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
       backward,
       points: playedPath(run, track, { startS, endS }).map(sheetPoint),
       end: isLast && laneRad === undefined ? 'head' : 'open',
-      pivot: index > 0,
+      pivot: begins === 'turned',
       ticks: isLast ? playedTicks(run, of.spot, times).map(sheetPoint) : [],
       words: index === 0 ? wordsOf(walk, act) : '',
       ...(isLast && laneRad !== undefined ? { laneRad } : {}),
@@ -55,9 +55,17 @@ const playedReactive = (walk: LineWalk, step: ActStep, act: ReactiveAct): readon
 
 interface Stretch extends ActTimes {
   readonly backward: boolean;
+  /** With a turn of the body, or by going the other way with the eyes where they were; the first of an act with neither. */
+  readonly begins: 'turned' | 'other way' | 'act';
 }
 
-/** The parts of an act that are skated forward and backward, each from where the skater began to turn. */
+/** Shorter than this it is a change of weight and no way of skating: it goes with what is skated before. Our choice. */
+const LEAST_STRETCH_S = 0.5;
+
+/**
+ * The parts of an act that are skated forward and backward: each from where the skater began to turn, or to go the other way facing as
+ * before. Told by the whole way and not by one instant of it, or a rep a little later would be drawn all in another mark.
+ */
 const stretchesOf = (run: Run, track: Track, times: ActTimes): readonly Stretch[] => {
   const turns = run.events.flatMap(event =>
     event.kind === 'turnsRound' &&
@@ -68,14 +76,40 @@ const stretchesOf = (run: Run, track: Track, times: ActTimes): readonly Stretch[
       : [],
   );
   const edges = [times.startS, ...turns, times.endS];
-  return edges.slice(1).map((endS, index) => {
-    const startS = edges[index]!;
-    return { startS, endS, backward: isBackward(run, track, (startS + endS) / 2) };
+  return edges.slice(1).flatMap((endS, index) => {
+    const ways = waysOf(run, track, edges[index]!, endS);
+    return ways.map((way, part): Stretch => {
+      const begins = part > 0 ? 'other way' : index > 0 ? 'turned' : 'act';
+      return { ...way, begins };
+    });
   });
 };
 
-const isBackward = (run: Run, track: Track, timeS: number): boolean => {
-  const at = Math.round(timeS * run.stepHz);
+/** Between two turns: where the way goes from forward to backward or back, and stays so for a while. */
+const waysOf = (run: Run, track: Track, startS: number, endS: number): readonly Omit<Stretch, 'begins'>[] => {
+  const ways: { startS: number; endS: number; backward: boolean }[] = [];
+  const from = Math.round(startS * run.stepHz);
+  const to = Math.round(endS * run.stepHz);
+  for (let sample = from; sample < to; sample++) {
+    const backward = isBackward(run, track, sample);
+    const last = ways[ways.length - 1];
+    if (last?.backward === backward) last.endS = (sample + 1) / run.stepHz;
+    else ways.push({ startS: sample / run.stepHz, endS: (sample + 1) / run.stepHz, backward });
+  }
+  const long = ways.filter(way => way.endS - way.startS >= LEAST_STRETCH_S);
+  const kept = long.length > 0 ? long : [longestOf(ways) ?? { startS, endS, backward: false }];
+  const joined = kept.filter((way, index) => way.backward !== kept[index - 1]?.backward);
+  return joined.map((way, index) => ({
+    startS: index === 0 ? startS : way.startS,
+    endS: joined[index + 1]?.startS ?? endS,
+    backward: way.backward,
+  }));
+};
+
+const longestOf = <Way extends ActTimes>(ways: readonly Way[]): Way | undefined =>
+  [...ways].sort((one, other) => other.endS - other.startS - (one.endS - one.startS))[0];
+
+const isBackward = (run: Run, track: Track, at: number): boolean => {
   const facingRad = track.facingRad[at] ?? 0;
   return (track.xMps[at] ?? 0) * Math.cos(facingRad) + (track.yMps[at] ?? 0) * Math.sin(facingRad) < 0;
 };
