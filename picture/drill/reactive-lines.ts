@@ -91,7 +91,7 @@ const waysOf = (run: Run, track: Track, startS: number, endS: number): readonly 
   const from = Math.round(startS * run.stepHz);
   const to = Math.round(endS * run.stepHz);
   for (let sample = from; sample < to; sample++) {
-    const backward = isBackward(run, track, sample);
+    const backward = isBackward(track, sample);
     const last = ways[ways.length - 1];
     if (last?.backward === backward) last.endS = (sample + 1) / run.stepHz;
     else ways.push({ startS: sample / run.stepHz, endS: (sample + 1) / run.stepHz, backward });
@@ -109,7 +109,7 @@ const waysOf = (run: Run, track: Track, startS: number, endS: number): readonly 
 const longestOf = <Way extends ActTimes>(ways: readonly Way[]): Way | undefined =>
   [...ways].sort((one, other) => other.endS - other.startS - (one.endS - one.startS))[0];
 
-const isBackward = (run: Run, track: Track, at: number): boolean => {
+const isBackward = (track: Track, at: number): boolean => {
   const facingRad = track.facingRad[at] ?? 0;
   return (track.xMps[at] ?? 0) * Math.cos(facingRad) + (track.yMps[at] ?? 0) * Math.sin(facingRad) < 0;
 };
