@@ -215,7 +215,9 @@ describe('what is chosen from beside the ice', () => {
       await expect.poll(() => body(page, 'F1').count()).toBe(0);
       await expect.poll(focused).toMatch(/, one of (us|them)$/);
       await key('?');
-      await page.getByText('on a skater or anything else on the ice: move it 0.1 m, with Shift 1 m').waitFor();
+      await page
+        .getByText('on a skater or anything else on the ice: move it 0.1 m, with Shift 1 m')
+        .waitFor();
     }));
 });
 
