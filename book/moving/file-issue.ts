@@ -17,6 +17,8 @@ export interface FileIssue {
 /** Why a value does not fit, with what stands there instead. */
 export function reasonOf(issue: FileIssue, root: unknown): string {
   const value = valueAt(root, issue.path);
+  // Of a name that nobody knows, what else stands beside it says nothing.
+  if (issue.code === 'unrecognized_keys') return wantedOf(issue);
   const found = value === undefined ? 'it is missing' : `found ${shown(value)}`;
   return `${wantedOf(issue)} (${found})`;
 }

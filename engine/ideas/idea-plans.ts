@@ -101,8 +101,11 @@ export const drawIdea = (
   kept.forEach((skater, index) => {
     const isWorker = problem.workers.some(worker => worker.id === skater.id);
     const wantedM = isWorker ? workerStart(problem, skater, startOf(skater), sign, inside) : startOf(skater);
-    // Where the first of the standard starts is moved along the sheet: nobody else stands on that way.
-    const laneYM = spots[workerId]?.atM.yM;
+    // Where the first of the standard starts is moved along the sheet: that way lies beside the carrier, and nobody else stands
+    // on it; but who hunts begins where she was in the picture, or she is there too late.
+    const isFirst = skater.id === firstWorker.id;
+    const laneYM =
+      isFirst && runUpOf(problem) === 0 ? undefined : spots[isFirst ? carrierId : workerId]?.atM.yM;
     const startM =
       skater.kind === 'goalie' ? wantedM : inside(besideAll(wantedM, Object.values(spots), laneYM));
     const acts =

@@ -173,6 +173,11 @@ describe('ideas from a picture and a habit', () => {
       const there = drawIdea(problemFor(standard, half, 'minusX'), shape, RINK, SETTING.level, ids());
       expect(playableOf(here.plan, RINK, SETTING.level).kind).toBe('playable');
       expect(there.plan).toEqual(here.plan);
+      // Wherever along the sheet the free start is moved: everybody has room for skater and stick.
+      const free = here.plan.spots[here.free.spot]!;
+      for (const [id, spot] of Object.entries(here.plan.spots))
+        if (id !== here.free.spot && spot.kind === 'skater' && here.outcome.kind === 'standardHeld')
+          expect(Math.abs(spot.atM.yM - free.atM.yM), `${shape} ${spot.role}`).toBeGreaterThan(2.4);
     }
   });
 

@@ -21,4 +21,25 @@ export const withRepsThatAsk = <Point extends Asked>(
   leastRatio: number,
 ): readonly Point[] => curve.filter(point => askedRatioOf(point) >= leastRatio);
 
+/**
+ * The values of an answer to which enough reps come, in their order; `afterGap` where values between one and the one before it had to be left
+ * out. Empty when nowhere enough come. By `leastAskedRatio`, 0 to 1.
+ */
+export const goodPointsOf = <Point extends Asked>({
+  curve,
+  leastAskedRatio: least,
+}: {
+  readonly curve: readonly Point[];
+  readonly leastAskedRatio: number;
+}): readonly (Point & { readonly afterGap: boolean })[] => {
+  const good = new Set(withRepsThatAsk(curve, least));
+  let last = -1;
+  return curve.flatMap((point, index) => {
+    if (!good.has(point)) return [];
+    const afterGap = last >= 0 && index > last + 1;
+    last = index;
+    return [{ ...point, afterGap }];
+  });
+};
+
 const askedRatioOf = ({ trialCount, repCount }: Asked): number => trialCount / repCount;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evenly } from '../../test/evenly.ts';
 import { randomPartOf } from '../random/random.ts';
+import { goodPointsOf } from './asked-share.ts';
 import { type TuneAnswer, type TuneSetting, tuneSteps } from './tune-steps.ts';
 
 /** Tunes a toy whose rate is known: rep i succeeds when its own luck is below the rate, and comes to the question by another luck. */
@@ -89,6 +90,11 @@ describe('tuning a toy whose rate is known', () => {
     const askedAt = (value: number): number => (value >= -3 && value < -1 ? 0 : 1);
     const answer = tuneToy(rateAt, { ...inRange, wantedRatio: 0.6 }, 1, askedAt);
     expect(answer.kind).toBe('cannotBeReached');
+    // What is drawn of it has the gap where the values were left out, and there alone.
+    const after = goodPointsOf(answer).filter(point => point.afterGap);
+    expect(after).toHaveLength(1);
+    expect(after[0]!.value).toBeGreaterThanOrEqual(-1);
+    expect(after[0]!.value).toBeLessThan(0.5);
   });
 
   it('says that it is never asked, where no rep comes to the question at any value', () => {

@@ -10,6 +10,8 @@ export interface TuneCurve {
     readonly rate: number;
     readonly lower: number;
     readonly upper: number;
+    /** Values between this and the one before have no rate: the curve is not drawn across them. */
+    readonly afterGap?: boolean;
   }[];
   readonly wantedRatio: number;
   /** As the drill has it. */
@@ -41,20 +43,21 @@ export const drawTuneCurve = (pen: Pen, curve: TuneCurve, width: number): void =
     pen.text('axis', `${tenth}`, LEFT_PX - 8, tuneY(tenth / 10), { anchor: 'end', drop: 4 });
   }
   const { points } = curve;
-  if (points.length > 1) {
-    pen.path('band', sink => {
-      points.forEach((point, i) => {
-        if (i === 0) sink.moveTo(at(point.value), tuneY(point.upper));
-        else sink.lineTo(at(point.value), tuneY(point.upper));
+  for (const stretch of stretchesOf(points)) {
+    if (stretch.length > 1)
+      pen.path('band', sink => {
+        stretch.forEach((point, i) => {
+          if (i === 0) sink.moveTo(at(point.value), tuneY(point.upper));
+          else sink.lineTo(at(point.value), tuneY(point.upper));
+        });
+        for (const point of [...stretch].reverse()) sink.lineTo(at(point.value), tuneY(point.lower));
+        sink.closePath();
       });
-      for (const point of [...points].reverse()) sink.lineTo(at(point.value), tuneY(point.lower));
-      sink.closePath();
-    });
     pen.path('pooled', sink => {
-      points.forEach((point, i) => {
-        if (i === 0) sink.moveTo(at(point.value), tuneY(point.rate));
-        else sink.lineTo(at(point.value), tuneY(point.rate));
-      });
+      // One value alone is a short stroke.
+      sink.moveTo(at(stretch[0]!.value) - (stretch.length > 1 ? 0 : ALONE_PX), tuneY(stretch[0]!.rate));
+      for (const point of stretch.slice(1)) sink.lineTo(at(point.value), tuneY(point.rate));
+      if (stretch.length === 1) sink.lineTo(at(stretch[0]!.value) + ALONE_PX, tuneY(stretch[0]!.rate));
     });
   }
   pen.path('wanted', sink => {
@@ -70,6 +73,18 @@ export const drawTuneCurve = (pen: Pen, curve: TuneCurve, width: number): void =
   }
   if (points.length > 1) pen.circle('tuneNow', at(curve.now), tuneY(rateAt(points, curve.now)), 5);
   drawValues(pen, curve, width);
+};
+
+const ALONE_PX = 3;
+
+/** The points in runs that have a rate throughout. */
+const stretchesOf = (points: TuneCurve['points']): readonly TuneCurve['points'][] => {
+  const stretches: TuneCurve['points'][number][][] = [];
+  for (const point of points) {
+    if (stretches.length === 0 || point.afterGap === true) stretches.push([point]);
+    else stretches.at(-1)!.push(point);
+  }
+  return stretches;
 };
 
 /** On the line between the two points beside it. */

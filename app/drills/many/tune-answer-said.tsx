@@ -45,7 +45,13 @@ export function TuneAnswerSaid(props: {
           {high === '0' && 'It never comes, wherever it is looked for.'}
           {low === '10' && 'It always comes, wherever it is looked for.'}
           {low === high && low !== '10' && high !== '0' && `It stays at ${low} in 10.`}
-          {low !== high && (
+          {leapsOver(props.found) && low !== high && (
+            <>
+              It is {low} in 10 at {figure(lowest.value)} and {high} at {figure(highest.value)}, and on the
+              way between too few reps come to it.
+            </>
+          )}
+          {!leapsOver(props.found) && low !== high && (
             <>
               It stays between {low} in 10, at {figure(lowest.value)}, and {high}, at {figure(highest.value)}.
             </>
@@ -75,6 +81,12 @@ const seldom = ({
   readonly trialCount: number;
   readonly repCount: number;
 }): string => (trialCount === repCount ? '' : ` Of ${repCount} reps there ${trialCount} come to it.`);
+
+/** The wanted rate lies between those that are had, and what lies between is left out. */
+const leapsOver = ({ answer, wantedRatio }: Found): boolean =>
+  answer.kind === 'cannotBeReached' &&
+  answer.lowest.rate.rateRatio < wantedRatio &&
+  answer.highest.rate.rateRatio > wantedRatio;
 
 /** Values that are no answer, because too few reps come to the question. */
 const fewCome = ({ answer }: Found): string => {

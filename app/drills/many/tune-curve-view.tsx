@@ -1,4 +1,4 @@
-import { type FreeQuantity, type TuneAnswer, withRepsThatAsk } from '@icewright/engine';
+import { type FreeQuantity, goodPointsOf, type TuneAnswer } from '@icewright/engine';
 import { drawTuneCurve, svgParts, TUNE_CURVE_HEIGHT_PX, tuneRateAt, tuneY } from '@icewright/picture';
 import { type KeyboardEvent, type PointerEvent, useMemo } from 'react';
 import { useWidth } from '../../parts/use-width.ts';
@@ -30,11 +30,12 @@ export function TuneCurveView(props: {
                 {
                   low: words.shown(range.low),
                   high: words.shown(range.high),
-                  points: withRepsThatAsk(answer.curve, answer.leastAskedRatio).map(({ value, rate }) => ({
+                  points: goodPointsOf(answer).map(({ value, rate, afterGap }) => ({
                     value: words.shown(value),
                     rate: rate.rateRatio,
                     lower: rate.lowerRatio,
                     upper: rate.upperRatio,
+                    afterGap,
                   })),
                   wantedRatio,
                   now: words.shown(Math.min(range.high, Math.max(range.low, free.now))),
