@@ -81,7 +81,7 @@ export const IDEA_LOOKS: Looks = {
   scanCount: 7,
   scanReps: 40,
   repCount: 160,
-  verifyReps: 400,
+  verifyReps: 1000,
   countReps: 1000,
 };
 

@@ -99,7 +99,7 @@ export function* tuneSteps(
     return { curve, leastRatio, good: withRepsThatAsk(curve, leastRatio) };
   };
   function* closeIn(reps: number): Generator<TuneAsk, TuneAnswer, readonly (number | Tally)[]> {
-    if (now >= low && now <= high) {
+    if (reps === repCount && now >= low && now <= high) {
       yield* look([now], reps);
       const here = looked().good.find(point => point.value === now);
       if (here && isWithinOf(here, wantedRatio)) return answerOf(looked(), setting, reps, undefined);

@@ -56,7 +56,7 @@ export function TuneAnswerSaid(props: {
               It stays between {low} in 10, at {figure(lowest.value)}, and {high}, at {figure(highest.value)}.
             </>
           )}
-          {fewCome(props.found)}
+          {!leapsOver(props.found) && fewCome(props.found)}
         </>
       );
     }
