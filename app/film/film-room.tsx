@@ -31,6 +31,7 @@ import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { ReelPanel } from './reel/reel-panel.tsx';
 import { RoomActs } from './room-acts.tsx';
+import { roomClass } from './room-class.ts';
 import { countsWords, gameTitleWords } from './room-words.ts';
 import { useFollowed } from './track/use-followed.tsx';
 import { useOpenFreeze } from './use-open-freeze.ts';
@@ -166,7 +167,7 @@ export function FilmRoom({
       )}
       <div className="film-above">{above}</div>
       <main
-        className={desk ? 'film-room with-picture with-freeze' : 'film-room with-picture'}
+        className={roomClass(desk !== undefined, player.film)}
         style={highPx > 0 ? ({ '--picture-high': `${highPx}px` } as CSSProperties) : undefined}
       >
         <div className="film-stands" ref={setStands}>
