@@ -2,7 +2,7 @@ import type { Team } from '@icewright/book';
 import { type SpotId, weAttack } from '@icewright/engine';
 import { memo, type ReactNode, useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { useIsNarrow, useIsShort } from '../parts/use-is-narrow.ts';
 import { BelowLine } from './below-line.tsx';
 import { Board } from './board.tsx';
 import { FreezeGhosts } from './edit/freeze-ghosts.tsx';
@@ -34,7 +34,9 @@ export function StudioWork(props: {
   const { drill } = hand;
   const { lengths } = team;
   const [placing, setPlacing] = useState<Thing | null>(null);
-  const isSmall = useIsNarrow(701);
+  const isPhone = useIsNarrow(701);
+  // What leads to the panels below may stand above the ice only where it leaves the ice its room.
+  const isSmall = useIsShort(601) || isPhone;
   const [isGhostly, setGhostly] = useState(false);
   const [aim, setAim] = useAim();
   useStudioKeys(studio, () => {

@@ -5,6 +5,11 @@ export function useIsNarrow(widthPx: number): boolean {
   return useMatches(`(max-width: ${widthPx - 1}px)`);
 }
 
+/** True while the window is lower than this, px, as an enlarged page is: what stands above the work must be short. */
+export function useIsShort(heightPx: number): boolean {
+  return useMatches(`(max-height: ${heightPx - 1}px)`);
+}
+
 /** True where a finger is what points: things to press are drawn as large as one. */
 export function useIsCoarse(): boolean {
   return useMatches('(pointer: coarse)');

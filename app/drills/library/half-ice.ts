@@ -82,7 +82,8 @@ const placesOf = (drill: Drill): readonly IcePoint[] =>
       : [spot.atM, ...Object.values(spot.acts).flatMap(act => ('throughM' in act ? act.throughM : []))],
   );
 
-const laidBy = (drill: Drill, map: PlaceMap): Drill => {
+/** Everything in a drill laid elsewhere. */
+export const laidBy = (drill: Drill, map: PlaceMap): Drill => {
   const each = <Part>(parts: Readonly<Record<string, Part>>, lay: (part: Part) => Part) =>
     Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, lay(part)]));
   return {

@@ -22,6 +22,11 @@ describe('the library of drills', () => {
     await page.getByRole('button', { name: 'Show all' }).press('Enter');
     await expect.poll(() => cards.count()).toBe(all);
 
+    await page.getByRole('searchbox', { name: 'words' }).fill('bank');
+    await expect.poll(() => page.locator('.postcard-title').allTextContents()).toContain('Off the boards');
+    expect(await cards.count()).toBeLessThan(all);
+    await page.getByRole('button', { name: 'Show all' }).press('Enter');
+
     await page.getByRole('button', { name: 'any ice' }).click();
     await page
       .getByRole('row', { name: 'half the ice' })
@@ -67,6 +72,11 @@ describe('the library of drills', () => {
     const versions = page.locator('.versions');
     await versions.getByRole('button', { name: 'Half ice' }).click();
     await page.getByText(/^No such version:/).waitFor();
+    await page.goto(`${app.url}/drills/drill-drop-and-follow`);
+    await versions.getByRole('button', { name: 'Half ice' }).click();
+    await versions.getByRole('button', { name: 'Make it, with those outside brought in' }).click();
+    await page.getByText(/^Half ice than/).waitFor();
+    await page.goto(`${app.url}/drills/drill-four-corners`);
     await versions.getByRole('button', { name: 'With fewer' }).click();
     await page.getByText(/nobody else does what F3 does: without F3 it is another problem/).waitFor();
     await page.goto(`${app.url}/drills/drill-three-on-the-heels`);

@@ -3,6 +3,7 @@ import type { ActId, SpotId } from '@icewright/engine';
 import { levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { halfIceOf } from './half-ice.ts';
+import { halfIceBroughtIn } from './half-ice-brought-in.ts';
 import { withFewer } from './with-fewer.ts';
 
 const spot = (rank: number, role: string, xM: number, toXM: number, more: object = {}) => ({
@@ -55,6 +56,33 @@ describe('a version on half ice', () => {
     expect(halfIceOf(drillOf({ f1: spot(0, 'F1', -20, 20) }))).toEqual({
       whyNot: expect.stringMatching(/^half ice ends at the red line: F1 (stands|skates) 20\.0\sm past it/),
     });
+  });
+});
+
+describe('half ice with those outside brought in', () => {
+  it('keeps everybody in the half and in their order along the sheet, and the near ones where they are', () => {
+    const drill = drillOf({ f1: spot(0, 'F1', -12, 4), f2: spot(1, 'F2', -3, 14), f3: spot(2, 'F3', 9, 20) });
+    const made = halfIceBroughtIn(drill);
+    if (made === null) throw new Error('there is none');
+    expect(made.rink.preset).toBe('halfIce');
+    const xs = Object.values(made.spots).map(each => each.atM.xM);
+    expect(xs[0]).toBe(1);
+    expect(xs[1]).toBeGreaterThan(xs[0]!);
+    expect(xs[1]).toBeLessThan(6);
+    expect(xs[2]).toBe(9);
+    expect(durationOf(made)).toBeGreaterThan(0);
+  });
+
+  it('is not offered where both nets are shot at, or a far line is waited for', () => {
+    const waits = spot(0, 'F1', -12, 4, { cue: { on: 'spotCrosses', spot: 'f2', line: 'blueLineMinusX' } });
+    expect(
+      halfIceBroughtIn(drillOf({ f1: waits, f2: spot(1, 'F2', -14, 14), f3: spot(2, 'F3', 9, 20) })),
+    ).toBeNull();
+    const shoots = (rank: number, atEnd: string) => ({
+      ...spot(rank, `F${rank}`, 5, 10),
+      acts: { a: { rank: 0, kind: 'shoot', atEnd, speedMps: 20 } },
+    });
+    expect(halfIceBroughtIn(drillOf({ f1: shoots(0, 'plusX'), f2: shoots(1, 'minusX') }))).toBeNull();
   });
 });
 

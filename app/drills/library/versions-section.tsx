@@ -10,6 +10,7 @@ import { entriesOf } from '../../shell/season.ts';
 import type { People } from '../people/people-of.ts';
 import { HabitWent } from './habit-went.tsx';
 import { halfIceOf, type Made } from './half-ice.ts';
+import { halfIceBroughtIn } from './half-ice-brought-in.ts';
 import { InTheLibrary } from './in-the-library.tsx';
 import { useTunedVersion } from './use-tuned-version.ts';
 import { usesOf } from './uses-of.ts';
@@ -29,6 +30,7 @@ export function VersionsSection(props: {
   const { id, drill, team, outcome } = props;
   const [, go] = useLocation();
   const [whyNot, setWhyNot] = useState<string | null>(null);
+  const [brought, setBrought] = useState<Drill | null>(null);
   const [isAsked, setAsked] = useState(false);
   const drills = useDocuments(
     'drill',
@@ -66,8 +68,11 @@ export function VersionsSection(props: {
   };
   const tuned = useTunedVersion(drill, outcome, props.people, keep);
   const take = (made: Made, as: Variant) => {
-    if ('whyNot' in made) setWhyNot(made.whyNot);
-    else keep(made.drill, as, made.without);
+    setBrought(null);
+    if ('whyNot' in made) {
+      setWhyNot(made.whyNot);
+      if (as === 'halfIce') setBrought(halfIceBroughtIn(drill));
+    } else keep(made.drill, as, made.without);
   };
   // Where nobody is told to do anything, nothing comes out more or less often.
   const hasRep = Object.values(drill.spots).some(spot => Object.keys(spot.acts).length > 0);
@@ -123,7 +128,10 @@ export function VersionsSection(props: {
       </p>
       {saidNot !== null && (
         <p className="q2" role="status">
-          No such version: {saidNot}.
+          No such version: {saidNot}.{' '}
+          {brought !== null && whyNot !== null && (
+            <Act onPress={() => keep(brought, 'halfIce')}>Make it, with those outside brought in</Act>
+          )}
         </p>
       )}
       <p className="q2">
