@@ -95,6 +95,45 @@ const cases: readonly {
   },
 ];
 
+describe('a small game at the other end', () => {
+  const area = { fromM: at(-28, -12), toM: at(-16, 12) };
+  const game = { rank: 0, ...area, usCount: 2, themCount: 2, nets: [], resets: 'coach', shiftS: 40 } as const;
+  const lines = waiting(
+    planOf([{ role: 'F1', atM: at(10, 4), acts: [skate([at(26, 4), at(26, -4), at(10, -2)])] }]),
+    7,
+  );
+  // As soon as that is: only the other end makes more of it.
+  const flow = { next: { on: 'every', seconds: 9 }, ends: 'one', pauseS: 0, goesTo: {} } as const;
+  const mendFor = (kind: FindingKind, plan: DrillPlan, skaters: number): unknown => {
+    const more = flowFindings(setting(skaters));
+    const finding = more(plan, runDrill(playableFrom(plan))).find(one => one.kind === kind)!;
+    const mend = mendOf({
+      plan,
+      rink: rinkOf({ preset: '200x85ft' }),
+      level: levelOf('collegeWomen'),
+      finding,
+      newAct: 'new-act' as ActId,
+      newPuck: 'new-puck',
+      more,
+    });
+    return mend.kind === 'mend' ? mend.writes : mend.reason;
+  };
+
+  it('is not run through by a mend, which uses that end where it is free', () => {
+    const free = mendFor('lineStandsTooLong', { ...lines, flow }, 8);
+    const taken = mendFor('lineStandsTooLong', { ...lines, flow, games: { game } }, 12);
+    expect(JSON.stringify(free)).toMatch(/"both"|"byTurns"/);
+    expect(JSON.stringify(taken)).not.toMatch(/"both"|"byTurns"/);
+  });
+
+  it('and when reps go through it, one end is what is offered', () => {
+    const plan = { ...lines, flow: { ...flow, ends: 'both' as const }, games: { game } };
+    expect(mendFor('repThroughGame', plan, 28)).toEqual([
+      { path: ['flow'], value: { ...flow, ends: 'one' } },
+    ]);
+  });
+});
+
 describe.each(cases)('a mend of $kind', ({ kind, plan, of, mends }) => {
   it('makes it go when it is applied, and the flow has nothing new to look at', () => {
     const more = flowFindings(of);
