@@ -145,6 +145,32 @@ describe('a small drawing', () => {
     expect(line.points.at(-1)).toEqual({ x: track.xM[last], y: -track.yM[last]! });
   });
 
+  it('draws a gap by all of its way: so much of it backward as was skated backward, wherever its middle falls', () => {
+    const index = run.tracks.findIndex(each => each.spot === spotId('D1'));
+    const track = run.tracks[index]!;
+    const began = run.events.find(event => event.kind === 'actStarts' && event.spot === spotId('D1'))!;
+    for (const share of [0.3, 0.49, 0.51, 0.7]) {
+      const changesS = began.timeS + (run.durationS - began.timeS) * share;
+      const facingRad = track.facingRad.map((_, at) => {
+        const wayRad = Math.atan2(track.yMps[at]!, track.xMps[at]!);
+        return at / run.stepHz < changesS ? wayRad : wayRad + Math.PI;
+      });
+      const seen: typeof run = {
+        ...run,
+        events: run.events.filter(event => event.kind !== 'turnsRound'),
+        tracks: run.tracks.map((each, at) => (at === index ? { ...each, facingRad } : each)),
+      };
+      const ways = drillLinesOf(crowd, rink, { run: seen }).filter(each => each.spot === spotId('D1'));
+      expect(ways.map(each => each.kind === 'route' && [each.backward, each.pivot])).toEqual([
+        [false, false],
+        [true, false],
+      ]);
+      const placeAt = Math.round(changesS * run.stepHz);
+      const joint = ways[1]?.kind === 'route' ? ways[1].points[0]! : { x: Number.NaN, y: Number.NaN };
+      expect(Math.hypot(joint.x - track.xM[placeAt]!, joint.y + track.yM[placeAt]!)).toBeLessThan(0.2);
+    }
+  });
+
   it('has in its key the mark the gap was played with', () => {
     expect(usedMarks(crowd)).toContain('gap');
     const played = drawnMarks([{ plan: crowd, run, rink }]);
