@@ -8,7 +8,7 @@ import { doublePressed } from './double-press.ts';
 import { Grab, isTakeOff, nudged } from './grab.tsx';
 import { PullHandle } from './pull-handle.tsx';
 import { pickedAct, pickedSpot } from './selection.ts';
-import { focusWhenDrawn } from './things-in-focus.ts';
+import { focusOnThing } from './things-in-focus.ts';
 
 /** Two points nearer than this leave no room to take the line between them. */
 const ROOM_M = 3;
@@ -51,7 +51,7 @@ export function RouteHandles(props: HandleProps & { readonly spotId: SpotId }) {
             if (isTakeOff(event)) {
               event.stopPropagation();
               // The next point takes its place under the keys; after the last one who skates the route has them.
-              if (index === act.throughM.length - 1) focusWhenDrawn(pickedSpot(spotId));
+              if (index === act.throughM.length - 1) focusOnThing(pickedSpot(spotId));
               hand.keep(throughRemoved(drill, spotId, actId, index));
             } else if (event.key === 'Enter') choose(actId);
             else if (isSplit(event)) split({ kind: 'through', spotId, actId, index }, atM);

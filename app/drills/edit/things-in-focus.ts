@@ -22,7 +22,11 @@ export function focusSoon(selection: Selection): void {
 
 /** Goes to it once it is drawn, from wherever the keys are. */
 export function focusWhenDrawn(thing: Picked): void {
-  requestAnimationFrame(() => focusOn(`[data-thing="${CSS.escape(JSON.stringify(thing))}"]`));
+  requestAnimationFrame(() => focusOnThing(thing));
+}
+
+export function focusOnThing(thing: Picked): void {
+  focusOn(`[data-thing="${CSS.escape(JSON.stringify(thing))}"]`);
 }
 
 /**
@@ -36,11 +40,8 @@ export function focusBeyond(gone: Selection): void {
   const isGone = (thing: SVGGElement) => names.has(thing.dataset.thing ?? '');
   const from = Math.max(0, things.indexOf(document.activeElement as SVGGElement));
   const left = [...things.slice(from), ...things.slice(0, from).reverse()].find(thing => !isGone(thing));
-  const next = left?.dataset.thing;
-  requestAnimationFrame(() => {
-    if (next !== undefined) focusOn(`[data-thing="${CSS.escape(next)}"]`);
-    else document.querySelector<HTMLElement>('.things button')?.focus();
-  });
+  // At once: it stands already, and a key that comes right after this one is meant for it.
+  (left ?? document.querySelector<HTMLElement>('.things button'))?.focus();
 }
 
 const isOnBoard = (): boolean => document.activeElement?.closest('.board') != null;
