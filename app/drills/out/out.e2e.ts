@@ -246,7 +246,7 @@ describe('a drill file', () => {
       const alert = page.getByRole('alert').filter({ hasText: 'far.json' });
       await alert.waitFor();
       expect(await alert.textContent()).toContain(
-        'far.json: drills.0.spots.spot-f3.atM.xM: at most 100 (found 400). Nothing was changed.',
+        'far.json: F3: place along the sheet, in metres, in “Middle first”: at most 100 (found 400). Nothing was changed.',
       );
       expect(await seriousViolations(page)).toEqual([]);
       await give('photo.json', '\u0000\u0001');
