@@ -55,6 +55,7 @@ export * from './flow/game-area.ts';
 export * from './flow/game-flow-of.ts';
 export { lineCountsOf } from './flow/waiting-lines.ts';
 export * from './habit/chances-needed.ts';
+export * from './habit/full-side.ts';
 export * from './habit/habit-change.ts';
 export * from './habit/habit-need.ts';
 export * from './habit/habit-tally.ts';

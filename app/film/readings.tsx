@@ -6,7 +6,7 @@ import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { gapPairs } from './gap-pairs.ts';
 import { measuredWhy, measureOf } from './measure-of.ts';
-import { measuredFigure, measuredWords, wantedWords, ZONE } from './standard-words.ts';
+import { measuredFigure, measuredWords, numbersWhy, wantedWords, ZONE } from './standard-words.ts';
 import { WhyRow } from './why-row.tsx';
 
 /** Figures of the freeze, each with its ± and askable: what was asked for first, then the standard, gaps, numbers. */
@@ -140,7 +140,7 @@ function StandardRow({
       value={figure.value}
       plusMinus={figure.plusMinus || undefined}
       warm={judged.answer === 'no'}
-      why={why}
+      why={habit.standard.kind === 'numbers' ? numbersWhy(view) : why}
     >
       {shown => (
         <>

@@ -1,7 +1,7 @@
 import type { Judgement, Standard } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import type { FreezeView } from './freeze-view.ts';
-import { judgedWords, measuredFigure, measuredWords, wantedWords } from './standard-words.ts';
+import { judgedWords, measuredFigure, measuredWords, numbersWhy, wantedWords } from './standard-words.ts';
 
 const view = { lengths: 'metres', freeze: { skaters: { c: { role: 'C' } } } } as unknown as FreezeView;
 const standard = (kind: 'levelWith' | 'upWith' | 'within' | 'goalSide'): Standard => ({
@@ -47,6 +47,28 @@ describe('a standard on a freeze, in words', () => {
     } as unknown as FreezeView);
     if (said === undefined) expect(words).not.toContain('by places alone');
     else expect(words).toContain(`Judged by places alone: ${said}`);
+  });
+
+  it('of a count says how many of ours are placed, in the answer and in the why', () => {
+    const of = (id: string, side: string, kind = 'skater') => ({ id, side, kind });
+    const skaters = [of('a', 'us'), of('b', 'us'), of('c', 'us'), of('g', 'us', 'goalie'), of('x', 'them')];
+    const seen = { ...view, ice: { scene: { skaters } } } as unknown as FreezeView;
+    const numbers: Standard = {
+      kind: 'numbers',
+      zone: 'picture',
+      atLeastCount: 5,
+      when: { at: 'weLoseThePuck' },
+    };
+    const three = judged(0, {
+      answer: 'cannotTell',
+      why: 'notEveryonePlaced',
+      reading: { value: 3, sd: 0 },
+      unit: '',
+    });
+    expect(judgedWords(numbers, three, seen)).toBe(
+      'Of us in the picture: 3; wanted: 5 or more. Not everybody on the ice has been placed: 3 of a full side of 5 are.',
+    );
+    expect(numbersWhy(seen)).toContain('3 of a full side of 5 are placed in this picture');
   });
 
   it('says what was wanted, and why it is no plain answer', () => {

@@ -1,5 +1,5 @@
 import type { Team } from '@icewright/book';
-import type { Judgement, JudgeReason } from '@icewright/engine';
+import { FULL_SIDE, type Judgement, type JudgeReason } from '@icewright/engine';
 import { LENGTH_UNIT, type Lengths, lengthNumberSaid, numberSaid } from '../parts/figures.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { type Figure, lengthFigure, nameOf } from './measure-of.ts';
@@ -41,10 +41,24 @@ export const wantedWords = (standard: Standard, lengths: Lengths = 'metres'): st
 export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeView): string => {
   const figure = measuredFigure(standard, judged, view.lengths);
   if (figure === undefined) return capital(REASON[judged.why]);
-  const tail = judged.why === 'clear' ? '' : ` ${capital(REASON[judged.why])}`;
+  const tail = judged.why === 'clear' ? '' : ` ${capital(reasonWords(standard, judged, view))}`;
   const by = standard.kind === 'numbers' || standard.kind === 'within' ? ':' : ' by';
   const words = `${measuredWords(standard, judged, view)}${by} ${figure.value} ${figure.plusMinus}`.trimEnd();
   return `${words}; ${wantedWords(standard, view.lengths)}.${tail}${possessionWords(standard, view)}`;
+};
+
+/** Why a count of us is what it is: not how well a place is known, but who has been placed at all. */
+export const numbersWhy = (view: FreezeView): string =>
+  `Skaters of ours by their feet, goalies not counted: ${placedWords(view)} placed in this picture. Who has no mark yet may be there too, so fewer than wanted is a sure no only with a full side placed.`;
+
+const reasonWords = ({ kind }: Standard, { why }: Judgement, view: FreezeView): string =>
+  kind === 'numbers' && why === 'notEveryonePlaced'
+    ? `not everybody on the ice has been placed: ${placedWords(view)}.`
+    : REASON[why];
+
+const placedWords = (view: FreezeView): string => {
+  const placed = view.ice?.scene.skaters.filter(one => one.side === 'us' && one.kind === 'skater') ?? [];
+  return `${placed.length} of a full side of ${FULL_SIDE.forwards + FULL_SIDE.defenders} ${placed.length === 1 ? 'is' : 'are'}`;
 };
 
 /** To be goal side is asked of some habits with our puck and of others with theirs: that it was not asked whose it is must be said. */

@@ -111,10 +111,12 @@ describe('standards on frames of film B, where a defender joins the rush', () =>
     expect(up(1.4)).toMatchObject({ answer: 'cannotTell', why: 'straddles' });
   });
 
-  it('five in the picture is a no: three are seen', () => {
-    const numbers = { kind: 'numbers', zone: 'picture', atLeastCount: 5 } as const;
-    expect(
-      judgeStandard(frozen('B', 360), { ...numbers, when: { at: 'puckCrosses', line: 'centreLine' } }),
-    ).toMatchObject({ answer: 'no', who: ['L14', 'L21', 'L27'] });
+  it('five in the picture is a no once it is said that everybody who is seen was placed: those are three', () => {
+    const when = { at: 'puckCrosses', line: 'centreLine' } as const;
+    const numbers: Standard = { kind: 'numbers', zone: 'picture', atLeastCount: 5, when };
+    const who = ['L14', 'L21', 'L27'];
+    const scene = frozen('B', 360);
+    expect(judgeStandard(scene, numbers)).toMatchObject({ answer: 'cannotTell', who });
+    expect(judgeStandard({ ...scene, isEveryonePlaced: true }, numbers)).toMatchObject({ answer: 'no', who });
   });
 });

@@ -1,10 +1,10 @@
 import type { FrozenScene, PlaceIndex } from '../film/frozen-scene.ts';
+import { FULL_SIDE } from './full-side.ts';
 import type { Who, Whom } from './standard.ts';
 import {
   carrierIndex,
   distanceApart,
   distanceToPoint,
-  FULL_SIDE,
   isDefenderRole,
   isForwardRole,
   lastOfThem,

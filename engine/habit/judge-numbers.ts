@@ -1,9 +1,10 @@
 import type { FrozenScene } from '../film/frozen-scene.ts';
 import { type Numbers, numbersIn } from '../film/numbers-in.ts';
 import type { Estimate } from '../units/points.ts';
+import { FULL_SIDE } from './full-side.ts';
 import type { Judgement } from './judgement.ts';
 import type { Standard } from './standard.ts';
-import { FULL_SIDE, oursOf } from './who.ts';
+import { oursOf } from './who.ts';
 import { zoneAreaOf } from './zone-area.ts';
 
 /** Judges how many of us are in a zone; see `judgeStandard`. */
@@ -18,9 +19,9 @@ export const judgeNumbers = (
     area === null
       ? { certainCount: ids.length, possibleCount: ids.length, certain: ids, unsure: [] }
       : numbersIn(scene, area, 'us');
-  // Of those not placed anybody may stand in the zone; but being in the picture means being seen.
-  const isWhole = area === null || scene.isEveryonePlaced === true;
-  const unseen = isWhole ? 0 : Math.max(0, FULL_SIDE.forwards + FULL_SIDE.defenders - ids.length);
+  // Of those not placed anybody may stand there, in the picture too: that nobody has put a mark on him does not mean he is not in it.
+  const unseen =
+    scene.isEveryonePlaced === true ? 0 : Math.max(0, FULL_SIDE.forwards + FULL_SIDE.defenders - ids.length);
   const needed = standard.atLeastCount;
   const answer =
     counted.certainCount >= needed ? 'yes' : counted.possibleCount + unseen < needed ? 'no' : 'cannotTell';

@@ -211,9 +211,23 @@ describe('numbers in a zone', () => {
     );
   });
 
-  it('counts in the picture who is placed', () => {
-    expect(judgeStandard(sceneOf({ us: five }), numbers('picture', 5)).answer).toBe('yes');
-    expect(judgeStandard(sceneOf({ us: five.slice(1) }), numbers('picture', 5)).answer).toBe('no');
+  it('counts in the picture who is placed; that there are no more is sure only when everybody is said to be placed', () => {
+    const three = five.slice(0, 3);
+    const ask = (us: typeof five, atLeastCount: number, isEveryonePlaced?: true) =>
+      judgeStandard(
+        sceneOf({ us, ...(isEveryonePlaced ? { isEveryonePlaced } : {}) }),
+        numbers('picture', atLeastCount),
+      );
+    expect(ask(five, 5)).toMatchObject({ answer: 'yes', why: 'clear' });
+    expect(ask(three, 3).answer).toBe('yes');
+    expect(ask(three, 5)).toMatchObject({
+      answer: 'cannotTell',
+      why: 'notEveryonePlaced',
+      reading: { value: 3, sd: 0 },
+    });
+    expect(ask(three, 5, true)).toMatchObject({ answer: 'no', why: 'clear' });
+    // A full side is placed: a sixth can only be a goalie, who is not counted.
+    expect(ask(five, 6)).toMatchObject({ answer: 'no', why: 'clear' });
   });
 
   it('has the zones of the rink', () => {

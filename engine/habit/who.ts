@@ -17,9 +17,6 @@ export const theirsOf = (scene: FrozenScene): number[] =>
     skater.side === 'them' && skater.kind === 'skater' ? [index] : [],
   );
 
-/** A full side without its goalie: forwards, defenders. Fewer placed means somebody may be out of the picture. */
-export const FULL_SIDE = { forwards: 3, defenders: 2 } as const;
-
 /** Middle of the goal line of the net we defend. */
 export const ourNetOf = (scene: FrozenScene): IcePoint => ({
   xM: (scene.attacks === 'plusX' ? -1 : 1) * scene.rink.layout.goalLineXM,
