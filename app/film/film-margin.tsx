@@ -8,12 +8,15 @@ export function FilmMargin({
   game,
   partId,
   team,
+  isBlind,
   onFreeze,
   onHabit,
 }: {
   readonly game: Game;
   readonly partId: string;
   readonly team: Team;
+  /** Somebody judges blind: what a freeze is called may tell what was thought of it. */
+  readonly isBlind: boolean;
   readonly onFreeze: (id: string) => void;
   /** Marks a moment of it at the picture that is shown. */
   readonly onHabit: (id: Id<'habit'>) => void;
@@ -41,7 +44,9 @@ export function FilmMargin({
                   {clockText(one.filmTimeS, 1)}
                 </button>{' '}
                 <span className="w">
-                  {one.title || (one.habit && team.habits[one.habit]?.title) || 'not about a habit yet'}
+                  {(!isBlind && one.title) ||
+                    (one.habit && team.habits[one.habit]?.title) ||
+                    'not about a habit yet'}
                 </span>
               </li>
             ))}

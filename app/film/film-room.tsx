@@ -8,14 +8,11 @@ import { useCopies } from './copies/use-copies.ts';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
-import { FreezeLayer } from './freeze-layer.tsx';
 import { FreezeMargin } from './freeze-margin.tsx';
-import { HoldCountdown } from './holds/hold-countdown.tsx';
 import { useHolds } from './holds/use-holds.ts';
 import { LandmarkChoice } from './landmark-choice.tsx';
 import { LiveTie } from './live/live-tie.tsx';
 import { freezeHere } from './make-freeze.ts';
-import { MarksLayer } from './marks/marks-layer.tsx';
 import { MarksPanel } from './marks/marks-panel.tsx';
 import { useMarks } from './marks/use-marks.ts';
 import type { ListedMoment, MomentFilter } from './moments/filter-moments.ts';
@@ -26,13 +23,13 @@ import { OwnKeys } from './moments/own-keys.tsx';
 import { usePlayMoments } from './moments/play-moments.ts';
 import { SecondLook } from './moments/second-look.tsx';
 import { useMarking } from './moments/use-marking.ts';
-import { Picture } from './picture.tsx';
 import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
 import { ReelPanel } from './reel/reel-panel.tsx';
 import { RoomActs } from './room-acts.tsx';
 import { roomClass } from './room-class.ts';
-import { countsWords, gameTitleWords } from './room-words.ts';
+import { RoomPicture } from './room-picture.tsx';
+import { countsWords } from './room-words.ts';
 import { useFollowed } from './track/use-followed.tsx';
 import { useOpenFreeze } from './use-open-freeze.ts';
 import { usePlayerPart } from './use-player.ts';
@@ -66,11 +63,12 @@ export function FilmRoom({
   const [freezeId, setFreezeId] = useState(asked.freeze);
   const [momentId, setMomentId] = useState(asked.moment);
   const [filter, setFilter] = useState<MomentFilter>({});
-  const [isSecond, setSecond] = useState(false);
+  /** Somebody judges the moments a second time: nothing of what was said of them is shown. */
+  const [isBlind, setBlind] = useState(false);
   /** Where the chosen moment opens beside the picture, while no freeze lies there. */
   const [beside, setBeside] = useState<HTMLElement | null>(null);
   const { offer, pinsOffer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen } =
-    useOpenFreeze(gameId, game, team, partId, player, freezeId);
+    useOpenFreeze(gameId, game, team, partId, player, freezeId, isBlind);
   const carried = useCarried(player, game, partId, rink, team.lengths);
   const followed = useFollowed({ gameId, game, team, film: partId, player, rink, ...carried });
   const marks = useMarks({ gameId, game, film: partId, player, team, rink, carriedAt: carried.fitAt });
@@ -121,7 +119,7 @@ export function FilmRoom({
       within: one => ({ ...one, toS: Math.min(one.toS, player.film.durationS) }),
     },
     frozen,
-    rests: isSecond,
+    rests: isBlind,
     keysRest: marks.desk.isOpen,
     onMarked: setMomentId,
   });
@@ -148,7 +146,7 @@ export function FilmRoom({
     beginMark: () => marking.begin(),
     freezeNow,
     neighbour,
-    marks: marks.toggle,
+    marks: () => !isBlind && marks.toggle(),
     playChosen,
   });
 
@@ -160,7 +158,7 @@ export function FilmRoom({
     <>
       {head(
         <RoomActs
-          {...{ gameId, game, team, desk, view, isNarrow, marks }}
+          {...{ gameId, game, team, desk, view, isNarrow, marks, isBlind }}
           mark={marking}
           freezeNow={freezeNow}
         />,
@@ -171,28 +169,22 @@ export function FilmRoom({
         style={highPx > 0 ? ({ '--picture-high': `${highPx}px` } as CSSProperties) : undefined}
       >
         <div className="film-stands" ref={setStands}>
-          <Picture
-            player={player}
-            says={`The film at ${gameTitleWords(game)}`}
-            over={unit => (
-              <>
-                <MarksLayer {...marks} filmPerScreen={unit} />
-                <HoldCountdown player={player} />
-              </>
-            )}
-          >
-            {(unit, canvas) =>
-              desk && view && isFrozen ? (
-                <FreezeLayer
-                  {...{ desk, view, shown, canvas, offer, pinsOffer }}
-                  options={drawn}
-                  filmPerScreen={unit}
-                />
-              ) : (
-                followed.layer(unit)
-              )
-            }
-          </Picture>
+          <RoomPicture
+            {...{
+              player,
+              game,
+              marks,
+              isBlind,
+              desk,
+              view,
+              isFrozen,
+              shown,
+              offer,
+              pinsOffer,
+              drawn,
+              followed,
+            }}
+          />
         </div>
         <div className="film-left">
           {isNarrow && isFrozen && desk && view && desk.tool.kind === 'pin' && (
@@ -200,7 +192,7 @@ export function FilmRoom({
               <LandmarkChoice desk={desk} view={view} />
             </div>
           )}
-          <FilmBar player={player} counts={isSecond ? '' : countsWords(team, moments, habit)} />
+          <FilmBar player={player} counts={isBlind ? '' : countsWords(team, moments, habit)} />
           {followed.charts}
           {marks.desk.isOpen && (
             <MarksPanel {...marks} gameId={gameId} title={marks.title} onFreeze={freezeNow} />
@@ -221,19 +213,19 @@ export function FilmRoom({
           )}
           <PulseStrip
             player={player}
-            moments={isSecond ? NONE : moments}
+            moments={isBlind ? NONE : moments}
             team={team}
             habit={habit}
             chosen={momentId}
           />
-          {isSecond && (
+          {isBlind && (
             <SecondLook
               gameId={gameId}
               moments={moments}
               team={team}
               opinions={game.opinions}
               onShow={show}
-              onLeave={() => setSecond(false)}
+              onLeave={() => setBlind(false)}
             />
           )}
         </div>
@@ -241,7 +233,7 @@ export function FilmRoom({
           {desk && view ? (
             <FreezeMargin
               {...{ gameId, game, team, desk, view, shown, setShown }}
-              {...{ options, drawn, isFrozen, followed, offer, pinsOffer }}
+              {...{ options, drawn, isFrozen, followed, offer, pinsOffer, isBlind }}
               isNamedAtPicture={isNarrow && isFrozen}
               carriedHere={isFrozen ? undefined : carried.here(freezeNow)}
               others={
@@ -256,14 +248,18 @@ export function FilmRoom({
               {cameras}
               {carried.here(freezeNow)}
               {followed.section}
-              <FilmMargin {...{ game, partId, team }} onFreeze={openFreeze} onHabit={marking.begin} />
-              <LiveTie {...{ gameId, game, team, partId, player }} />
+              <FilmMargin
+                {...{ game, partId, team, isBlind }}
+                onFreeze={openFreeze}
+                onHabit={marking.begin}
+              />
+              {!isBlind && <LiveTie {...{ gameId, game, team, partId, player }} />}
               <OwnKeys team={team} onPress={marking.press} />
             </>
           )}
         </aside>
         <div className="film-below">
-          {!isSecond && (
+          {!isBlind && (
             <MomentsPanel
               {...{ gameId, game, moments, team, filter }}
               chosen={momentId}
@@ -282,7 +278,9 @@ export function FilmRoom({
               onSecondLook={() => {
                 setFreezeId(undefined);
                 setMomentId(undefined);
-                setSecond(true);
+                marking.leave();
+                marks.desk.setOpen(false);
+                setBlind(true);
               }}
               onShow={show}
               reel={shown => <ReelPanel {...marks} team={team} shown={shown} />}

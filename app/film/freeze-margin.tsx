@@ -38,6 +38,7 @@ export function FreezeMargin({
   options,
   drawn,
   isFrozen,
+  isBlind,
   isNamedAtPicture,
   offer,
   pinsOffer,
@@ -57,6 +58,8 @@ export function FreezeMargin({
   readonly options: OptionsView | undefined;
   readonly drawn: readonly (PassOption | CarryOption)[];
   readonly isFrozen: boolean;
+  /** Somebody judges the moments a second time: what was made of this picture is put away. */
+  readonly isBlind: boolean;
   /** The mark of the next pin is named next to the picture, not here. */
   readonly isNamedAtPicture: boolean;
   readonly offer: PeopleOffer;
@@ -100,7 +103,7 @@ export function FreezeMargin({
   );
   return (
     <>
-      <Verdict desk={desk} view={view} team={team} game={game} />
+      <Verdict {...{ desk, view, team, game, isBlind }} />
       {!isFrozen && (
         <p className="note" role="status">
           This freeze belongs to frame {freeze.frameIndex}, at {clockText(freeze.filmTimeS, 1)}
@@ -157,12 +160,12 @@ export function FreezeMargin({
           game={game}
           chosen={[{ kind: 'freeze', id: desk.freezeId }]}
         />
-        {view.fit && <FreezeSheetAct team={team} game={game} freezeId={desk.freezeId} />}
+        {view.fit && !isBlind && <FreezeSheetAct team={team} game={game} freezeId={desk.freezeId} />}
       </div>
       <HoldField gameId={gameId} freezeId={desk.freezeId} holdS={freeze.holdS} />
-      {view.fit && <IdeasSection gameId={gameId} game={game} desk={desk} view={view} team={team} />}
+      {view.fit && !isBlind && <IdeasSection {...{ gameId, game, desk, view, team }} />}
       {pinsFirst && pins}
-      {view.fit && view.people.length > 0 && <Readings desk={desk} view={view} team={team} />}
+      {view.fit && view.people.length > 0 && <Readings {...{ desk, view, team, isBlind }} />}
       {view.fit && view.people.length > 0 && options && (
         <OptionsTable
           view={view}

@@ -14,10 +14,13 @@ export function Readings({
   desk,
   view,
   team,
+  isBlind,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly team: Team;
+  /** Somebody judges the moments blind: the figure beside what was wanted is the standard's answer. */
+  readonly isBlind: boolean;
 }) {
   const why = measuredWhy(view);
   const gaps = gapPairs(view).filter(pair => !desk.pairs.some(one => one.join() === pair.join()));
@@ -38,7 +41,7 @@ export function Readings({
         {desk.pairs.map(pair => (
           <PairRows key={pair.join()} desk={desk} view={view} pair={pair} why={why} />
         ))}
-        <StandardRow view={view} team={team} why={why} />
+        {!isBlind && <StandardRow view={view} team={team} why={why} />}
         {gaps.map(pair => {
           const measured = measureOf(view, pair);
           return measured?.distance ? (

@@ -16,6 +16,7 @@ export function RoomActs({
   desk,
   view,
   isNarrow,
+  isBlind,
   marks,
   mark,
   freezeNow,
@@ -26,24 +27,27 @@ export function RoomActs({
   readonly desk: Desk | undefined;
   readonly view: FreezeView | undefined;
   readonly isNarrow: boolean;
+  /** Somebody judges the moments blind: nothing is marked or drawn meanwhile, and no drill made of an answer. */
+  readonly isBlind: boolean;
   readonly marks: ReturnType<typeof useMarks>;
   readonly mark: ReturnType<typeof useMarking>;
   readonly freezeNow: () => void;
 }) {
+  const notNow = isBlind ? 'moments are being judged a second time' : undefined;
   useToolAway(desk, marks.desk.isOpen, marks.toggle);
   return (
     <>
-      <Act onPress={() => mark.begin()} isOn={mark.draft !== undefined}>
+      <Act onPress={() => mark.begin()} isOn={mark.draft !== undefined} notNow={notNow}>
         Mark a moment <kbd>M</kbd>
       </Act>
       <Act onPress={freezeNow}>
         Freeze <kbd>F</kbd>
       </Act>
-      <Act onPress={marks.toggle} isOn={marks.desk.isOpen}>
+      <Act onPress={marks.toggle} isOn={marks.desk.isOpen} notNow={notNow}>
         Draw <kbd>⇧M</kbd>
       </Act>
-      {view?.fit && isNarrow && <ToIdeas />}
-      {view && desk && <MakeDrill gameId={gameId} game={game} desk={desk} view={view} team={team} />}
+      {view?.fit && isNarrow && !isBlind && <ToIdeas />}
+      {view && desk && !isBlind && <MakeDrill {...{ gameId, game, desk, view, team }} />}
     </>
   );
 }

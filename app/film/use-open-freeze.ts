@@ -11,6 +11,7 @@ import { usePeopleOffer } from './people/use-people-offer.ts';
 import type { Player } from './player.ts';
 import type { Shown } from './shown.ts';
 import { usePlayerPart } from './use-player.ts';
+import { withoutWanted } from './without-wanted.ts';
 
 /** The freeze that is open in the film room: what it says on the ice, the passes there are, and whether its picture is the one shown. */
 export function useOpenFreeze(
@@ -20,10 +21,13 @@ export function useOpenFreeze(
   partId: Id<'film'>,
   player: Player,
   freezeId: string | undefined,
+  /** Somebody judges blind: where a skater should have been is what the first pair of eyes said. */
+  isBlind = false,
 ) {
   const [shown, setShown] = useState<Shown>({ paint: false, ellipses: true });
   const rink = rinkOfSheet(sheetOfGame(game, team));
-  const freeze = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
+  const kept = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
+  const freeze = useMemo(() => (kept && isBlind ? withoutWanted(kept) : kept), [kept, isBlind]);
   useFreezeAddress(gameId, freeze && freezeId);
   const desk = useDesk(gameId, freeze && freezeId, freeze, game.tracks);
   const view = useMemo(

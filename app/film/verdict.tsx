@@ -13,6 +13,37 @@ export function Verdict({
   view,
   team,
   game,
+  isBlind,
+}: {
+  readonly desk: Desk;
+  readonly view: FreezeView;
+  readonly team: Team;
+  readonly game: Game;
+  /** Somebody judges the moments blind: neither the first pair of eyes nor the standard is heard. */
+  readonly isBlind: boolean;
+}) {
+  if (isBlind) return <PutAway habit={desk.freeze.habit && team.habits[desk.freeze.habit]} />;
+  return <Heard {...{ desk, view, team, game }} />;
+}
+
+/** What is left of the head of a freeze while somebody judges blind. */
+function PutAway({ habit }: { readonly habit: Team['habits'][keyof Team['habits']] | '' | undefined }) {
+  return (
+    <section className="verdict">
+      {habit && <p className="w say">{named(habit.title, 'habit')}</p>}
+      <p className="q2">
+        What was said of this picture, and what the standard answers, is put away while moments are judged a
+        second time.
+      </p>
+    </section>
+  );
+}
+
+function Heard({
+  desk,
+  view,
+  team,
+  game,
 }: {
   readonly desk: Desk;
   readonly view: FreezeView;

@@ -7,6 +7,7 @@ import { named } from '../../parts/named.ts';
 import { clockText } from '../film-clock.ts';
 import { verdictSaid } from '../moments/moment-glyph.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
+import { areStillHere } from '../moments/still-here.ts';
 import type { Player } from '../player.ts';
 import { standsOf } from './live-breaks.ts';
 import { isLive } from './live-part.ts';
@@ -27,8 +28,10 @@ export function LiveTie({
   readonly player: Player;
 }) {
   const [chosen, setChosen] = useState('');
-  const [said, setSaid] = useState('');
+  const [came, setCame] = useState<{ readonly words: string; readonly ids: readonly string[] }>();
   const [ranOn, setRanOn] = useState(false);
+  // Undo takes the moments back, and with them what was said of their coming.
+  const said = came && areStillHere(came.ids, game, partId) ? came.words : '';
   const [live, part] = inOrder(game.films).find(([, one]) => isLive(one)) ?? [];
   const moments = live === undefined ? [] : momentsOf(game, live);
   if (live === undefined || part === undefined || moments.length === 0)
@@ -42,9 +45,10 @@ export function LiveTie({
     const filmSOf = filmClockOf(part, { clockS: moment.filmTimeS, filmS: player.timeS }, ranOn);
     const tied = tiedTo(game, live, partId, player.film.index, filmSOf);
     tieLive(gameId, live, tied);
-    setSaid(
-      `${countSaid(tied.moments.length, 'moment')} came onto this film${tied.outsideCount > 0 ? `; ${tied.outsideCount} lie outside it and stay with the live clock` : ''}. Undo takes them back.`,
-    );
+    setCame({
+      ids: tied.moments.map(([each]) => each),
+      words: `${countSaid(tied.moments.length, 'moment')} came onto this film${tied.outsideCount > 0 ? `; ${tied.outsideCount} lie outside it and stay with the live clock` : ''}. Undo takes them back.`,
+    });
   };
   return (
     <section className="sec live-tie" aria-label="Marked live">

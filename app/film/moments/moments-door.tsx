@@ -16,6 +16,7 @@ import { clockText } from '../film-clock.ts';
 import { CuesDoor } from './cues-door.tsx';
 import type { ListedMoment } from './filter-moments.ts';
 import { readMomentsFile, signed } from './read-moments-file.ts';
+import { areStillHere } from './still-here.ts';
 import { TableDoor } from './table-door.tsx';
 import { type TakeInto, type Took, takeCues, takeFile } from './take-moments.ts';
 
@@ -23,6 +24,13 @@ type Chosen = { readonly by: string } & (
   | { readonly kind: 'table'; readonly table: EventTable }
   | { readonly kind: 'cues'; readonly cues: readonly VttCue[] }
 );
+
+interface Said {
+  readonly ok: boolean;
+  readonly words: string;
+  /** The moments that came in, where any did. */
+  readonly came?: readonly string[];
+}
 
 /** The door for moments: out as a table, as cues of the film or for another Icewright; in from the same. */
 export function MomentsDoor({
@@ -39,11 +47,14 @@ export function MomentsDoor({
 }) {
   const { game, team } = into;
   const [chosen, setChosen] = useState<Chosen>();
-  const [said, setSaid] = useState<{ readonly ok: boolean; readonly words: string }>();
+  const [told, setSaid] = useState<Said>();
+  // Undo takes the moments back, and with them what was said of their coming.
+  const said = told?.came && !areStillHere(told.came, game) ? undefined : told;
   const refuse = (words: string) => setSaid({ ok: false, words: `${words} Nothing was changed.` });
   const took = (done: Took) => {
     setChosen(undefined);
-    setSaid({ ok: true, words: tookWords(done) });
+    const { newIds } = done;
+    setSaid({ ok: true, words: tookWords(done), ...(newIds.length > 0 ? { came: newIds } : {}) });
   };
   const take = async (file: File) => {
     setSaid(undefined);
@@ -62,7 +73,7 @@ export function MomentsDoor({
         <span className="slip-acts">
           <span className="q2">Out, the {countSaid(shown.length, 'moment')} shown:</span>{' '}
           <Act onPress={() => save(momentsCsv(out), 'text/csv', 'csv')}>A table (CSV)</Act>{' '}
-          <Act onPress={() => save(momentsVtt(out), 'text/vtt', 'vtt')}>Words for a player (WebVTT)</Act>{' '}
+          <Act onPress={() => save(momentsVtt(out), 'text/vtt', 'vtt')}>Words for the film (WebVTT)</Act>{' '}
           <Act onPress={() => save(momentsJson(out), 'application/json', 'json')}>
             For another Icewright (JSON)
           </Act>
@@ -116,13 +127,13 @@ export function MomentsDoor({
   );
 }
 
-const tookWords = ({ newCount, alreadyCount, outsideCount, unknown }: Took): string =>
+const tookWords = ({ newIds, alreadyCount, outsideCount, unknown }: Took): string =>
   [
-    `${countSaid(newCount, 'moment')} came in.`,
+    `${countSaid(newIds.length, 'moment')} came in.`,
     alreadyCount > 0 && `${alreadyCount} were here already and stay as they are.`,
     outsideCount > 0 && `${outsideCount} lie after the end of the film and are left out.`,
     unknown.length > 0 && `Not on this team, and left unsaid: ${unknown.join(', ')}.`,
-    newCount > 0 && 'Undo takes them back.',
+    newIds.length > 0 && 'Undo takes them back.',
   ]
     .filter(Boolean)
     .join(' ');

@@ -96,6 +96,9 @@ describe('moments', () => {
     withFreshPage(app, async page => {
       await opened(page);
       for (const [i, frame] of [30, 60, 90, 120].entries()) await at(page, frame, i < 2 ? 'h' : 'n');
+      await at(page, 30, ']', '[', 'f');
+      const head = page.getByRole('complementary', { name: 'The freeze' }).locator('.verdict');
+      await expect.poll(() => head.textContent()).toContain('Done');
       await page.getByRole('button', { name: 'Give a second opinion' }).click();
       expect(await rows(page).count()).toBe(0);
       expect(await page.locator('.pulse .pm').count()).toBe(0);
@@ -103,6 +106,13 @@ describe('moments', () => {
       await page.getByRole('button', { name: 'Judge 4 moments' }).click();
       await shownFrame(page, 30);
       await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      // The freeze of the first can be looked at, and tells nothing of what was said of it.
+      await page.keyboard.press(']');
+      await shownFrame(page, 60);
+      await page.keyboard.press('[');
+      await head.getByText('is put away while moments are judged').waitFor();
+      expect(await head.textContent()).not.toMatch(/Done|Missed|Cannot/);
+      expect(await page.locator('.film-room').textContent()).not.toContain('by the standard');
       for (const [i, key] of ['d', 'x', 'x', 'x'].entries()) {
         await page.getByText(`${4 - i} to go`).waitFor();
         await page.keyboard.press(key);
@@ -150,7 +160,7 @@ describe('moments from files and into files', () => {
       await page.getByText('0 moments came in. 2 were here already and stay as they are.').waitFor();
       const [file] = await Promise.all([
         page.waitForEvent('download'),
-        page.getByRole('button', { name: 'Words for a player (WebVTT)' }).click(),
+        page.getByRole('button', { name: 'Words for the film (WebVTT)' }).click(),
       ]);
       expect(readFileSync((await file.path())!, 'utf8')).toMatch(
         /^WEBVTT\n\nmoment \S+, frame 390 alone\n00:00:13\.000 --> 00:00:14\.000\nThe nearest hunts the lost puck: done\n14 Nakatani · period 1\n/,

@@ -15,7 +15,7 @@ export interface TakeInto {
 }
 
 export interface Took {
-  readonly newCount: number;
+  readonly newIds: readonly string[];
   readonly alreadyCount: number;
   /** After the end of the film. */
   readonly outsideCount: number;
@@ -47,7 +47,7 @@ export function takeFile({ gameId }: TakeInto, taken: MomentsTaken): Took {
   });
   endStep(gameId);
   return {
-    newCount: Object.keys(taken.moments).length,
+    newIds: Object.keys(taken.moments),
     alreadyCount: taken.alreadyCount,
     outsideCount: taken.outsideCount,
     unknown: taken.unknown,
@@ -108,7 +108,7 @@ function take(
   });
   endStep(gameId);
   return {
-    newCount: fresh.size,
+    newIds: [...fresh.keys()],
     alreadyCount: inside.filter(([id]) => isHere(id)).length,
     outsideCount: made.length - inside.length,
     unknown: [],

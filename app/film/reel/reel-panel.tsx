@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { Stills } from '../../meeting/stills.ts';
 import { Act } from '../../parts/act.tsx';
 import { countSaid } from '../../parts/figures.ts';
+import { useComesIntoView } from '../../parts/use-comes-into-view.ts';
 import { gameTitle } from '../game-words.ts';
 import type { MarksLayerProps } from '../marks/marks-layer.tsx';
 import { overFilmOf } from '../marks/over-film-of.ts';
@@ -38,14 +39,17 @@ export function ReelPanel(props: ReelOf) {
 function OpenPanel({ game, film, player, tie, team, shown }: ReelOf) {
   const { index } = player.film;
   const stills = useStills(film, player.film);
+  const below = useComesIntoView<HTMLDivElement>();
   return (
-    <ReelDesk
-      entries={momentEntriesOf(shown, film, index, game, team)}
-      films={new Map([[film, { film: player.film, ...overFilmOf(game, film, index, tie, team) }]])}
-      stills={stills}
-      title={count => `${gameTitle(game)}, ${count === 1 ? 'one moment' : countSaid(count, 'moment')}`}
-      onMake={() => player.pause()}
-    />
+    <div className="reel-below" ref={below}>
+      <ReelDesk
+        entries={momentEntriesOf(shown, film, index, game, team)}
+        films={new Map([[film, { film: player.film, ...overFilmOf(game, film, index, tie, team) }]])}
+        stills={stills}
+        title={count => `${gameTitle(game)}, ${count === 1 ? 'one moment' : countSaid(count, 'moment')}`}
+        onMake={() => player.pause()}
+      />
+    </div>
   );
 }
 
