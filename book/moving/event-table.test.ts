@@ -66,6 +66,47 @@ describe('a table of events from elsewhere', () => {
     });
   });
 
+  it('takes no line of others for one of ours: neither their number nor a verdict on us', () => {
+    const two = eventTableOf(
+      'time,event,team,number,note\n10,goal,LAN,4,far post\n20,goal,QBY,4,from the slot\n30,goal,,4,\n',
+    );
+    if ('sentence' in two) throw new Error(two.sentence);
+    const missed = { habit: 'hunt' as Moment['habit'], verdict: 'missed' } as const;
+    const of: EventReading = {
+      time: 0,
+      clock: 'whole',
+      periodMinutes: 20,
+      what: 1,
+      means: { goal: missed },
+      skater: 3,
+      note: 4,
+      unit: 'feet',
+      origin: 'centre',
+    };
+    const taken = (reading: EventReading) => {
+      const read = readEventTable(two, reading, [{ line: 0, filmTimeS: 10 }]);
+      return read.kind === 'ok' ? { ...read, moments: read.moments.map(({ id: _, ...one }) => one) } : read;
+    };
+    const first = { ...missed, filmTimeS: 10, skaterNumber: 4, note: 'far post' };
+    expect(taken({ ...of, team: 2, ours: ['LAN'] })).toEqual({
+      kind: 'ok',
+      leftOutCount: 0,
+      moments: [
+        first,
+        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 20, note: 'QBY 4: from the slot' },
+        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 30, note: '4' },
+      ],
+    });
+    expect(taken({ ...of, team: 2, ours: ['LAN'], others: 'leftOut' })).toEqual({
+      kind: 'ok',
+      leftOutCount: 2,
+      moments: [first],
+    });
+    // Without such a column nothing tells them apart.
+    const all = taken(of);
+    expect(all.kind === 'ok' && all.moments.map(one => one.skaterNumber)).toEqual([4, 4, 4]);
+  });
+
   it('gives a line the same id whenever it comes in, and other lines other ids', () => {
     const ids = (ties: { line: number; filmTimeS: number }[]) => {
       const read = readEventTable(table, how, ties);

@@ -20,6 +20,11 @@ export interface EventReading {
     Record<string, { readonly habit: Moment['habit']; readonly verdict: Moment['verdict'] }>
   >;
   readonly skater?: number;
+  /** The column that says whose a line is, and which of its words are us. Left out: every line is taken as ours. */
+  readonly team?: number;
+  readonly ours?: readonly string[];
+  /** What becomes of a line that is not ours: it comes in with nobody of ours and no verdict on us, or is left out. */
+  readonly others?: 'come' | 'leftOut';
   readonly note?: number;
   readonly x?: number;
   readonly y?: number;
@@ -101,26 +106,50 @@ export function readEventTable(table: EventTable, how: EventReading, ties: reado
     const clockS = clocks[index]!;
     const tie = sorted.findLast(one => one.clockS <= clockS) ?? sorted[0]!;
     const filmTimeS = clockS + tie.offsetS;
-    if (meaning === undefined || filmTimeS < 0) {
+    const isOurs = isLineOurs(line, how);
+    if (meaning === undefined || filmTimeS < 0 || (!isOurs && how.others === 'leftOut')) {
       leftOutCount += 1;
       continue;
     }
     const atM = placeOf(line, how);
     if (typeof atM === 'string') return refused(`Line ${index + 2}: ${atM}`);
-    const number = /\d{1,2}/.exec(how.skater === undefined ? '' : (line[how.skater] ?? ''))?.[0];
     const period = periodOf(line, how);
     moments.push({
       id: idOfLine(line),
-      ...meaning,
       filmTimeS,
-      note: how.note === undefined ? '' : (line[how.note] ?? '').trim().slice(0, 400),
-      ...(number === undefined ? {} : { skaterNumber: Number(number) }),
+      ...(isOurs ? ofOurs(line, how, meaning) : ofOthers(line, how, meaning)),
       ...(period === undefined ? {} : { period }),
       ...(atM === undefined ? {} : { atM }),
     });
   }
   return { kind: 'ok', moments, leftOutCount };
 }
+
+/** Whether a line speaks of us: all do where no column says whose they are. */
+export const isLineOurs = (line: readonly string[], { team, ours = [] }: EventReading): boolean =>
+  team === undefined || ours.includes(cellOf(line, team));
+
+type Meaning = EventReading['means'][string];
+type Saying = Pick<TableMoment, 'habit' | 'verdict' | 'note' | 'skaterNumber'>;
+
+const ofOurs = (line: readonly string[], how: EventReading, meaning: Meaning): Saying => {
+  const number = /\d{1,2}/.exec(cellOf(line, how.skater))?.[0];
+  return {
+    ...meaning,
+    note: cellOf(line, how.note).slice(0, 400),
+    ...(number === undefined ? {} : { skaterNumber: Number(number) }),
+  };
+};
+
+/** What another team did is nothing that one of ours did or missed; the note says who it was. */
+const ofOthers = (line: readonly string[], how: EventReading, { habit }: Meaning): Saying => {
+  const who = [how.team, how.skater].map(column => cellOf(line, column)).filter(Boolean);
+  const note = [who.join(' '), cellOf(line, how.note)].filter(Boolean).join(': ');
+  return { habit, verdict: 'cannotSee', note: note.slice(0, 400) };
+};
+
+const cellOf = (line: readonly string[], column: number | undefined): string =>
+  column === undefined ? '' : (line[column] ?? '').trim();
 
 /** Seconds on the table's own clock, or the rest of a sentence. */
 function clockOf(line: readonly string[], how: EventReading): number | string {

@@ -55,3 +55,12 @@ export const STAND_TO_BEGIN_WITH: Row = {
   source: 'judgement of this workbench',
   status: 'estimate',
 };
+
+export const MARKED_STAND: Row = {
+  name: 'how long playback stands at a freeze once it has its first mark',
+  value: 3,
+  unit: 's',
+  range: [0, 600],
+  source: 'common practice, no source: long enough to see a mark and who it is about',
+  status: 'estimate',
+};

@@ -12,10 +12,9 @@ export function HoldField({
   readonly holdS: number | undefined;
 }) {
   const keep = (value: string) => {
-    const path = ['freezes', freezeId, 'holdS'];
     endStep(gameId);
-    if (Number(value) === 0) edit(gameId).remove(path);
-    else edit(gameId).set(path, Number(value));
+    // Nought is kept: a hand that sets it is not overruled by the next mark.
+    edit(gameId).set(['freezes', freezeId, 'holdS'], Number(value));
   };
   return (
     <div className="hold-field">

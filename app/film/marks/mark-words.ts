@@ -58,7 +58,7 @@ export const personAt = (
 export const whenSaid = (mark: Mark, freezes: Game['freezes']): string => {
   const freeze = mark.freeze && freezes[mark.freeze];
   return freeze
-    ? `while the freeze of ${clockText(freeze.filmTimeS, 1)} stands`
+    ? `while the freeze of ${clockText(freeze.filmTimeS, 1)} stands, ${freeze.holdS ?? 0} s in playback`
     : `${clockText(mark.fromS, 1)} to ${clockText(mark.toS, 1)}`;
 };
 

@@ -57,6 +57,14 @@ it('lays marks on the ice of a frozen picture, moves them, keeps the picture, an
     await act(page, 'Ring');
     await clickFilm(page, feet[4]!);
     await page.getByText(/while the freeze of .* stands/).waitFor();
+    // With its first mark the freeze stands in playback, and undo takes back both.
+    const stands = page.getByLabel('In playback it stands for');
+    expect(await stands.inputValue()).toBe('3');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.mark-grip').count()).toBe(0);
+    expect(await stands.inputValue()).toBe('0');
+    await page.getByRole('button', { name: 'Redo', exact: true }).click();
+    await page.getByText(/while the freeze of .* stands, 3 s in playback/).waitFor();
     const ring = await markAt(page, 0);
     expect(Math.hypot(ring[0] - feet[4]![0], ring[1] - feet[4]![1])).toBeLessThan(4);
     await page.getByLabel('Words').fill('late again');

@@ -10,6 +10,8 @@ export interface OverFilmOf {
   readonly overAt: (frameIndex: number) => OverFilm;
   /** Whether a mark belongs to the picture and cannot be drawn, because nothing ties it to the ice. */
   readonly isUntiedAt: (frameIndex: number) => boolean;
+  /** Whether a mark is seen at this picture alone, while a freeze stands. */
+  readonly hasStillMarksAt: (frameIndex: number) => boolean;
 }
 
 export const overFilmOf = (
@@ -32,5 +34,7 @@ export const overFilmOf = (
     },
     isUntiedAt: frameIndex =>
       all.some(mark => isSeenAt(mark, game.freezes, at(frameIndex))) && tie.fitAt(frameIndex) === undefined,
+    hasStillMarksAt: frameIndex =>
+      all.some(({ freeze }) => freeze && game.freezes[freeze]?.frameIndex === frameIndex),
   };
 };

@@ -1,8 +1,9 @@
-import { type Mark, newId } from '@icewright/book';
+import { type Game, type Mark, newId } from '@icewright/book';
 import type { IcePoint } from '@icewright/engine';
 import { type FilmMarkKind, placesWanted } from '@icewright/picture';
 import { useState } from 'react';
 import { edit, endStep } from '../../shell/book.ts';
+import { standWithFirstMark } from '../holds/marked-stand.ts';
 import { rounded } from './lay-mark.ts';
 import type { MarkPlace } from './mark-places.ts';
 
@@ -32,7 +33,7 @@ export interface MarkWriting {
   remove(id: string): void;
 }
 
-export const useMarksDesk = (gameId: string): MarksDesk => {
+export const useMarksDesk = (gameId: string, game: Game): MarksDesk => {
   const [isOpen, setOpen] = useState(false);
   const [kind, setKind] = useState<FilmMarkKind>();
   const [laid, setLaid] = useState<readonly MarkPlace[]>([]);
@@ -58,15 +59,18 @@ export const useMarksDesk = (gameId: string): MarksDesk => {
     choose,
     inHand,
     hold,
-    write: writingOf(gameId),
+    write: writingOf(gameId, game),
   };
 };
 
-const writingOf = (gameId: string): MarkWriting => ({
+const writingOf = (gameId: string, game: Game): MarkWriting => ({
   add: mark => {
     const id = newId<'mark'>();
     endStep(gameId);
-    edit(gameId).set(['marks', id], { ...mark, at: mark.at.map(kept), madeAt: new Date().toISOString() });
+    edit(gameId).transact(() => {
+      edit(gameId).set(['marks', id], { ...mark, at: mark.at.map(kept), madeAt: new Date().toISOString() });
+      letStand(gameId, game, mark.freeze);
+    });
     endStep(gameId);
     return id;
   },
@@ -79,8 +83,11 @@ const writingOf = (gameId: string): MarkWriting => ({
   },
   tieToFreeze: (id, freeze) => {
     endStep(gameId);
-    if (freeze) edit(gameId).set(['marks', id, 'freeze'], freeze);
-    else edit(gameId).remove(['marks', id, 'freeze']);
+    edit(gameId).transact(() => {
+      if (freeze) edit(gameId).set(['marks', id, 'freeze'], freeze);
+      else edit(gameId).remove(['marks', id, 'freeze']);
+      letStand(gameId, game, freeze);
+    });
   },
   remove: id => {
     endStep(gameId);
@@ -88,6 +95,12 @@ const writingOf = (gameId: string): MarkWriting => ({
     endStep(gameId);
   },
 });
+
+/** In the same step of undo as the mark that it is for. */
+const letStand = (gameId: string, game: Game, freeze: Mark['freeze']): void => {
+  const holdS = standWithFirstMark(game, freeze);
+  if (holdS !== undefined) edit(gameId).set(['freezes', freeze!, 'holdS'], holdS);
+};
 
 const kept = (place: MarkPlace): MarkPlace => ({ ...place, atM: rounded(place.atM) });
 

@@ -25,7 +25,7 @@ export const useMarks = ({
   readonly rink: Rink;
   readonly carriedAt: (frameIndex: number) => PinFit | undefined;
 }) => {
-  const desk = useMarksDesk(gameId);
+  const desk = useMarksDesk(gameId, game);
   const { freezes } = game;
   const tie = useMemo(() => tieOfFilm(freezes, film, rink, carriedAt), [freezes, film, rink, carriedAt]);
   return {

@@ -132,7 +132,7 @@ describe('moments from files and into files', () => {
         name: 'events.csv',
         mimeType: 'text/csv',
         buffer: Buffer.from(
-          'period,clock,event,player,x,y\n1,19:58,draw,,0,0\n1,19:50,puck won,14,25,-10\n1,19:45,puck lost,9,,\n',
+          'period,clock,event,team,player,x,y\n1,19:58,draw,LAN,,0,0\n1,19:50,puck won,LAN,14,25,-10\n1,19:45,puck lost,QBY,14,,\n',
         ),
       };
       await page.getByRole('button', { name: 'Moments in and out' }).click();
@@ -147,9 +147,16 @@ describe('moments from files and into files', () => {
         .selectOption({ label: 'The nearest hunts the lost puck: missed' });
       await page.getByRole('button', { name: 'happens at the picture shown', exact: true }).click();
       await take.click();
-      await page.getByText('2 moments came in.').waitFor();
+      const came = page.getByText('2 moments came in.');
+      await came.waitFor();
+      await page.getByRole('button', { name: 'Undo', exact: true }).click();
+      await expect.poll(() => came.count()).toBe(0);
+      await page.getByRole('button', { name: 'Redo', exact: true }).click();
       await expect.poll(async () => (await rows(page).allInnerTexts()).join('\n')).toContain('events.csv');
-      // The draw is tied to 5.0 s; 8 and 13 s later the others.
+      // The draw is tied to 5.0 s; 8 and 13 s later the others. What they lost is nothing that our 14 missed.
+      const theirs = await rows(page).filter({ hasText: 'QBY 14' }).textContent();
+      expect(theirs).toContain('cannot see');
+      expect(theirs).not.toContain('Nakatani');
       await expect
         .poll(async () => (await rows(page).allInnerTexts()).join('\n'))
         .toMatch(/0:13\.0[\s\S]*14 Nakatani[\s\S]*period 1[\s\S]*0:18\.0/);

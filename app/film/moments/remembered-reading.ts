@@ -1,5 +1,6 @@
 import type { EventReading, EventTable, Game, Team } from '@icewright/book';
 import { rinkOfSheet, sheetOfGame } from '../fit-of-freeze.ts';
+import { whoseLines } from './whose-lines.ts';
 
 const KEPT_AS = 'icewright.event-tables';
 
@@ -7,7 +8,9 @@ const KEPT_AS = 'icewright.event-tables';
 export function readingFor(table: EventTable, game: Game, team: Team): EventReading {
   const kept = all()[keyOf(table)];
   const { lengthM, widthM } = rinkOfSheet(sheetOfGame(game, team)).boards;
-  if (kept) return kept.origin === 'centre' ? kept : { ...kept, origin: { lengthM, widthM } };
+  const whose = whoseLines(table, kept, game, team);
+  if (kept)
+    return { ...kept, ...whose, ...(kept.origin === 'centre' ? {} : { origin: { lengthM, widthM } }) };
   const find = (...words: readonly string[]): number | undefined => {
     const at = table.heads.findIndex(head => words.some(word => head.toLowerCase().includes(word)));
     return at < 0 ? undefined : at;
@@ -27,6 +30,7 @@ export function readingFor(table: EventTable, game: Game, team: Team): EventRead
     means: {},
     unit: 'feet',
     origin: 'centre',
+    ...whose,
     ...(period === undefined ? {} : { period }),
     ...(skater === undefined ? {} : { skater }),
     ...(note === undefined ? {} : { note }),

@@ -14,7 +14,9 @@ import { clockText } from '../film-clock.ts';
 import { rinkOfSheet, sheetOfGame } from '../fit-of-freeze.ts';
 import { verdictSaid } from './moment-glyph.tsx';
 import { readingFor, rememberReading } from './remembered-reading.ts';
+import { TableWhose } from './table-whose.tsx';
 import { type TakeInto, type Took, takeTable } from './take-moments.ts';
+import { oursAmong } from './whose-lines.ts';
 
 const MOST_WORDS = 24;
 const MOST_LINES = 200;
@@ -53,12 +55,20 @@ export function TableDoor({
     rememberReading(table, how);
     onTook(takeTable(into, read.moments, by));
   };
-  const column = (label: string, field: 'time' | 'what' | 'period' | 'skater' | 'note' | 'x' | 'y') => (
+  const column = (
+    label: string,
+    field: 'time' | 'what' | 'period' | 'skater' | 'team' | 'note' | 'x' | 'y',
+  ) => (
     <label>
       <span className="q2">{label}</span>
       <select
         value={how[field] ?? ''}
-        onChange={event => set(field, event.target.value === '' ? undefined : Number(event.target.value))}
+        onChange={event => {
+          const value = event.target.value === '' ? undefined : Number(event.target.value);
+          set(field, value);
+          if (field === 'team' && value !== undefined)
+            setHow(now => ({ ...now, ours: oursAmong(table, value, undefined, game, team) }));
+        }}
       >
         {field !== 'time' && field !== 'what' && <option value="">not there</option>}
         {table.heads.map((head, i) => (
@@ -73,9 +83,11 @@ export function TableDoor({
   const waits =
     Object.keys(how.means).length === 0
       ? 'say first what one of its words means'
-      : ties.length === 0
-        ? 'say first which line happens at the picture shown'
-        : undefined;
+      : how.team !== undefined && !how.ours?.length
+        ? 'say first which team is ours'
+        : ties.length === 0
+          ? 'say first which line happens at the picture shown'
+          : undefined;
   const sheet = rinkOfSheet(sheetOfGame(game, team)).boards;
   const lineWords = (i: number) =>
     `${i + 2}: ${[table.lines[i]?.[how.period ?? -1], table.lines[i]?.[how.time], table.lines[i]?.[how.what]].filter(Boolean).join(' ')}`;
@@ -94,6 +106,7 @@ export function TableDoor({
         {column('Period', 'period')}
         {column('What happened', 'what')}
         {column('Number of the skater', 'skater')}
+        {column('Team', 'team')}
         {column('Note', 'note')}
         {column('x', 'x')}
         {column('y', 'y')}
@@ -131,6 +144,7 @@ export function TableDoor({
           </select>
         </label>
       </div>
+      <TableWhose table={table} how={how} onChange={change => setHow({ ...how, ...change })} />
       <p className="q2">What its words mean here; what means nothing is left out.</p>
       <ul className="table-words">
         {words.map(([word, count]) => (

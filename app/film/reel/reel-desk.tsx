@@ -5,7 +5,7 @@ import { ChoiceField } from '../../parts/field.tsx';
 import { clockText } from '../film-clock.ts';
 import { CARD_LINE_SAID, CARD_LINES, type CardLine } from './card-lines.ts';
 import { type ReelEntry, reelItemOf } from './reel-entry.ts';
-import { type ReelFilms, untiedCount } from './reel-films.ts';
+import { flashesS, type ReelFilms, untiedCount } from './reel-films.ts';
 import type { ReelKind } from './reel-kinds.ts';
 import { ReelMaking } from './reel-making.tsx';
 import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
@@ -46,6 +46,7 @@ export function ReelDesk({
   const size = reelSizeOf([...(needed.size > 0 ? needed : films).values()].map(({ film }) => film));
   const kinds = useKinds(size.widthPx, size.heightPx);
   const untied = untiedCount(plan, items, films);
+  const flashes = flashesS(plan, items, films);
   const isAlike = ids.every(id => speedOf(speeds, id) === speeds.all);
   const isSlowed = items.some(({ rates }) => rates.some(rate => rate !== 1));
   const make = (kind: ReelKind) => {
@@ -128,6 +129,16 @@ export function ReelDesk({
             {untied} {untied === 1 ? 'picture' : 'pictures'}
           </span>{' '}
           in it have marks and are not tied to the ice: those show none. Carry the pins through them first.
+        </p>
+      )}
+      {flashes.length > 0 && (
+        <p className="q2">
+          <span className="warm b">
+            {flashes.length === 1 ? 'The freeze' : 'The freezes'} at{' '}
+            {flashes.map(atS => clockText(atS, 1)).join(', ')}
+          </span>{' '}
+          {flashes.length === 1 ? 'has marks and stands' : 'have marks and stand'} 0 s: the marks flash by in
+          one picture. Open {flashes.length === 1 ? 'it' : 'them'} and say how long playback stands there.
         </p>
       )}
       <ReelMaking reel={reel} />

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { overFilmOf } from '../marks/over-film-of.ts';
-import { untiedCount } from './reel-films.ts';
+import { flashesS, untiedCount } from './reel-films.ts';
 import { AS_SHOWN, chosenOf, movedBy, orderOf, withOrWithout } from './reel-order.ts';
+import { reelPlanOf } from './reel-plan.ts';
 import { leftWords } from './reel-words.ts';
 
 const shown = ['a', 'b', 'c'];
@@ -60,5 +61,39 @@ describe('marks of a reel', () => {
     };
     expect(untiedIn('f')).toBe(5);
     expect(untiedIn('other')).toBe(0);
+  });
+
+  it('says where marks of a freeze that does not stand flash by, each once', () => {
+    const timesS = Float64Array.from({ length: 30 }, (_, i) => i / 30);
+    const index = { timesS, frameCount: 30, endS: 1 } as never;
+    const game = {
+      marks: {
+        a: { film: 'f', freeze: 'x' },
+        b: { film: 'f', freeze: 'x' },
+        c: { film: 'f', fromS: 0, toS: 1 },
+      },
+      freezes: { x: { film: 'f', frameIndex: 12 }, y: { film: 'f', frameIndex: 20 } },
+    } as never;
+    const tie = { fitAt: () => undefined, fitOf: () => undefined };
+    const over = overFilmOf(game, 'f', index, tie, { lengths: 'metres', skaters: {} });
+    const films = new Map([['f', { film: { index }, ...over }]]);
+    const flashes = (holdS: number, toFrame = 29) => {
+      const item = {
+        film: 'f',
+        fromFrame: 0,
+        toFrame,
+        holds: new Map([[12, holdS]]),
+        rates: [1, 0.5],
+        words: [],
+      };
+      return flashesS(
+        reelPlanOf([item, item], () => index, 2),
+        [item, item],
+        films,
+      );
+    };
+    expect(flashes(0)).toEqual([12 / 30]);
+    expect(flashes(3)).toEqual([]);
+    expect(flashes(0, 11)).toEqual([]);
   });
 });

@@ -31,10 +31,28 @@ describe.skipIf(!hasReelTools)('a reel, read with ffprobe and ffmpeg', () => {
         .click();
       await page.locator('.film-room').waitFor();
       await cutMoments(page);
-      await page.getByRole('button', { name: 'Make a reel of those shown' }).click();
+      const opens = page.getByRole('button', { name: 'Make a reel of those shown' });
+      const onPage = () => opens.evaluate(one => one.getBoundingClientRect().top + window.scrollY);
+      const stoodAt = await onPage();
+      await opens.click();
       const panel = page.getByRole('region', { name: 'A reel' });
       const boxes = panel.locator('li input');
       await boxes.first().waitFor();
+      // The act stays where it was pressed, and what it opened is seen below the picture.
+      expect(Math.abs((await onPage()) - stoodAt)).toBeLessThan(2);
+      await expect
+        .poll(() =>
+          boxes
+            .first()
+            .evaluate(
+              one =>
+                document.elementFromPoint(
+                  one.getBoundingClientRect().x + 4,
+                  one.getBoundingClientRect().y + 4,
+                ) === one,
+            ),
+        )
+        .toBe(true);
       for (let i = 2; i < (await boxes.count()); i++) await boxes.nth(i).uncheck();
       await panel.getByRole('button', { name: /^Later: .* 0:04\.\d$/ }).click();
       await panel.getByLabel('a title before each').uncheck();
