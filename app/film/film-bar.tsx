@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
-import { clockText, jumpTarget } from './film-clock.ts';
+import { clockText, isPastEnd, type JumpTarget, jumpTarget } from './film-clock.ts';
 import type { FilmLoop } from './film-loop.ts';
 import { exactTimeOf, timeOfFrame } from './frame-index.ts';
 import { isHeardAt, rateWords } from './play-rates.ts';
@@ -80,6 +80,14 @@ const loopWords = (loop: FilmLoop | undefined): string | undefined =>
 function JumpField({ player }: { readonly player: Player }) {
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState(false);
+  const [isPast, setPast] = useState(false);
+  const { index } = player.film;
+  const isAtEnd = usePlayerState(player).frameIndex === index.frameCount - 1;
+  const go = async (target: JumpTarget) => {
+    await ('timeS' in target ? player.jumpToTime(target.timeS) : player.jump(target.frameIndex));
+    // A long film that is still looked through has waited for its end by now.
+    setPast(isPastEnd(target, player.film.index));
+  };
   return (
     <form
       className="jump"
@@ -87,8 +95,9 @@ function JumpField({ player }: { readonly player: Player }) {
         event.preventDefault();
         const target = jumpTarget(typed);
         setWrong(target === undefined);
+        setPast(false);
         if (target === undefined) return;
-        void ('timeS' in target ? player.jumpToTime(target.timeS) : player.jump(target.frameIndex));
+        void go(target);
         setTyped('');
         // The keys belong to the film again.
         (document.activeElement as HTMLElement | null)?.blur();
@@ -103,11 +112,17 @@ function JumpField({ player }: { readonly player: Player }) {
         onChange={event => {
           setTyped(event.target.value);
           setWrong(false);
+          setPast(false);
         }}
       />
       {wrong && (
         <span className="cap warm" role="alert">
           A time such as 12:34.5, or a frame number.
+        </span>
+      )}
+      {isPast && isAtEnd && (
+        <span className="cap warm" role="status">
+          The film ends at {clockText(index.endS, 1)}, frame {index.frameCount - 1}: this is its last picture.
         </span>
       )}
     </form>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockText, jumpTarget } from './film-clock.ts';
+import { clockText, isPastEnd, jumpTarget } from './film-clock.ts';
 
 describe('the clock of a film', () => {
   it.each([
@@ -52,6 +52,16 @@ describe('the clock of a film', () => {
 
   it.each(['', 'soon', '1:2:3:4', '-5', '12:'])('%s is neither a time nor a frame', typed =>
     expect(jumpTarget(typed)).toBeUndefined(),
+  );
+
+  it.each([
+    ['99:00', true],
+    ['0:20.0', false],
+    ['20.1', true],
+    ['599', false],
+    ['600', true],
+  ])('%s lies past the end of 600 frames in 20 s: %s', (typed, isPast) =>
+    expect(isPastEnd(jumpTarget(typed)!, { endS: 20, frameCount: 600 })).toBe(isPast),
   );
 
   it('a time it wrote takes one back to the same hundredth', () => {

@@ -34,4 +34,10 @@ export const jumpTarget = (typed: string): JumpTarget | undefined => {
   return undefined;
 };
 
+/** Whether a film ends before what was asked for, so that its last frame is shown instead. */
+export const isPastEnd = (
+  target: JumpTarget,
+  film: { readonly endS: number; readonly frameCount: number },
+): boolean => ('timeS' in target ? target.timeS > film.endS : target.frameIndex >= film.frameCount);
+
 export type JumpTarget = { readonly frameIndex: number } | { readonly timeS: number };
