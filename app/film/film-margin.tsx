@@ -1,7 +1,7 @@
 import { type Game, inOrder, type Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { named } from '../parts/named.ts';
-import { clockText } from './film-clock.ts';
+import { FreezesOfFilm } from './freezes-of-film.tsx';
 
 /** Beside the running film: the freezes of this film, and what a freeze is for. */
 export function FilmMargin({
@@ -21,9 +21,6 @@ export function FilmMargin({
   /** Marks a moment of it at the picture that is shown. */
   readonly onHabit: (id: Id<'habit'>) => void;
 }) {
-  const freezes = Object.entries(game.freezes)
-    .filter(([, one]) => one.film === partId)
-    .sort(([, a], [, b]) => a.frameIndex - b.frameIndex);
   const habits = inOrder(team.habits).filter(([, one]) => one.kept);
   return (
     <>
@@ -32,27 +29,7 @@ export function FilmMargin({
         <span className="by-finger">Stop at a picture and press Freeze</span> to see it on the ice, in{' '}
         {team.lengths}.
       </p>
-      {freezes.length > 0 && (
-        <section className="sec">
-          <h2>
-            Freezes <span className="q3">of this film</span>
-          </h2>
-          <ul className="freeze-list">
-            {freezes.map(([id, one]) => (
-              <li key={id}>
-                <button type="button" className="quiet" onClick={() => onFreeze(id)}>
-                  {clockText(one.filmTimeS, 1)}
-                </button>{' '}
-                <span className="w">
-                  {(!isBlind && one.title) ||
-                    (one.habit && team.habits[one.habit]?.title) ||
-                    'not about a habit yet'}
-                </span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <FreezesOfFilm {...{ game, partId, team, isBlind, onFreeze }} />
       <section className="sec">
         <h2>
           Habits{' '}

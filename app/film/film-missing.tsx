@@ -34,7 +34,7 @@ export function FilmMissing({
       <p className="w film-state-says">This browser has no way to the film now: open its file again.</p>
       <p className="q2">
         It was {part.fileName}, {megabytes(part.byteCount)}. Wherever it lies now and whatever it is called,
-        it is known by its content. Moments and freezes are here.
+        it is known by its content. Its moments and freezes are kept.
       </p>
       <p>
         <Act lead working={busy} onPress={() => void open()}>

@@ -199,6 +199,11 @@ it('a film that is not on this machine is found again by its content', { timeout
     await shownFrame(page, 12);
     for (const key of ['m', '2', 'x']) await page.keyboard.press(key);
     await page.locator('.moments tbody tr').first().waitFor();
+    await page.keyboard.press('f');
+    await page
+      .getByText(/1 freeze/)
+      .first()
+      .waitFor();
     await page.locator('.strip').getByText(/^Kept/).waitFor();
   });
   await withPage(async page => {
@@ -211,6 +216,9 @@ it('a film that is not on this machine is found again by its content', { timeout
     expect(await page.locator('.moments tbody tr').allTextContents()).toEqual([
       expect.stringContaining('missed'),
     ]);
+    expect(await page.locator('.freeze-list li').count()).toBe(1);
+    // Nor is the way to other films of the game shut.
+    expect(await page.getByRole('button', { name: 'Add another part' }).count()).toBe(1);
     await choose(page, 'Open it again', filmPath('C.mp4'));
     await page.getByText('C.mp4 is another film.').waitFor();
     await choose(page, 'Open it again', filmPath('D.webm'));

@@ -1,11 +1,12 @@
 import type { Game, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useState } from 'react';
+import { FreezesOfFilm } from '../freezes-of-film.tsx';
 import type { MomentFilter } from './filter-moments.ts';
 import { momentsOf } from './moments-of.ts';
 import { MomentsPanel } from './moments-panel.tsx';
 
-/** The moments of a film whose pictures are not here: they can be read and changed all the same. */
+/** The moments and freezes of a film whose pictures are not here: moments can be read and changed all the same. */
 export function MomentsAlone({
   gameId,
   game,
@@ -20,21 +21,23 @@ export function MomentsAlone({
   const [chosen, choose] = useState<string>();
   const [filter, setFilter] = useState<MomentFilter>({});
   const moments = momentsOf(game, partId);
-  if (moments.length === 0) return null;
   return (
     <div className="film-room moments-alone">
       <div className="film-below">
-        <MomentsPanel
-          game={game}
-          filter={filter}
-          onFilter={setFilter}
-          gameId={gameId}
-          moments={moments}
-          team={team}
-          chosen={chosen}
-          onChoose={id => choose(id === chosen ? undefined : id)}
-          onGone={() => choose(undefined)}
-        />
+        {moments.length > 0 && (
+          <MomentsPanel
+            game={game}
+            filter={filter}
+            onFilter={setFilter}
+            gameId={gameId}
+            moments={moments}
+            team={team}
+            chosen={chosen}
+            onChoose={id => choose(id === chosen ? undefined : id)}
+            onGone={() => choose(undefined)}
+          />
+        )}
+        <FreezesOfFilm game={game} partId={partId} team={team} />
       </div>
     </div>
   );
