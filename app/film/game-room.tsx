@@ -1,4 +1,4 @@
-import { type FilmPart, type Game, inOrder } from '@icewright/book';
+import type { FilmPart, Game } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { useEffect, useState } from 'react';
 import { useSearch } from 'wouter';
@@ -28,7 +28,9 @@ import { FilmRoom } from './film-room.tsx';
 import { GameFields } from './game-head.tsx';
 import { gameTitle, resultWords } from './game-words.ts';
 import { useLeaveEmpty } from './leave-empty.ts';
-import { isLive, startLive } from './live/live-part.ts';
+import { GameOver } from './live/game-over.tsx';
+import { isOver } from './live/live-breaks.ts';
+import { isLive, partAtFirst, startLive } from './live/live-part.ts';
 import { LiveRoom } from './live/live-room.tsx';
 import { MomentsAlone } from './moments/moments-alone.tsx';
 import { Refused } from './refused.tsx';
@@ -73,7 +75,7 @@ function OpenGame({
   // On a phone the film would begin below its fields.
   const isNarrow = useIsNarrow(701);
   const [naming, setNaming] = useState(() => asked.has('new') && !(isNarrow && hasFilm(game)));
-  const partId = [chosenPart, partAsked(game, asked), inOrder(game.films)[0]?.[0]].find(
+  const partId = [chosenPart, partAsked(game, asked), partAtFirst(game.films)].find(
     id => id && game.films[id],
   );
   // The address follows what is open in the room: a freeze that closes in it must not open another film.
@@ -82,6 +84,7 @@ function OpenGame({
   }, [partId]);
   const part = partId && game.films[partId];
   const live = part !== undefined && isLive(part);
+  const LivePart = part && isOver(part) ? GameOver : LiveRoom;
   const { state, again } = useFilm(live ? undefined : part);
   const player = usePlayer(state.kind === 'open' ? state.film : undefined);
   useLeaveEmpty(gameId, game, asked.has('new'));
@@ -153,7 +156,7 @@ function OpenGame({
   return (
     <DropZone onFilm={film => void add(film)}>
       {part && partId && live ? (
-        <LiveRoom
+        <LivePart
           key={partId}
           gameId={gameId}
           game={game}
@@ -223,6 +226,7 @@ function OpenGame({
                 onMade={made => void take(takeFolderFilm(made))}
               />
             )}
+            {part && (state.kind === 'missing' || state.kind === 'refused') && parts}
           </div>
           {partId && (state.kind === 'missing' || state.kind === 'refused') && (
             <MomentsAlone key={partId} gameId={gameId} game={game} team={team} partId={partId} />

@@ -1,13 +1,15 @@
 import type { Game } from '@icewright/book';
 import { useEffect, useRef, useSyncExternalStore } from 'react';
 import { setRemoved } from '../shell/book.ts';
+import { isLive } from './live/live-part.ts';
 
-/** No film, nothing marked, nothing written: a game that was begun and left again. */
+/** No film, nothing marked, nothing written: a game that was begun and left again. A live clock alone is nothing to keep. */
 export const isEmptyGame = (game: Game): boolean =>
   game.opponent === '' &&
   game.note === '' &&
   game.score === undefined &&
-  [game.films, game.moments, game.freezes].every(list => Object.keys(list).length === 0);
+  Object.values(game.films).every(isLive) &&
+  [game.moments, game.freezes].every(list => Object.keys(list).length === 0);
 
 /** The game that was last left empty and is not kept; the list says so. */
 export const useLeftEmpty = (): string | undefined => useSyncExternalStore(subscribe, () => leftId);

@@ -30,7 +30,15 @@ export const filmPart = z.object({
   label: shortWords,
   /** Of a game marked live: when its clock was stopped, and let run again. */
   breaks: z.exactOptional(
-    listOf(idOf<'break'>(), z.object({ stoppedAt: instant, goesOnAt: z.exactOptional(instant) })),
+    listOf(
+      idOf<'break'>(),
+      z.object({
+        stoppedAt: instant,
+        goesOnAt: z.exactOptional(instant),
+        /** No break: the game was over then. Who does not know it reads a clock that stands. */
+        isOver: z.exactOptional(z.boolean()),
+      }),
+    ),
   ),
   /** Another camera's film of the same play: one event that both show ties their clocks. */
   tied: z.exactOptional(z.object({ to: idOf<'film'>(), ours: eventFrame, theirs: eventFrame })),

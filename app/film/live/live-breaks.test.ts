@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockSecondsAt, openBreaks, standsOf, watchSecondsOf, withinBreaks } from './live-breaks.ts';
+import {
+  breakCount,
+  clockSecondsAt,
+  isOver,
+  openBreaks,
+  standsOf,
+  watchSecondsOf,
+  withinBreaks,
+} from './live-breaks.ts';
 
 const START = Date.parse('2026-11-28T18:00:00Z');
 const at = (s: number) => new Date(START + 1000 * s).toISOString();
@@ -21,6 +29,20 @@ describe('a live clock that is stopped in the breaks', () => {
     expect([600, 1200, 1500, 2100, 2160].map(s => clock(part, s))).toEqual([600, 1200, 1200, 1200, 1260]);
     expect(clock(partOf([1200]), 9000)).toBe(1200);
     expect(openBreaks(partOf([10, 20], [30]))).toEqual(['b1']);
+  });
+
+  it('stands for good when the game is over, which is no break', () => {
+    const over = {
+      breaks: {
+        b0: { stoppedAt: at(1200), goesOnAt: at(2100) },
+        b1: { stoppedAt: at(3300), isOver: true },
+      },
+    } as never;
+    expect([isOver(over), breakCount(over), clock(over, 90_000)]).toEqual([true, 1, 2400]);
+    // It went on after all: then it was a break.
+    const taken = { breaks: { b0: { stoppedAt: at(1200), goesOnAt: at(2100), isOver: true } } } as never;
+    expect([isOver(taken), breakCount(taken), clock(taken, 2160)]).toEqual([false, 1, 1260]);
+    expect([isOver(partOf([1200])), breakCount(partOf([1200]))]).toEqual([false, 1]);
   });
 
   it('keeps the seconds of a moment on its own side of every break', () => {

@@ -9,6 +9,14 @@ export const openBreaks = (part: Pick<FilmPart, 'breaks'>): Id<'break'>[] =>
     .filter(([, one]) => one.goesOnAt === undefined)
     .map(([id]) => id);
 
+/** The game is over, and nothing more is marked by its clock. */
+export const isOver = (part: Pick<FilmPart, 'breaks'>): boolean =>
+  Object.values(part.breaks ?? {}).some(one => one.isOver === true && one.goesOnAt === undefined);
+
+/** How often play was broken off and taken up again; a stop that is still open may be one, the end of the game is none. */
+export const breakCount = (part: Pick<FilmPart, 'breaks'>): number =>
+  standsOf(part).length - (isOver(part) ? 1 : 0);
+
 /** Stretches in which the clock stood, by the watch, ms; those that two people made of one break are one. The last may be open. */
 export const standsOf = (
   part: Pick<FilmPart, 'breaks'>,

@@ -3,7 +3,7 @@ import type { Id } from '@icewright/engine';
 import { useEffect, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { clockText } from '../film-clock.ts';
-import { openBreaks, standsOf } from './live-breaks.ts';
+import { isOver, openBreaks, standsOf } from './live-breaks.ts';
 import { liveNowS } from './live-part.ts';
 import { letClockRun, stopClock } from './stop-clock.ts';
 
@@ -24,6 +24,17 @@ export function LiveClock({
     const every = setInterval(() => setNow(Date.now()), 250);
     return () => clearInterval(every);
   }, []);
+  if (isOver(part)) {
+    return (
+      <div className="live-clock">
+        <p>
+          <b className="num">{clockText(liveNowS(part), 0)}</b>{' '}
+          <span className="q2">on the clock when the game was over</span>
+        </p>
+        <Act onPress={() => letClockRun(gameId, filmId, part)}>It goes on: let the clock run</Act>
+      </div>
+    );
+  }
   const isStopped = openBreaks(part).length > 0;
   const brokenS = isStopped
     ? Math.max(0, (Date.now() - (standsOf(part).at(-1)?.fromMs ?? Date.now())) / 1000)
@@ -44,6 +55,7 @@ export function LiveClock({
       >
         {isStopped ? 'Let the clock go on' : 'Stop the clock for a break'}
       </Act>
+      <Act onPress={() => stopClock(gameId, filmId, part, moments, true)}>The game is over</Act>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { type FilmPart, type Game, newId, rankAtEnd } from '@icewright/book';
+import { type FilmPart, type Game, inOrder, newId, rankAtEnd } from '@icewright/book';
 import type { Id } from '@icewright/engine';
 import { edit } from '../../shell/book.ts';
 import { clockSecondsAt } from './live-breaks.ts';
@@ -17,6 +17,12 @@ export const liveNowS = (part: Pick<FilmPart, 'hash' | 'breaks'>): number =>
 
 /** A live part has no frames: its moments are counted in hundredths of a second, so that they sort. */
 export const liveFrame = (timeS: number): number => Math.round(timeS * 100);
+
+/** What a game is opened at: its first film, and only while there is none its live clock. */
+export const partAtFirst = (films: Game['films']): Id<'film'> | undefined => {
+  const parts = inOrder(films);
+  return (parts.find(([, one]) => !isLive(one)) ?? parts[0])?.[0];
+};
 
 export function startLive(gameId: string, films: Game['films']): Id<'film'> {
   const id = newId<'film'>();

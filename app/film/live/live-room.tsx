@@ -10,6 +10,7 @@ import { MomentsPanel } from '../moments/moments-panel.tsx';
 import { type Situation, situationBefore } from '../moments/new-moment.ts';
 import { OwnKeys } from '../moments/own-keys.tsx';
 import { useMarking } from '../moments/use-marking.ts';
+import { FilmToCome } from './film-to-come.tsx';
 import { HowItStands } from './how-it-stands.tsx';
 import { openBreaks, withinBreaks } from './live-breaks.ts';
 import { LiveClock } from './live-clock.tsx';
@@ -104,12 +105,7 @@ export function LiveRoom({
           onChoose={id => setMomentId(id === momentId ? undefined : id)}
           onGone={() => setMomentId(undefined)}
         />
-        <p className="live-film">
-          <span className="q2">
-            When the film is here, open it: one moment that both show ties all of them to it.
-          </span>{' '}
-          {openFilm}
-        </p>
+        <FilmToCome films={game.films}>{openFilm}</FilmToCome>
       </main>
     </>
   );

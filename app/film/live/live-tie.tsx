@@ -9,7 +9,7 @@ import { verdictSaid } from '../moments/moment-glyph.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
 import { areStillHere } from '../moments/still-here.ts';
 import type { Player } from '../player.ts';
-import { standsOf } from './live-breaks.ts';
+import { breakCount } from './live-breaks.ts';
 import { isLive } from './live-part.ts';
 import { filmClockOf, tiedTo, tieLive } from './tie-live.ts';
 
@@ -64,12 +64,12 @@ export function LiveTie({
           </option>
         ))}
       </select>{' '}
-      {standsOf(part).length > 0 && (
+      {breakCount(part) > 0 && (
         <p>
           <Act isOn={ranOn} onPress={() => setRanOn(!ranOn)}>
             The camera ran on in the breaks
           </Act>{' '}
-          <span className="q3">the clock was stopped for {countSaid(standsOf(part).length, 'break')}</span>
+          <span className="q3">the clock was stopped for {countSaid(breakCount(part), 'break')}</span>
         </p>
       )}
       <Act onPress={tie}>It happens at this picture</Act>

@@ -15,6 +15,12 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await page.getByRole('link', { name: 'Film' }).first().click();
     await page.getByText('no film, no moment and no name, and is not kept').waitFor();
     expect(await page.locator('.games tbody tr').count()).toBe(2);
+    // Nor is a live clock that ran without one mark.
+    await page.getByRole('button', { name: 'Mark a game live' }).click();
+    await page.getByText('since the marking began').waitFor();
+    await page.getByRole('link', { name: 'Film' }).first().click();
+    await page.getByText('no film, no moment and no name, and is not kept').waitFor();
+    expect(await page.locator('.games tbody tr').count()).toBe(2);
     await page.getByRole('button', { name: 'Mark a game live' }).click();
     await page.getByText('since the marking began').waitFor();
     await page.getByRole('button', { name: '5v4' }).click();
@@ -37,6 +43,7 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await stoppedForABreak(page);
     await saidByAKey(page);
     await seenByTwo(page, rows);
+    await overForGood(page);
     await choose(page, 'Open a film', filmPath('A.mp4'));
     await jumpTo(page, '150');
     await shownFrame(page, 150);
@@ -49,6 +56,7 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     expect(Math.abs(later - apartS)).toBeLessThanOrEqual(0.11);
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await page.getByText('2 moments not on a film yet').waitFor();
+    await opensItsFilm(page);
   }));
 
 it('ends a moment that was marked just before a break where the clock is stopped, and gives its seconds back with the clock', () =>
@@ -88,6 +96,34 @@ async function stoppedForABreak(page: Page): Promise<void> {
   const from = Number(stood!.split(':')[1]);
   expect((await seconds()) - from).toBeLessThan(3);
   await expect.poll(seconds).toBeGreaterThan(from);
+}
+
+/** The end of a game stops its clock and takes the keys away until somebody takes it back. */
+async function overForGood(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'The game is over' }).click();
+  await page.getByText('on the clock when the game was over').waitFor();
+  expect(await page.locator('.key-press').count()).toBe(0);
+  expect(await page.locator('.moments tbody tr:not(.moment-edit)').count()).toBe(2);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.getByText('since the marking began').waitFor();
+  await page.getByRole('button', { name: 'The game is over' }).click();
+  await page.getByText('on the clock when the game was over').waitFor();
+  expect(await seriousViolations(page)).toEqual([]);
+}
+
+/** A game that was marked live and has its film is opened at the film, with or without its pictures; the live page is one press away. */
+async function opensItsFilm(page: Page): Promise<void> {
+  await jumpTo(page, '99:00');
+  await page.getByText('The film ends at').waitFor();
+  await page.goto(page.url().replace(/\?.*$/, ''));
+  const live = page.getByRole('button', { name: 'marked live', exact: true });
+  await live.waitFor();
+  expect(await page.getByRole('timer').count()).toBe(0);
+  expect(
+    await page.getByRole('button', { name: 'whole game', exact: true }).getAttribute('aria-pressed'),
+  ).toBe('true');
+  await live.click();
+  await page.getByText('on the clock when the game was over').waitFor();
 }
 
 /** A key without a habit says how the game stands from then on; one with a habit may say it of its moment. */
