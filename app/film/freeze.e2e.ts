@@ -213,14 +213,7 @@ it('draws what the carrier can do, keeps a wanted place, and makes a drill that 
   timeout: 120_000,
 }, async () => {
   await withPage(async page => {
-    await toFilm(page, app.url);
-    await page.getByRole('link', { name: 'Quillback Bay, at home' }).click();
-    await shownFrame(page, 0);
-    await page
-      .getByRole('row', { name: /chases the puck/ })
-      .getByRole('button', { name: 'freeze' })
-      .click();
-    await page.getByTestId('options').waitFor();
+    await openFreezeOfDemo(page);
     const options = await page.locator('.options tbody tr').allTextContents();
     expect(options.some(one => one.startsWith('skates it'))).toBe(true);
     expect(options.some(one => one.startsWith('off the boards to'))).toBe(true);
@@ -309,15 +302,8 @@ it('the open freeze has an address: Back from its drill, a reload and a link ope
   timeout: 120_000,
 }, async () => {
   await withPage(async page => {
-    await toFilm(page, app.url);
-    await page.getByRole('link', { name: 'Quillback Bay, at home' }).click();
-    await shownFrame(page, 0);
     const isOpen = () => page.getByTestId('options').waitFor();
-    await page
-      .getByRole('row', { name: /chases the puck/ })
-      .getByRole('button', { name: 'freeze' })
-      .click();
-    await isOpen();
+    await openFreezeOfDemo(page);
     await expect.poll(() => new URL(page.url()).search).toMatch(/^\?freeze=.+/);
     const address = page.url();
     await page.reload();
@@ -330,3 +316,15 @@ it('the open freeze has an address: Back from its drill, a reload and a link ope
     expect(page.url()).toBe(address);
   });
 });
+
+/** A freeze of the demo from the list of its moments, with what the carrier can do. */
+const openFreezeOfDemo = async (page: Page): Promise<void> => {
+  await toFilm(page, app.url);
+  await page.getByRole('link', { name: 'Quillback Bay, at home' }).click();
+  await shownFrame(page, 0);
+  await page
+    .getByRole('row', { name: /chases the puck/ })
+    .getByRole('button', { name: 'freeze' })
+    .click();
+  await page.getByTestId('options').waitFor();
+};
