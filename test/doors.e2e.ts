@@ -150,7 +150,7 @@ describe('team files', () => {
             ['newer.json', newer, /made by a newer Icewright \(version 99/],
             ['cut.json', whole.slice(0, whole.length / 2), /not JSON, or it is cut off/],
             ['other.json', '{"format":"something else"}', /not a team file of Icewright/],
-            ['here.json', whole, /is here already/],
+            ['here.json', whole, /The team “Tern Harbour Lanterns” of this file is here already/],
           ] as const) {
             const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
             await page.getByLabel('A team file').setInputFiles(file);

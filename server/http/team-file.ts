@@ -1,4 +1,4 @@
-import { exportTeam, importTeam, readDocument, type Team } from '@icewright/book';
+import { exportTeam, type ImportedDocument, importTeam, readDocument, type Team } from '@icewright/book';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
@@ -26,11 +26,21 @@ export function takeInTeam(store: DocumentStore, text: string): string {
   if (imported.kind === 'refused') throw new Refusal(`${imported.sentence} Nothing was changed.`);
   const known = imported.docs.find(({ id }) => store.has(id) || store.isErased(id));
   if (known !== undefined) {
-    const why = store.has(known.id) ? 'is here already' : 'was erased here for good';
-    throw new Refusal(`The ${known.kind} ${known.id} of this file ${why}. Nothing was changed.`, {
-      status: 409,
-    });
+    const why = store.has(known.id)
+      ? 'is here already: a file brings in a team that is not here yet'
+      : 'was erased here for good';
+    throw new Refusal(
+      `The ${known.kind} “${titleOf(known.id, imported.docs)}” of this file ${why}. Nothing was changed.`,
+      { status: 409 },
+    );
   }
   store.appendAll(imported.docs);
   return imported.docs[0]!.id;
 }
+
+/** What the coach calls a document of a file; its id where the file has no name for it. The team stands first. */
+const titleOf = (id: string, [team]: readonly ImportedDocument[]): string => {
+  const read = team && readDocument(team.ydoc);
+  if (read?.kind !== 'ok' || read.value.kind !== 'team') return id;
+  return (id === team!.id ? read.value.name : read.value.contents[id as keyof Team['contents']]?.title) || id;
+};
