@@ -39,6 +39,8 @@ export interface Desk {
   readonly dropPair: (pair: Pair) => void;
   readonly hold: (inHand: InHand | undefined) => void;
   readonly write: FreezeWriting;
+  /** Why nobody's wanted place can be said now. */
+  readonly noWanted?: string;
 }
 
 /** Two skaters, or a skater and the puck, by id. */

@@ -133,7 +133,7 @@ export function FreezeMargin({
         </Act>
         <Act
           isOn={desk.tool.kind === 'wanted'}
-          notNow={view.fit ? undefined : 'the pins must hold the picture first'}
+          notNow={desk.noWanted ?? (view.fit ? undefined : 'the pins must hold the picture first')}
           onPress={() => desk.setTool(desk.tool.kind === 'wanted' ? { kind: 'look' } : { kind: 'wanted' })}
         >
           Wanted place

@@ -134,7 +134,11 @@ function ChosenPerson({
           </select>
         </label>
       )}
-      <Act onPress={() => desk.setTool({ kind: 'wanted', who: id })} isOn={desk.tool.kind === 'wanted'}>
+      <Act
+        onPress={() => desk.setTool({ kind: 'wanted', who: id })}
+        isOn={desk.tool.kind === 'wanted'}
+        notNow={desk.noWanted}
+      >
         Where {placed.role} should be
       </Act>
       <Act onPress={() => desk.write.remove({ kind: 'skater', id })}>Take {placed.role} out</Act>

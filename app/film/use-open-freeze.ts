@@ -3,7 +3,7 @@ import type { CarryOption, Id, PassOption } from '@icewright/engine';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { rinkOfSheet, sheetOfGame } from './fit-of-freeze.ts';
 import { useFreezeAddress } from './freeze-address.ts';
-import { useDesk } from './freeze-desk.ts';
+import { type Desk, useDesk } from './freeze-desk.ts';
 import { freezeViewOf } from './freeze-view.ts';
 import { usePinsOffer } from './offer/use-pins-offer.ts';
 import { type OptionsView, optionKey, optionsOf } from './options-of.ts';
@@ -29,7 +29,8 @@ export function useOpenFreeze(
   const kept = freezeId ? game.freezes[freezeId as Id<'freeze'>] : undefined;
   const freeze = useMemo(() => (kept && isBlind ? withoutWanted(kept) : kept), [kept, isBlind]);
   useFreezeAddress(gameId, freeze && freezeId);
-  const desk = useDesk(gameId, freeze && freezeId, freeze, game.tracks);
+  const lying = useDesk(gameId, freeze && freezeId, freeze, game.tracks);
+  const desk = lying && isBlind ? withNoWanted(lying) : lying;
   const view = useMemo(
     () => (desk ? freezeViewOf(desk.freeze, rink, team.lengths) : undefined),
     [desk?.freeze, rink, desk, team.lengths],
@@ -44,6 +45,12 @@ export function useOpenFreeze(
   const pinsOffer = usePinsOffer(gameId, game, player, desk, view, sheetOfGame(game, team));
   return { offer, pinsOffer, rink, freeze, desk, view, options, drawn, shown, setShown, frozenAt, isFrozen };
 }
+
+const withNoWanted = (desk: Desk): Desk => ({
+  ...desk,
+  tool: desk.tool.kind === 'wanted' ? { kind: 'look' } : desk.tool,
+  noWanted: 'moments are being judged a second time',
+});
 
 /** Those that are pressed in the table; until one is, the best pass. */
 const drawnOf = (options: OptionsView | undefined, shown: Shown): readonly (PassOption | CarryOption)[] => {

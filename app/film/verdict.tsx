@@ -30,7 +30,7 @@ export function Verdict({
 function PutAway({ habit }: { readonly habit: Team['habits'][keyof Team['habits']] | '' | undefined }) {
   return (
     <section className="verdict">
-      {habit && <p className="w say">{named(habit.title, 'habit')}</p>}
+      {habit && <p className="w">{named(habit.title, 'habit')}</p>}
       <p className="q2">
         What was said of this picture, and what the standard answers, is put away while moments are judged a
         second time.

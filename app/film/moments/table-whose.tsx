@@ -1,4 +1,5 @@
 import { type EventReading, type EventTable, isLineOurs, wordsIn } from '@icewright/book';
+import { countSaid } from '../../parts/figures.ts';
 import './table-whose.css';
 
 const MOST_TEAMS = 12;
@@ -42,13 +43,13 @@ export function TableWhose({
       </fieldset>
       {ofOthers > 0 && (
         <label>
-          <span className="q2">The {ofOthers} not ours</span>{' '}
+          <span className="q2">{countSaid(ofOthers, 'line')} not ours</span>{' '}
           <select
             value={how.others ?? 'come'}
             onChange={event => onChange({ others: event.target.value as 'come' | 'leftOut' })}
           >
-            <option value="come">come in as cannot see, with nobody of ours</option>
-            <option value="leftOut">are left out</option>
+            <option value="come">in as cannot see, with nobody of ours</option>
+            <option value="leftOut">left out</option>
           </select>
         </label>
       )}
