@@ -5,8 +5,8 @@ import { bodyPatch, bodyWeights, GRID_M, groundGrey } from './body-patch.ts';
 import type { FrameCrop } from './frame-crop.ts';
 import { type BodyLook, lookOf, matchBody, type Sought } from './match-body.ts';
 import type { WayPoint } from './smooth-way.ts';
-import { FAR_FROM_GUESS, FIRST_LOOK_KEPT, MOST_UNLIKE, TEMPLATE_KEPT } from './track-rows.ts';
-import { uprightAt } from './upright.ts';
+import { EDGE_NEAR, FAR_FROM_GUESS, FIRST_LOOK_KEPT, MOST_UNLIKE, TEMPLATE_KEPT } from './track-rows.ts';
+import { type Upright, uprightAt } from './upright.ts';
 
 /** A frame of a stretch in which a skater is looked for: what of it was kept, and its tie; absent where there is none. */
 export interface SoughtFrame {
@@ -14,6 +14,8 @@ export interface SoughtFrame {
   readonly timeS: number;
   readonly crop: FrameCrop | null;
   readonly fit: PinFit | null;
+  readonly widthPx: number;
+  readonly heightPx: number;
 }
 
 /** Where a skater was found in one frame. */
@@ -33,12 +35,14 @@ export interface FoundPlace {
  * Follows a body from the first of some frames, where a hand put its feet, through the others in their order (forward or backward in time): what it
  * looked like there and lately is looked for near where its speed takes it, in the picture with the camera's move taken out by the
  * ties. `guessAt` is what the hands alone say of a time: where the body was out of sight it is looked for there, and what is found too far from
- * it is not believed. Source: our own; a remembered template as Matthews, Ishikawa & Baker 2004, The Template Update Problem (from memory).
+ * it is not believed, nor is one at the edge of the picture, where half a body and a line of the ice look alike. A way that leads to no other hand (`isOpen`) ends
+ * where the body leaves the picture or is lost: nothing tells where it would be taken up again. Source: our own; a remembered template as Matthews, Ishikawa & Baker 2004, The Template Update Problem (from memory).
  */
 export const followOneWay = (
   frames: readonly SoughtFrame[],
   startPx: FilmPoint,
   guessAt: (timeS: number) => WayPoint,
+  isOpen: boolean,
 ): FoundPlace[] => {
   const [first] = frames;
   const begun = first && beginAt(first, startPx);
@@ -68,9 +72,12 @@ export const followOneWay = (
       bothLooks(look, recent, Math.abs(frame.timeS - first.timeS)),
       margin,
     );
-    if (!place || place.unlike > MOST_UNLIKE.value || isFar(place.atM, guess)) {
+    const isLeaving = isAtEdge(frame, place ?? uprightIn(frame, { xM, yM }));
+    if (isOpen && isLeaving) break;
+    if (!place || isLeaving || place.unlike > MOST_UNLIKE.value || isFar(place.atM, guess)) {
       outS += Math.abs(stepS);
       unseenS += Math.abs(stepS);
+      if (isOpen && outS > COAST_S) break;
       continue;
     }
     const [missX, missY] = [place.atM.xM - xM, place.atM.yM - yM];
@@ -104,6 +111,18 @@ const MARGIN_PER_S = 20;
 /** So long he is thought to go on as he went. */
 const COAST_S = 0.25;
 
+const uprightIn = ({ fit }: SoughtFrame, atM: IcePoint): Upright | null => fit && uprightAt(fit, atM);
+
+/** Feet beside or below the picture, or so near its sides that less than the body's middle is in it. */
+const isAtEdge = (
+  { fit, widthPx, heightPx }: SoughtFrame,
+  place: { readonly footPx: FilmPoint; readonly acrossPx: Upright['acrossPx'] } | null,
+): boolean => {
+  if (!fit || !place) return false;
+  const { footPx, acrossPx } = place;
+  const sidePx = EDGE_NEAR.value * Math.hypot(...acrossPx);
+  return footPx.xPx < sidePx || footPx.xPx > widthPx - sidePx || footPx.yPx < 0 || footPx.yPx > heightPx;
+};
 const isFar = ({ xM, yM }: IcePoint, { atM, covariance }: WayPoint): boolean =>
   Math.hypot(xM - atM.xM, yM - atM.yM) >
   NEAR_M + FAR_FROM_GUESS.value * Math.sqrt(Math.max(covariance[0]!, covariance[5]!));
@@ -139,7 +158,9 @@ const placeIn = (
   foretoldM: IcePoint,
   looks: readonly Sought[],
   margin: number,
-): { atM: IcePoint; footPx: FilmPoint; unlike: number; patch: Float32Array } | undefined => {
+):
+  | (Pick<FoundPlace, 'atM' | 'footPx' | 'unlike'> & { acrossPx: Upright['acrossPx']; patch: Float32Array })
+  | undefined => {
   const upright = crop && fit && uprightAt(fit, foretoldM);
   if (!crop || !fit || !upright) return undefined;
   const match = matchBody(looks, bodyPatch(crop, upright, margin), margin);
@@ -151,7 +172,9 @@ const placeIn = (
   };
   const placed = iceFromFilm(fit, footPx);
   if (placed.kind === 'none') return undefined;
-  return { atM: placed.atM, footPx, unlike: match.unlike, patch: bodyPatch(crop, { ...upright, footPx }, 0) };
+  const { acrossPx } = upright;
+  const patch = bodyPatch(crop, { ...upright, footPx }, 0);
+  return { atM: placed.atM, footPx, acrossPx, unlike: match.unlike, patch };
 };
 
 const remembered = (recent: BodyLook, patch: Float32Array, stepS: number): BodyLook => {

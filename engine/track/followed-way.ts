@@ -1,3 +1,4 @@
+import { FOOT_SD } from '../film/film-rows.ts';
 import { crossCovarianceOf, filmFromIce, iceFromFilm } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
 import type { FoundWays, HandMark } from './found-ways.ts';
@@ -28,7 +29,7 @@ export interface FilmLook {
 
 /**
  * A skater's way through the frames asked for (growing), metres and m/s: hands and what was found between them, smoothed as skaters move, with the ± of the
- * hands, of the following and of each frame's tie. Frames in which the ± is too large to be told are left out; empty when nothing was placed.
+ * hands, of the following and of each frame's tie. Feet that no hand put down may be off, and then so is all that is followed from them. Frames in which the ± is too large to be told are left out; empty when nothing was placed.
  * Source: as `joinedPlaces` and `steadyWay`; the tie's part to first order as `iceFromFilm`.
  */
 export const followedWay = (
@@ -48,15 +49,28 @@ export const followedWay = (
     power,
   );
   return asked.flatMap((frame, i) => {
-    const look = lookOf(frame, points[i]!, fitAt(frame.frameIndex));
+    const look = lookOf(frame, points[i]!, fitAt(frame.frameIndex), startSdPx(marks, frame.timeS));
     return look.sdM <= TOO_UNSURE.value ? [look] : [];
   });
 };
 
-const lookOf = ({ frameIndex, timeS }: FilmLook, point: WayPoint, fit: PinFit | null): Look => {
+/** By how much more than a click the feet may be off that a time is followed from. */
+const startSdPx = (marks: readonly HandMark[], timeS: number): number => {
+  const nearest = marks.reduce((best, mark) =>
+    Math.abs(mark.timeS - timeS) < Math.abs(best.timeS - timeS) ? mark : best,
+  );
+  return Math.sqrt(Math.max(0, (nearest.footSdPx ?? 0) ** 2 - FOOT_SD.value ** 2));
+};
+
+const lookOf = (
+  { frameIndex, timeS }: FilmLook,
+  point: WayPoint,
+  fit: PinFit | null,
+  footSdPx: number,
+): Look => {
   const { atM, velocityMps, covariance: c } = point;
   const { xMps: vxMps, yMps: vyMps } = velocityMps;
-  const tie = fit && tieDoubt(fit, point);
+  const tie = fit && tieDoubt(fit, point, footSdPx);
   const [xx, xy, yy] = [c[0]! + (tie?.xx ?? 0), c[1]! + (tie?.xy ?? 0), c[5]! + (tie?.yy ?? 0)];
   const worst = (xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
   const speed = Math.hypot(vxMps, vyMps);
@@ -77,11 +91,11 @@ const lookOf = ({ frameIndex, timeS }: FilmLook, point: WayPoint, fit: PinFit | 
   };
 };
 
-/** What the tie leaves open: of the place, m², and of the speed, as far as it stretches the way of half a second, (m/s)². */
-const tieDoubt = (fit: PinFit, { atM, velocityMps }: WayPoint) => {
+/** What the tie, and the feet it was followed from, leave open: of the place, m², and of the speed, as far as it stretches the way of half a second, (m/s)². */
+const tieDoubt = (fit: PinFit, { atM, velocityMps }: WayPoint, footSdPx: number) => {
   const ends = [-STRETCH_S, 0, STRETCH_S].map(s => {
     const px = filmFromIce(fit, { xM: atM.xM + s * velocityMps.xMps, yM: atM.yM + s * velocityMps.yMps });
-    const placed = px && iceFromFilm(fit, px, { footSdPx: 0 });
+    const placed = px && iceFromFilm(fit, px, { footSdPx: s === 0 ? footSdPx : 0 });
     return placed?.kind === 'placed' ? placed : undefined;
   });
   const [before, here, after] = ends;

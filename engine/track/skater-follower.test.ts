@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { iceFromFilm } from '../film/ice-from-film.ts';
 import type { PinFit } from '../film/pins.ts';
 import { randomOf } from '../random/random.ts';
 import type { IcePoint } from '../units/points.ts';
@@ -23,13 +24,19 @@ interface Told {
   readonly ways: readonly FoundWays[];
   readonly looks: readonly Look[];
   readonly fits: ReadonlyMap<number, PinFit>;
+  readonly marks: readonly HandMark[];
 }
 
-const follow = (handsS: readonly number[], skaters: readonly DrawnSkater[], endS = 2.4): Told => {
+const follow = (
+  handsS: readonly number[],
+  skaters: readonly DrawnSkater[],
+  endS = 2.4,
+  panMps = 0.1,
+): Told => {
   const random = randomOf(2);
   const frames = Array.from({ length: Math.round(endS * 30) + 1 }, (_, frameIndex) => {
     const timeS = frameIndex / 30;
-    return { frameIndex, timeS, ...drawnFrame(timeS, 0.1, skaters) };
+    return { frameIndex, timeS, ...drawnFrame(timeS, panMps, skaters) };
   });
   const fits = new Map(frames.map(({ frameIndex, fit }) => [frameIndex, fit]));
   const marks = handsS.map((handS): HandMark => {
@@ -41,7 +48,7 @@ const follow = (handsS: readonly number[], skaters: readonly DrawnSkater[], endS
   const follower = skaterFollowerOf(marks, fitAt, POWER);
   for (const { frameIndex, timeS, picture } of frames) follower.next(frameIndex, timeS, picture);
   const ways = follower.end();
-  return { ways, looks: followedWay(ways, marks, fitAt, frames, POWER), fits };
+  return { ways, looks: followedWay(ways, marks, fitAt, frames, POWER), fits, marks };
 };
 
 const missesOf = (looks: readonly Look[], at: (timeS: number) => IcePoint): number[] =>
@@ -101,6 +108,52 @@ describe('a skater followed between two hand frames', () => {
     expect(looks[0]!.timeS).toBeLessThan(0.2);
     expect(looks[looks.length - 1]!.timeS).toBeGreaterThan(1.3);
     expect(looks[looks.length - 1]!.sdM).toBeGreaterThan(looks.find(({ timeS }) => timeS > 0.59)!.sdM);
+  }, 60_000);
+
+  it('is told no longer than he is in the picture', () => {
+    // The camera pans away from him, and the line he stands beside stays longer in the picture.
+    const leaving = (timeS: number): IcePoint => ({ xM: -8.8 - 0.5 * timeS, yM: 2 });
+    const { looks } = follow([0], [{ at: leaving, grey: dark }], 1.5, 0.4);
+    const outS = Array.from({ length: 46 }, (_, i) => i / 30).find(
+      timeS => feetPx(drawnFrame(timeS, 0.4, []).filmFromIce, leaving(timeS)).xPx < 0,
+    )!;
+    expect(looks.at(-1)!.timeS).toBeGreaterThan(0.3);
+    expect(looks.at(-1)!.timeS).toBeLessThan(outS);
+    for (const { timeS, xM, yM, sdM } of looks) {
+      expect(Math.hypot(xM - leaving(timeS).xM, yM - leaving(timeS).yM)).toBeLessThan(2.45 * sdM);
+    }
+  }, 60_000);
+
+  it('is nowhere surer than the feet he is followed from', () => {
+    const { ways, looks, fits, marks } = follow([0.6], [{ at: curving, grey: dark }], 0.9);
+    const [mark] = marks;
+    const unsure = followedWay(
+      ways,
+      [{ ...mark!, footSdPx: 10 }],
+      frameIndex => fits.get(frameIndex) ?? null,
+      looks,
+      POWER,
+    );
+    // What 10 px are on the ice instead of the 2 of a click, in the direction in which they are most.
+    const placeOf = (xPx: number, yPx: number) => {
+      const placed = iceFromFilm(fits.get(mark!.frameIndex)!, { xPx, yPx });
+      if (placed.kind === 'none') throw new Error('off the ice');
+      return placed.atM;
+    };
+    const { xPx, yPx } = mark!.footPx;
+    const here = placeOf(xPx, yPx);
+    const farM = Array.from({ length: 36 }, (_, i) => {
+      const [cos, sin] = [Math.cos(i * (Math.PI / 36)), Math.sin(i * (Math.PI / 36))];
+      const there = placeOf(xPx + cos * 0.1, yPx + sin * 0.1);
+      return Math.hypot(there.xM - here.xM, there.yM - here.yM) * 10 * Math.sqrt(10 ** 2 - 2 ** 2);
+    });
+    const at = looks.findIndex(({ frameIndex }) => frameIndex === mark!.frameIndex);
+    const offM = Math.max(...farM);
+    expect(offM).toBeGreaterThan(0.3);
+    expect(unsure[at]!.sdM).toBeCloseTo(Math.hypot(looks[at]!.sdM, offM), 1);
+    // Everywhere on the way, not only where they were put down.
+    for (const [i, { sdM }] of unsure.entries())
+      expect(sdM).toBeGreaterThan(Math.hypot(looks[i]!.sdM, 0.7 * offM));
   }, 60_000);
 
   it('is told nowhere when no hand has a place on the ice', () => {

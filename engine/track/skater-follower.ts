@@ -63,7 +63,8 @@ export const skaterFollowerOf = (
     const nearS = Math.min(before ? timeS - before.timeS : Infinity, after ? after.timeS - timeS : Infinity);
     if (!(before && after) && nearS > BEYOND_HANDS.value) return;
     const fit = fitAt(frameIndex);
-    const frame = { frameIndex, timeS, fit, crop: null };
+    const { widthPx, heightPx } = picture;
+    const frame = { frameIndex, timeS, fit, crop: null, widthPx, heightPx };
     kept.push(fit ? { ...frame, crop: keptOf(picture, fit, guessAt(timeS)) } : frame);
     while (marks[open] && frameIndex >= marks[open]!.frameIndex) {
       close();
@@ -85,8 +86,8 @@ const foundBetween = (
 ): FoundWays => ({
   from,
   to,
-  forward: from ? followOneWay(kept, from.footPx, guessAt) : [],
-  backward: to ? followOneWay([...kept].reverse(), to.footPx, guessAt) : [],
+  forward: from ? followOneWay(kept, from.footPx, guessAt, !to) : [],
+  backward: to ? followOneWay([...kept].reverse(), to.footPx, guessAt, !from) : [],
 });
 
 const keptOf = (picture: GreyPicture, fit: PinFit, guess: WayPoint) => {

@@ -48,6 +48,14 @@ export const MOST_UNLIKE: Row = estimateRow(
   'our choice: two bodies of one team behind each other differ by about as much',
 );
 
+export const EDGE_NEAR: Row = estimateRow(
+  'how near the side of the picture feet may be, and still be believed to be the skater’s',
+  0.2,
+  'm',
+  [0, 0.45],
+  'our choice: nearer, up to half of the body is out of the picture, and a line of the ice is as like it as he is',
+);
+
 export const FAR_FROM_GUESS: Row = estimateRow(
   'sds from what the hand frames alone say, from which on a place is not believed to be the skater',
   3,

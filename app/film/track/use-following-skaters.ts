@@ -2,6 +2,7 @@ import type { Game, Track } from '@icewright/book';
 import { type FoundWays, type HandMark, type Id, type LevelId, skatePowerOf } from '@icewright/engine';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { OpenFilm } from '../open-film.ts';
+import { feetOffered } from './feet-offered.ts';
 import { gapKey } from './hand-gaps.ts';
 import type { Tied, TrackAsk, TrackSaid } from './track-messages.ts';
 import { writeFollowed } from './track-writing.ts';
@@ -18,10 +19,18 @@ export interface FollowingSkaters {
   readonly stop: () => void;
 }
 
-/** Hands of a track as the engine takes them, in order of time. */
-export const marksOf = (track: Track): HandMark[] =>
-  Object.values(track.hands)
-    .map(({ frameIndex, filmTimeS, feet }) => ({ frameIndex, timeS: filmTimeS, footPx: feet }))
+/** Hands of a track as the engine takes them, in order of time; feet taken from an offer are only as well known as they were offered. */
+const marksOf = ({ film, hands }: Track, freezes: Game['freezes']): HandMark[] =>
+  Object.values(hands)
+    .map(hand => {
+      const footSdPx = feetOffered(film, hand, freezes);
+      return {
+        frameIndex: hand.frameIndex,
+        timeS: hand.filmTimeS,
+        footPx: hand.feet,
+        ...(footSdPx === undefined ? {} : { footSdPx }),
+      };
+    })
     .sort((a, b) => a.frameIndex - b.frameIndex);
 
 /** Skaters of one film followed in a worker of its own; what was found between two hands is kept while those two stay. */
@@ -66,7 +75,7 @@ export const useFollowingSkaters = (
     const { source, index, rotationDeg, flipped, widthPx, heightPx } = film;
     const { timesS, endS } = index;
     const skaters = ids.map(id => {
-      const marks = marksOf(game.tracks[id as Id<'track'>]!);
+      const marks = marksOf(game.tracks[id as Id<'track'>]!, game.freezes);
       return { id, marks, known: stillTrue(found.get(id) ?? [], marks) };
     });
     const power = skatePowerOf(level);
@@ -110,7 +119,7 @@ export const useFollowingSkaters = (
     const changed: string[] = [];
     for (const [id, track] of Object.entries(game.tracks)) {
       if (track.film !== filmId) continue;
-      const key = JSON.stringify(marksOf(track));
+      const key = JSON.stringify(marksOf(track, game.freezes));
       const before = asked.current.get(id) ?? (track.followed ? key : '');
       if (before === key && track.followed) asked.current.set(id, key);
       else if (before !== key && tiedOfTrack(tieds, track)) {
