@@ -3,6 +3,7 @@ import { emptyGame, type Freeze, type Game } from '@icewright/book';
 import { rinkOf, type Standard } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
 import { chancesOf } from './chance.ts';
+import { measuredCountOf } from './tally-of.ts';
 
 // A drawn play on a 200 × 85 ft sheet, every place known: fixtures/film-truth/README.md.
 const truth = (
@@ -68,5 +69,36 @@ describe('a chance is measured on the sheet of its game', () => {
 
   it('on the team’s where it says nothing: then the same picture is metres off', () => {
     expect(farthestOffM(gameOn(undefined))).toBeGreaterThan(0.5);
+  });
+});
+
+describe('who speaks of a chance', () => {
+  const few = Object.fromEntries(Object.entries(freeze.skaters).slice(0, 3));
+  const chanceOf = (skaters: Freeze['skaters'], verdict: string) => {
+    const game = gameOn({ preset: '200x85ft' });
+    const one = {
+      ...game,
+      freezes: { f: { ...freeze, skaters } },
+      moments: { m: { ...game.moments['m' as never], verdict } },
+    } as unknown as Game;
+    const five = { ...standard, atLeastCount: 5 } as Standard;
+    return chancesOf('h', { standard: five }, [['g', one]], rinkOf({ preset: '200x85ft' }));
+  };
+
+  it('the person where only some are placed, and it is not counted as measured', () => {
+    for (const verdict of ['done', 'missed', 'cannotSee']) {
+      const chances = chanceOf(few as Freeze['skaters'], verdict);
+      expect(chances.map(one => [one.verdict, one.measured?.judgement.answer])).toEqual([
+        [verdict, 'cannotTell'],
+      ]);
+      expect(measuredCountOf(chances)).toBe(0);
+    }
+  });
+
+  it('the freeze where enough are placed, whatever the person saw', () => {
+    expect(seen.length).toBeGreaterThanOrEqual(5);
+    const chances = chanceOf(freeze.skaters, 'missed');
+    expect(chances[0]!.verdict).toBe('done');
+    expect(measuredCountOf(chances)).toBe(1);
   });
 });

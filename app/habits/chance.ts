@@ -25,7 +25,8 @@ export interface Chance {
 
 /**
  * Every chance of a habit, the oldest first. Where a freeze was made and its pins hold, the standard judges it: the eye
- * cannot overrule the ±. Without a freeze the word of the person who tagged it stands. `rink` is the team's; a game that
+ * cannot overrule the ±. Without a freeze, and where only some of those who count are placed in it, the word of the person who tagged it
+ * stands. `rink` is the team's; a game that
  * says its own sheet is measured on that.
  */
 export function chancesOf(
@@ -96,8 +97,12 @@ function measuredBy(freeze: Freeze | undefined, standard: Standard, rink: Rink):
 
 function verdictOf(moment: Moment, judgement: Judgement | undefined): ChanceVerdict {
   if (judgement === undefined || moment.verdict === 'cannotSee') return moment.verdict;
+  if (!hasSay(judgement)) return moment.verdict;
   return ({ yes: 'done', no: 'missed', cannotTell: 'cannotTell' } as const)[judgement.answer];
 }
+
+/** A freeze does not speak of those whom nobody placed; whoever tagged it saw them, or saw that they were not there. */
+export const hasSay = (judgement: Judgement): boolean => judgement.why !== 'notEveryonePlaced';
 
 export function countsOf(chances: readonly Chance[]): Readonly<Record<ChanceVerdict, number>> {
   const counts = { done: 0, missed: 0, cannotTell: 0, cannotSee: 0 };

@@ -1,5 +1,5 @@
 import { type HabitTally, habitTally } from '@icewright/engine';
-import type { Chance } from './chance.ts';
+import { type Chance, hasSay } from './chance.ts';
 
 /** How often it was done, of the chances that can be judged. */
 export const tallyOf = (chances: readonly Chance[]): HabitTally =>
@@ -8,5 +8,6 @@ export const tallyOf = (chances: readonly Chance[]): HabitTally =>
 /** How many of the judged ones were judged by the standard on a freeze. */
 export const measuredCountOf = (chances: readonly Chance[]): number =>
   chances.filter(
-    ({ verdict, measured }) => measured !== undefined && (verdict === 'done' || verdict === 'missed'),
+    ({ verdict, measured }) =>
+      measured !== undefined && hasSay(measured.judgement) && (verdict === 'done' || verdict === 'missed'),
   ).length;

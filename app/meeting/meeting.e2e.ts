@@ -142,6 +142,42 @@ it(
     }),
 );
 
+it('lists every moment for the speaker with its picture, made when it is looked at, and nothing moves for it', () =>
+  withPage(
+    app,
+    'speaker list',
+    async page => {
+      await page.goto(`${app.url}/film/meeting/meeting-together/speak`);
+      await shownFrame(page, 120);
+      const rows = page.getByRole('list', { name: 'All moments' }).getByRole('button');
+      const filled = page.locator('.speak-list canvas[data-frame]');
+      const tops = () =>
+        rows.evaluateAll(all => all.map(one => one.getBoundingClientRect().top + window.scrollY));
+      // They lie far below a low window: nothing is read for them yet.
+      expect(await rows.count()).toBe(4);
+      const before = await tops();
+      expect(before[0]).toBeGreaterThan(500 + 200);
+      expect(await filled.count()).toBe(0);
+      await rows.last().scrollIntoViewIfNeeded();
+      await expect.poll(() => filled.count(), { timeout: 20_000 }).toBe(4);
+      expect(await tops()).toEqual(before);
+      expect(
+        await filled.evaluateAll(all => all.map(one => Number((one as HTMLElement).dataset.frame))),
+      ).toEqual([360, 360, 770, 234]);
+      for (const high of await rows.evaluateAll(all => all.map(one => one.getBoundingClientRect().height)))
+        expect(high).toBeGreaterThanOrEqual(44);
+      expect(await seriousViolations(page)).toEqual([]);
+      // The name is what is read beside the picture; by finger and by keys it goes there.
+      await page.getByRole('button', { name: /^2:44 Eyes / }).tap();
+      await expect.poll(() => rows.nth(2).getAttribute('aria-current')).toBe('step');
+      // Space presses what has the focus; Enter is a clicker's and takes the meeting on.
+      await rows.nth(1).focus();
+      await page.keyboard.press('Space');
+      await expect.poll(() => rows.nth(1).getAttribute('aria-current')).toBe('step');
+    },
+    { size: { width: 390, height: 500 }, touch: true },
+  ));
+
 it(
   'what was drawn over the film is seen where it stands, in one window too, where a press goes on',
   {
@@ -173,42 +209,6 @@ it(
       if (hasReelTools) await seenInHandout(page, feet);
     }),
 );
-
-it('lists every moment for the speaker with its picture, made when it is looked at, and nothing moves for it', () =>
-  withPage(
-    app,
-    'speaker list',
-    async page => {
-      await page.goto(`${app.url}/film/meeting/meeting-together/speak`);
-      await shownFrame(page, 120);
-      const rows = page.getByRole('list', { name: 'All moments' }).getByRole('button');
-      const filled = page.locator('.speak-list canvas[data-frame]');
-      const tops = () =>
-        rows.evaluateAll(all => all.map(one => one.getBoundingClientRect().top + window.scrollY));
-      // They lie far below a low window: nothing is read for them yet.
-      expect(await rows.count()).toBe(4);
-      const before = await tops();
-      expect(before[0]).toBeGreaterThan(500 + 200);
-      expect(await filled.count()).toBe(0);
-      await rows.last().scrollIntoViewIfNeeded();
-      await expect.poll(() => filled.count(), { timeout: 20_000 }).toBe(4);
-      expect(await tops()).toEqual(before);
-      expect(
-        await filled.evaluateAll(all => all.map(one => Number((one as HTMLElement).dataset.frame))),
-      ).toEqual([360, 360, 770, 234]);
-      for (const high of await rows.evaluateAll(all => all.map(one => one.getBoundingClientRect().height)))
-        expect(high).toBeGreaterThanOrEqual(44);
-      expect(await seriousViolations(page)).toEqual([]);
-      // The name is what is read beside the picture; by finger and by keys it goes there.
-      await page.getByRole('button', { name: /^2:44 Eyes on the puck, then go$/ }).tap();
-      await expect.poll(() => rows.nth(2).getAttribute('aria-current')).toBe('step');
-      // Space presses what has the focus; Enter is a clicker's and takes the meeting on.
-      await rows.nth(1).focus();
-      await page.keyboard.press('Space');
-      await expect.poll(() => rows.nth(1).getAttribute('aria-current')).toBe('step');
-    },
-    { size: { width: 390, height: 500 }, touch: true },
-  ));
 
 /** The first picture of the player's film against the same picture of the game's: they differ where the mark lies, and nowhere else. */
 const seenInHandout = async (page: Page, feet: readonly [number, number]): Promise<void> => {
