@@ -6,6 +6,8 @@ import { levelOf } from '../skater/level.ts';
 import type { LevelId } from '../skater/model.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
+import { runDrill } from './run-drill.ts';
+import type { Run, RunEvent } from './run-result.ts';
 
 /** Short hands for drills in tests and benches. Ids are the roles; acts are numbered. */
 export const at = (xM: number, yM: number): IcePoint => ({ xM, yM });
@@ -113,3 +115,12 @@ export const drillOf = (): DrillPlan =>
       acts: [{ kind: 'chase', whom: named('X1'), effortRatio: 1, cue: { on: 'whistle' } }],
     },
   ]);
+
+/** One rep of a drill as it is drawn. */
+export const runOf = (plan: DrillPlan): Run => runDrill(playableFrom(plan));
+
+/** The first event of a kind, of one spot where it is named; undefined when there is none. */
+export const eventOf = (run: Run, kind: RunEvent['kind'], spot?: string): RunEvent | undefined =>
+  run.events.find(
+    event => event.kind === kind && (spot === undefined || ('spot' in event && event.spot === spot)),
+  );

@@ -1,9 +1,8 @@
-import type { FilmPart, Game, Team } from '@icewright/book';
-import type { Id } from '@icewright/engine';
 import type { ReactNode } from 'react';
 import { MomentsAlone } from '../moments/moments-alone.tsx';
 import { FilmToCome } from './film-to-come.tsx';
 import { LiveClock } from './live-clock.tsx';
+import type { WithoutFilm } from './without-film.ts';
 
 /** A game that was marked live and is over: what was marked, and the way to its film. */
 export function GameOver({
@@ -15,16 +14,7 @@ export function GameOver({
   head,
   above,
   openFilm,
-}: {
-  readonly gameId: string;
-  readonly game: Game;
-  readonly team: Team;
-  readonly partId: Id<'film'>;
-  readonly part: FilmPart;
-  readonly head: () => ReactNode;
-  readonly above: ReactNode;
-  readonly openFilm: ReactNode;
-}) {
+}: WithoutFilm & { readonly head: () => ReactNode }) {
   return (
     <>
       {head()}

@@ -1,5 +1,4 @@
-import { type FilmPart, type Game, inOrder, type Team } from '@icewright/book';
-import type { Id } from '@icewright/engine';
+import { inOrder } from '@icewright/book';
 import { type ReactNode, useMemo, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { useKeys } from '../../shell/keys.ts';
@@ -15,6 +14,7 @@ import { HowItStands } from './how-it-stands.tsx';
 import { openBreaks, withinBreaks } from './live-breaks.ts';
 import { LiveClock } from './live-clock.tsx';
 import { liveFrame, liveNowS, liveStartMs } from './live-part.ts';
+import type { WithoutFilm } from './without-film.ts';
 
 /** Marking while the game is played, with no film yet: a clock, the coach's own keys, and the list. */
 export function LiveRoom({
@@ -26,16 +26,7 @@ export function LiveRoom({
   head,
   above,
   openFilm,
-}: {
-  readonly gameId: string;
-  readonly game: Game;
-  readonly team: Team;
-  readonly partId: Id<'film'>;
-  readonly part: FilmPart;
-  readonly head: (acts: ReactNode) => ReactNode;
-  readonly above: ReactNode;
-  readonly openFilm: ReactNode;
-}) {
+}: WithoutFilm & { readonly head: (acts: ReactNode) => ReactNode }) {
   const [momentId, setMomentId] = useState<string>();
   const [filter, setFilter] = useState<MomentFilter>({});
   const [stands, setStands] = useState<Partial<Situation>>(() =>
