@@ -9,6 +9,7 @@ import { findPlace, PLACES } from './places.ts';
 import { RunningHead } from './running-head.tsx';
 import { Strip } from './strip.tsx';
 import { loadTeams, renameTeam, useTeams } from './teams.ts';
+import { useTopOfPage } from './top-of-page.ts';
 import { TroubleCatcher } from './trouble-catcher.tsx';
 
 const FilmPlace = lazy(async () => ({ default: (await import('../film/film-place.tsx')).FilmPlace }));
@@ -59,6 +60,7 @@ function Places() {
   const [path, go] = useLocation();
   const { state, value: team, issues } = useTeam();
   const teamId = useTeams(teams => teams.teamId);
+  useTopOfPage(path);
   useLayoutEffect(() => {
     document.documentElement.dataset.theme = path.startsWith('/film') ? 'film' : 'ice';
   }, [path]);

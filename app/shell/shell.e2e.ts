@@ -5,6 +5,18 @@ import { seriousViolations } from '../../test/axe.ts';
 
 const app = appOfFile();
 
+it('another page begins at its top, wherever the list was left', async () => {
+  const { page, context } = await app.newPage({ width: 390, height: 844 });
+  await page.goto(`${app.url}/drills`);
+  await page
+    .getByRole('link', { name: /Middle first/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { name: 'Score' }).or(page.locator('.score')).first().waitFor();
+  expect(await page.evaluate(() => scrollY)).toBe(0);
+  await context.close();
+});
+
 describe('the frame', () => {
   it('asks at the front door, shows the cautions, and opens the invented team', async () => {
     const { page, context } = await app.newPage();
