@@ -1,19 +1,15 @@
 import type { Page } from 'playwright-core';
 import type { BenchRow, BenchStop } from '../../cli/bench-row.ts';
 import { type RunningApp, startApp } from '../../test/browser.ts';
-import { burnedNumber } from './burned-number.ts';
+import { JUMPS, jumpsRow, keptReadyRow, REST_MS } from './film-jumps.ts';
 import { hugeFilm } from './huge-film.ts';
 import { memoryOf, openPage, withApp, withPage } from './open-app.ts';
 import { checkNumber, openTimed } from './open-film.ts';
-import { openPlainVideo, seekPlainVideo } from './plain-video.ts';
 import { jumpInRoom, jumpRead, stepInRoom } from './room-picture.ts';
-import { atShare, budget, median, short, spreadOf } from './rows.ts';
+import { atShare, budget, median, short } from './rows.ts';
 import { type NumberedFilm, someFilms } from './some-films.ts';
 
-const JUMPS = 12;
-const CHECKED = 4;
 const STEPS = 30;
-const REST_MS = 800;
 const LONG_STEPS = 180;
 const MANY_STEPS = 120;
 const PRESS_EVERY_MS = 125;
@@ -99,25 +95,8 @@ const partsOf = (
   ['steps back', () => backRow(room, film)],
   ['memory', () => memoryRow(room, film)],
   ['jumps round moments', () => momentsRow(room, film)],
+  ['jumps in a film kept ready', () => keptReadyRow(app, room, film, said)],
 ];
-
-const jumpsRow = async (app: RunningApp, room: Page, film: NumberedFilm, said: string): Promise<BenchRow> => {
-  const jumps = await withPage(app, async video => {
-    await openPlainVideo(video, film);
-    return jumpsOf(room, video, film);
-  });
-  const ratios = jumps.map(({ oursMs, theirsMs }) => oursMs / theirsMs);
-  const ours = jumps.map(({ oursMs }) => oursMs);
-  return {
-    name: `film ${film.name}: exact frame, against a plain video element`,
-    bar: '≤ 0.8 ×',
-    median: median(ratios),
-    spread: spreadOf(ratios),
-    unit: '×',
-    meets: median(ratios) <= 0.8,
-    note: `${short(median(ours))} ms (p95 ${short(atShare(ours, 0.95))}) against ${short(median(jumps.map(({ theirsMs }) => theirsMs)))} ms over ${JUMPS} jumps; ${said}`,
-  };
-};
 
 const momentsRow = async (room: Page, film: NumberedFilm): Promise<BenchRow> => {
   const moments = await roundMoments(room, film);
@@ -170,39 +149,6 @@ const memoryRow = async (room: Page, film: NumberedFilm): Promise<BenchRow> => {
     unit: 'MB',
     note: said,
   });
-};
-
-const jumpsOf = async (
-  room: Page,
-  video: Page,
-  film: NumberedFilm,
-): Promise<{ oursMs: number; theirsMs: number }[]> => {
-  const jumps: { oursMs: number; theirsMs: number }[] = [];
-  for (let jump = 0; jump < JUMPS + 1; jump++) {
-    // The golden ratio scatters them over the film; none is near the one before.
-    const frameIndex = Math.floor(film.frameCount * ((0.31 + jump * 0.618034) % 1));
-    await toFront(room);
-    const oursMs = await jumpInRoom(room, frameIndex);
-    // What the room still does about the frames before it must not slow the other one down.
-    await room.waitForTimeout(REST_MS);
-    await toFront(video);
-    const theirsMs = await seekPlainVideo(video, (frameIndex + 0.5) / film.framesPerS);
-    if (jump <= CHECKED) {
-      await checkNumber(room, film, frameIndex);
-      const theirs = await burnedNumber(video, 'video', film.blockPx);
-      if (theirs !== frameIndex % film.numbersTo)
-        throw new Error(`the video element shows ${theirs} for frame ${frameIndex}`);
-    }
-    // The first one warms both up.
-    if (jump > 0) jumps.push({ oursMs, theirsMs });
-  }
-  return jumps;
-};
-
-/** A page that comes to the front draws all of itself anew; neither way to the frame is to wait for that. */
-const toFront = async (page: Page): Promise<void> => {
-  await page.bringToFront();
-  await page.waitForTimeout(REST_MS);
 };
 
 /**

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { useDocuments } from '../shell/book.ts';
 import { type FolderFilm, findFilms } from '../shell/server.ts';
-import { megabytes } from './film-missing.tsx';
+import { megabytes } from './megabytes.ts';
 
 /** Films that lie in this machine's film folder and belong to no game yet. */
 export function FilmFolder({

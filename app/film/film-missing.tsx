@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { type FilmFile, hashOfFile, pickFilm } from './film-door.ts';
 import { askRemembered, rememberFilm } from './film-hand.ts';
+import { megabytes } from './megabytes.ts';
 
 /** The film lies where this browser may not look by itself: on this machine perhaps, perhaps on another. The moments and freezes are here all the same; the file is known again by its content. */
 export function FilmMissing({
@@ -50,6 +51,3 @@ export function FilmMissing({
     </div>
   );
 }
-
-export const megabytes = (bytes: number): string =>
-  bytes >= 1e9 ? `${(bytes / 1e9).toFixed(1)} GB` : `${Math.max(1, Math.round(bytes / 1e6))} MB`;

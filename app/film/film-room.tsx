@@ -5,6 +5,7 @@ import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useCarried } from './carry/use-carried.tsx';
 import { KeptReady } from './copies/kept-ready.tsx';
 import { useCopies } from './copies/use-copies.ts';
+import { WholeReady } from './copies/whole-ready.tsx';
 import { FilmBar } from './film-bar.tsx';
 import { useFilmKeys } from './film-keys.ts';
 import { FilmMargin } from './film-margin.tsx';
@@ -288,6 +289,7 @@ export function FilmRoom({
           )}
           {parts}
           <KeptReady copies={copies} />
+          <WholeReady copies={copies} />
         </div>
       </main>
     </>

@@ -1,4 +1,5 @@
 import { Act } from '../../parts/act.tsx';
+import { leftSaid } from '../left-said.ts';
 import type { CarryState, Following } from './use-carry.ts';
 
 /** How far the following of the camera is, and how long it takes still. It goes on wherever in the film room one is meanwhile. */
@@ -21,7 +22,3 @@ export function CarryProgress({
     </p>
   );
 }
-
-/** Rounded up: who is told too little waits twice. */
-const leftSaid = (leftS: number): string =>
-  leftS < 60 ? `about ${Math.max(1, Math.ceil(leftS))} s left` : `about ${Math.ceil(leftS / 60)} min left`;

@@ -1,18 +1,27 @@
 import { nearestFrame } from '../frame-index.ts';
 import type { OpenFilm } from '../open-film.ts';
 import { findBytes, findWindows, forgetWindows, keepWindow, touchWindow } from './copy-store.ts';
-import { type CopyWindow, missingOf, needlessOf, type Stretch, stretchesAround } from './copy-window.ts';
+import {
+  type CopyWindow,
+  idOf,
+  missingOf,
+  needlessOf,
+  type Stretch,
+  stretchesAround,
+} from './copy-window.ts';
 import { makeCopy } from './make-copy.ts';
 import { CopyReader } from './read-copy.ts';
+import { WholeFilm, type WholeState } from './whole-film.ts';
 
 /**
- * Copies of one film round its moments: made when the page is quiet, used for jumps until the film's own picture is decoded,
- * forgotten when the moment goes.
+ * Copies of one film: of the seconds round its moments, and of all of it where that was asked. Made when the page is quiet, used for
+ * jumps until the film's own picture is decoded, forgotten when what they are for goes.
  */
 export class CopyKeeper {
   private windows: CopyWindow[] = [];
-  private wanted: readonly Stretch[] = [];
-  private readonly failed = new Set<number>();
+  private around: readonly Stretch[] = [];
+  private readonly whole: WholeFilm;
+  private readonly failed = new Set<string>();
   private readonly held = new Map<string, Blob>();
   private readonly reader = new CopyReader();
   private isClosed = false;
@@ -27,6 +36,7 @@ export class CopyKeeper {
     /** Told when what is kept has changed. */
     private readonly onChange: () => void,
   ) {
+    this.whole = new WholeFilm(film, hash);
     this.known = findWindows(hash).then(
       windows => {
         this.windows = windows;
@@ -35,14 +45,18 @@ export class CopyKeeper {
     );
   }
 
-  /** How many bytes the copies of this film take. */
+  /** How many bytes the copies round moments of this film take. */
   get byteCount(): number {
-    return this.windows.reduce((sum, one) => sum + one.byteCount, 0);
+    return this.windows.reduce((sum, one) => sum + (one.isSmall ? 0 : one.byteCount), 0);
   }
 
   /** How many stretches round moments are still to be made. */
   get waitingCount(): number {
-    return missingOf(this.wanted, this.windows).filter(one => !this.failed.has(one.fromFrame)).length;
+    return this.makeable(this.around).length;
+  }
+
+  get wholeState(): WholeState {
+    return this.whole.stateOf(this.windows, this.failed);
   }
 
   has(frameIndex: number): boolean {
@@ -57,7 +71,7 @@ export class CopyKeeper {
       bytes = await findBytes(window.id).catch(() => undefined);
       if (!bytes) return undefined;
       this.held.set(window.id, bytes);
-      void touchWindow(window).catch(() => undefined);
+      if (!window.isSmall) void touchWindow(window).catch(() => undefined);
     }
     return this.reader.read(window, bytes, frameIndex);
   }
@@ -66,13 +80,38 @@ export class CopyKeeper {
   async follow(moments: readonly number[]): Promise<void> {
     const { index } = this.film;
     const perS = index.frameCount / Math.max(0.1, index.endS - (index.timesS[0] ?? 0));
-    this.wanted = stretchesAround(moments, {
+    this.around = stretchesAround(moments, {
       before: Math.round(BEFORE_S * perS),
       after: Math.round(AFTER_S * perS),
       most: Math.round(PIECE_S * perS),
       last: index.frameCount - 1,
     });
     await this.known;
+    await this.whole.known;
+    await this.goOn();
+  }
+
+  /** All of the film is to be kept ready, or not any more. Gives why it cannot be, in words. */
+  async askWhole(isAsked: boolean): Promise<string | undefined> {
+    await this.known;
+    const refusal = await this.whole.ask(isAsked);
+    if (refusal === undefined) {
+      for (const id of [...this.failed]) if (this.whole.isPiece(id)) this.failed.delete(id);
+      await this.goOn();
+    }
+    return refusal;
+  }
+
+  close(): void {
+    this.isClosed = true;
+    this.reader.close();
+  }
+
+  private get wanted(): readonly Stretch[] {
+    return [...this.around, ...this.whole.pieces];
+  }
+
+  private async goOn(): Promise<void> {
     this.onChange();
     const needless = needlessOf(this.windows, this.wanted);
     if (needless.length > 0) {
@@ -83,13 +122,14 @@ export class CopyKeeper {
     void this.makeAll().catch(() => undefined);
   }
 
-  close(): void {
-    this.isClosed = true;
-    this.reader.close();
+  /** Those round moments come in the film's own size, and first. */
+  private windowOf(frameIndex: number): CopyWindow | undefined {
+    const holding = this.windows.filter(one => one.fromFrame <= frameIndex && frameIndex <= one.toFrame);
+    return holding.find(one => !one.isSmall) ?? holding[0];
   }
 
-  private windowOf(frameIndex: number): CopyWindow | undefined {
-    return this.windows.find(one => one.fromFrame <= frameIndex && frameIndex <= one.toFrame);
+  private makeable(wanted: readonly Stretch[]): Stretch[] {
+    return missingOf(wanted, this.windows).filter(one => !this.failed.has(idOf(this.hash, one)));
   }
 
   private async makeAll(): Promise<void> {
@@ -97,7 +137,7 @@ export class CopyKeeper {
     this.isMaking = true;
     try {
       for (;;) {
-        const next = missingOf(this.wanted, this.windows).find(one => !this.failed.has(one.fromFrame));
+        const next = this.makeable(this.wanted)[0];
         if (!next || !(await this.untilQuiet())) return;
         await this.make(next);
       }
@@ -107,14 +147,15 @@ export class CopyKeeper {
   }
 
   private async make(stretch: Stretch): Promise<void> {
+    const goesOn = async () => (await this.untilQuiet()) && this.isWanted(stretch);
     const made = (await this.isWorthIt(stretch))
-      ? await makeCopy(this.film, this.hash, stretch, () => this.untilQuiet())
+      ? await this.whole.timed(stretch, goesOn, pause => makeCopy(this.film, this.hash, stretch, pause))
       : undefined;
-    if (this.isClosed) return;
+    if (this.isClosed || !this.isWanted(stretch)) return;
     const went = made && (await keepWindow(made.window, made.bytes).catch(() => [made.window.id]));
     if (!made || went?.includes(made.window.id)) {
       // Tried once: what cannot be made or kept now is not tried over and over.
-      this.failed.add(stretch.fromFrame);
+      this.failed.add(idOf(this.hash, stretch));
       this.onChange();
       return;
     }
@@ -122,8 +163,13 @@ export class CopyKeeper {
     this.dropped(went ?? []);
   }
 
+  private isWanted(stretch: Stretch): boolean {
+    return missingOf([stretch], this.wanted).length === 0;
+  }
+
   /** A film with a key picture every few frames needs no copy. */
-  private async isWorthIt({ fromFrame, toFrame }: Stretch): Promise<boolean> {
+  private async isWorthIt({ fromFrame, toFrame, isSmall }: Stretch): Promise<boolean> {
+    if (isSmall) return true;
     const { index, packets } = this.film;
     let key = await packets.getKeyPacket((index.timesS[toFrame] ?? 0) + 1e-6, { metadataOnly: true });
     if (!key) return false;

@@ -1,4 +1,4 @@
-import { megabytes } from '../film-missing.tsx';
+import { megabytes } from '../megabytes.ts';
 import type { useCopies } from './use-copies.ts';
 
 /** How much is kept round the moments, once there is any of it. */

@@ -1,18 +1,19 @@
 import { DecodeRun } from '../decode-run.ts';
 import type { OpenFilm } from '../open-film.ts';
-import type { CopyWindow, Stretch } from './copy-window.ts';
+import { type CopyWindow, idOf, type Stretch } from './copy-window.ts';
 
 /**
- * Codes a stretch of film anew, with a key picture every eighth frame. Undefined when the browser cannot, the film is
+ * Codes a stretch of film anew, with a key picture every eighth frame: in the film's own size, or smaller. Undefined when the browser cannot, the film is
  * damaged there, or it was called off. `pause` is waited for before each picture: the coach goes first.
  */
 export const makeCopy = async (
   film: OpenFilm,
   hash: string,
-  { fromFrame, toFrame }: Stretch,
+  stretch: Stretch,
   pause: () => Promise<boolean>,
 ): Promise<{ readonly window: CopyWindow; readonly bytes: Uint8Array<ArrayBuffer> } | undefined> => {
-  const config = await encoderConfigFor(film);
+  const { fromFrame, toFrame } = stretch;
+  const config = await encoderConfigFor(film, stretch.isSmall ?? false);
   if (!config) return undefined;
   const chunks: EncodedVideoChunk[] = [];
   let decoderConfig: VideoDecoderConfig | undefined;
@@ -50,7 +51,7 @@ export const makeCopy = async (
     if (coded <= toFrame || failed) return undefined;
     await encoder.flush();
     if (!decoderConfig || chunks.length !== toFrame - fromFrame + 1) return undefined;
-    return { ...packed(chunks, { hash, fromFrame, toFrame, config: decoderConfig }) };
+    return packed(chunks, { ...stretch, hash, config: decoderConfig });
   } catch {
     return undefined;
   } finally {
@@ -61,30 +62,46 @@ export const makeCopy = async (
 
 const packed = (
   chunks: readonly EncodedVideoChunk[],
-  of: Pick<CopyWindow, 'hash' | 'fromFrame' | 'toFrame' | 'config'>,
+  of: Stretch & Pick<CopyWindow, 'hash' | 'config'>,
 ): { window: CopyWindow; bytes: Uint8Array<ArrayBuffer> } => {
-  const bytes = new Uint8Array(chunks.reduce((sum, one) => sum + one.byteLength, 0));
+  const lengths = Uint32Array.from(chunks, one => one.byteLength);
+  const bytes = new Uint8Array(lengths.reduce((sum, one) => sum + one, 0));
   let offset = 0;
-  const places = chunks.map(chunk => {
+  for (const chunk of chunks) {
     chunk.copyTo(bytes.subarray(offset));
-    const place = { isKey: chunk.type === 'key', offset, length: chunk.byteLength };
     offset += chunk.byteLength;
-    return place;
-  });
-  const id = `${of.hash}:${of.fromFrame}`;
-  return {
-    window: { ...of, id, chunks: places, byteCount: bytes.length, usedAt: Date.now() },
-    bytes,
-  };
+  }
+  const about = { id: idOf(of.hash, of), keyEvery: KEY_EVERY, lengths, byteCount: bytes.length };
+  return { window: { ...of, ...about, usedAt: Date.now() }, bytes };
 };
 
-const encoderConfigFor = async (film: OpenFilm): Promise<VideoEncoderConfig | undefined> => {
-  if (typeof VideoEncoder === 'undefined') return undefined;
-  const { codedWidth: width, codedHeight: height } = film.config;
-  if (width === undefined || height === undefined) return undefined;
+/** Bytes that copies in smaller pictures of the whole film may take: as they are asked of the encoder. */
+export const smallBytesOf = (film: OpenFilm): number => {
+  const size = sizeOf(film, true);
+  return size ? (BITS_A_PIXEL_SMALL * size.width * size.height * film.index.frameCount) / 8 : 0;
+};
+
+const sizeOf = (
+  { config: { codedWidth, codedHeight } }: OpenFilm,
+  isSmall: boolean,
+): { width: number; height: number } | undefined => {
+  if (codedWidth === undefined || codedHeight === undefined) return undefined;
+  const share = isSmall ? Math.min(1, SMALL_PX / Math.min(codedWidth, codedHeight)) : 1;
+  // Colours are kept for two by two pixels.
+  const even = (px: number) => (share === 1 ? px : 2 * Math.round((px * share) / 2));
+  return { width: even(codedWidth), height: even(codedHeight) };
+};
+
+const encoderConfigFor = async (
+  film: OpenFilm,
+  isSmall: boolean,
+): Promise<VideoEncoderConfig | undefined> => {
+  const size = sizeOf(film, isSmall);
+  if (typeof VideoEncoder === 'undefined' || !size) return undefined;
+  const { width, height } = size;
   const { index } = film;
   const framerate = index.frameCount / Math.max(1, index.endS - (index.timesS[0] ?? 0));
-  const bitrate = Math.round(BITS_A_PIXEL * width * height * framerate);
+  const bitrate = Math.round((isSmall ? BITS_A_PIXEL_SMALL : BITS_A_PIXEL) * width * height * framerate);
   for (const codec of ['avc1.42e034', 'avc1.42e02a', 'vp09.00.51.08', 'vp8']) {
     const config: VideoEncoderConfig = {
       codec,
@@ -104,5 +121,9 @@ const encoderConfigFor = async (film: OpenFilm): Promise<VideoEncoderConfig | un
 const KEY_EVERY = 8;
 /** Enough that the eye does not tell it from the film for the moment until the film's own picture is there. */
 const BITS_A_PIXEL = 0.16;
+/** A game of two hours at 30 pictures a second takes between one and two gigabytes; the picture is seen for a moment only. */
+const BITS_A_PIXEL_SMALL = 0.1;
+/** The shorter side of the smaller pictures. */
+const SMALL_PX = 540;
 /** Chunks are numbered by frame: their time stamp is the frame's number in thousandths of a second. */
 export const TICK_US = 1000;

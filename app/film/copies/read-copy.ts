@@ -27,24 +27,24 @@ export class CopyReader {
     frameIndex: number,
   ): Promise<VideoFrame | undefined> {
     const at = frameIndex - window.fromFrame;
-    let key = at;
-    while (key > 0 && !window.chunks[key]?.isKey) key--;
-    const places = window.chunks.slice(key, at + 1);
-    const from = places[0]!.offset;
-    const last = places[places.length - 1]!;
-    const data = await bytes.slice(from, last.offset + last.length).arrayBuffer();
+    const key = at - (at % window.keyEvery);
+    const { lengths } = window;
+    const from = sumOf(lengths, 0, key);
+    const data = await bytes.slice(from, from + sumOf(lengths, key, at + 1)).arrayBuffer();
     const decoder = this.openFor(window.config);
     this.found = undefined;
     this.wanted = frameIndex;
-    places.forEach((place, i) => {
+    let offset = 0;
+    for (let i = key; i <= at; i++) {
       decoder.decode(
         new EncodedVideoChunk({
-          type: place.isKey ? 'key' : 'delta',
-          timestamp: (window.fromFrame + key + i) * TICK_US,
-          data: new Uint8Array(data, place.offset - from, place.length),
+          type: i === key ? 'key' : 'delta',
+          timestamp: (window.fromFrame + i) * TICK_US,
+          data: new Uint8Array(data, offset, lengths[i]!),
         }),
       );
-    });
+      offset += lengths[i]!;
+    }
     await decoder.flush();
     return this.found;
   }
@@ -67,3 +67,9 @@ export class CopyReader {
     return decoder;
   }
 }
+
+const sumOf = (lengths: Uint32Array, from: number, to: number): number => {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += lengths[i]!;
+  return sum;
+};

@@ -1,10 +1,14 @@
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { Player } from '../player.ts';
 import { CopyKeeper } from './copy-keeper.ts';
+import type { WholeState } from './whole-film.ts';
 
-/** Keeps copies round the moments of the open film for as long as it is open. Gives how many bytes they take, and round how many stretches they are still to be made. */
+/**
+ * Keeps copies of the open film for as long as it is open: round its moments, and of all of it where that was asked. Gives how far they
+ * are, and a way to ask.
+ */
 export const useCopies = (player: Player, hash: string, moments: readonly number[]): Kept => {
-  const [kept, setKept] = useState<Kept>({ byteCount: 0, waitingCount: 0 });
+  const [kept, setKept] = useState<Omit<Kept, 'askWhole'>>({ byteCount: 0, waitingCount: 0 });
   const [keeper, setKeeper] = useState<CopyKeeper>();
   useEffect(() => {
     let actedMs = performance.now();
@@ -13,7 +17,7 @@ export const useCopies = (player: Player, hash: string, moments: readonly number
     });
     const isQuiet = () => !player.now().playing && performance.now() - actedMs > QUIET_MS;
     const made = new CopyKeeper(player.film, hash, isQuiet, () =>
-      setKept({ byteCount: made.byteCount, waitingCount: made.waitingCount }),
+      setKept({ byteCount: made.byteCount, waitingCount: made.waitingCount, whole: made.wholeState }),
     );
     player.copies = made;
     setKeeper(made);
@@ -35,12 +39,18 @@ export const useCopies = (player: Player, hash: string, moments: readonly number
       isOver = true;
     };
   }, [player, keeper, frames]);
-  return kept;
+  const askWhole = useCallback(async (isAsked: boolean) => keeper?.askWhole(isAsked), [keeper]);
+  return { ...kept, askWhole };
 };
 
 interface Kept {
   readonly byteCount: number;
+  /** Round how many stretches copies are still to be made. */
   readonly waitingCount: number;
+  /** Undefined until the film is looked through. */
+  readonly whole?: WholeState;
+  /** Gives why it cannot be, in words. */
+  readonly askWhole: (isAsked: boolean) => Promise<string | undefined>;
 }
 
 const QUIET_MS = 3000;
