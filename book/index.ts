@@ -27,6 +27,7 @@ export * from './moving/roster-csv.ts';
 export * from './moving/web-vtt.ts';
 export * from './ydoc/bring-back.ts';
 export * from './ydoc/change.ts';
+export * from './ydoc/kept-undo.ts';
 export * from './ydoc/move-item.ts';
 export * from './ydoc/new-document.ts';
 export type { ChangedTypes } from './ydoc/plain.ts';

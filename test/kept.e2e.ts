@@ -83,9 +83,39 @@ describe('two windows on one thing see each other', () => {
             const { words } = await writeOn(field(from), word);
             await expect.poll(() => field(to).inputValue()).toBe(words);
           }
+          if (kind === 'drill') await undoneAfterReload(here, there, field);
         }),
       ),
     );
+
+  /** Her own steps live through a reload, and the other's change in between is left. */
+  async function undoneAfterReload(here: Page, there: Page, field: (page: Page) => Locator): Promise<void> {
+    const act = (name: string) => here.getByRole('button', { name: new RegExp(`^${name}`) });
+    const before = await field(here).inputValue();
+    await here.waitForTimeout(350);
+    const { words } = await writeOn(field(here), 'thrice');
+    await expect.poll(() => field(there).inputValue()).toBe(words);
+    await field(here).blur();
+    await here.waitForTimeout(300);
+    await here.reload();
+    await expect.poll(() => field(here).inputValue()).toBe(words);
+    expect(await act('Redo').getAttribute('aria-disabled')).toBe('true');
+    await act('Undo').click();
+    await expect.poll(() => field(there).inputValue()).toBe(before);
+    await here.waitForTimeout(300);
+    await here.reload();
+    await field(here).waitFor();
+    await act('Redo').click();
+    await expect.poll(() => field(there).inputValue()).toBe(words);
+    // The undo above is hers; what the other writes now is not.
+    const { words: theirs } = await writeOn(field(there), 'theirs');
+    await expect.poll(() => field(here).inputValue()).toBe(theirs);
+    await here.reload();
+    await field(here).waitFor();
+    await act('Undo').click();
+    await expect.poll(() => field(there).inputValue()).toContain('theirs');
+    expect(await field(here).inputValue()).toContain('theirs');
+  }
 });
 
 /** The page keeps the app for a day without network; what it may then say in the console, and nothing else. */
@@ -201,6 +231,11 @@ describe('a browser that is killed', () => {
     await browser.page.goto(url);
     await expect.poll(() => field(browser.page).inputValue(), { timeout: 20_000 }).toBe(words);
     expect(JSON.stringify(onDisc(dataFolder, document).value)).not.toContain(words);
+    // Her undo lived as well.
+    await browser.page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(() => field(browser.page).inputValue()).not.toContain('killed');
+    await browser.page.getByRole('button', { name: 'Redo', exact: true }).click();
+    await expect.poll(() => field(browser.page).inputValue()).toBe(words);
 
     const second = await startServer({ dataFolder, port: first.port });
     await expect

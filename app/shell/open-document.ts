@@ -4,13 +4,14 @@ import {
   type DocumentKind,
   type DocumentOf,
   type Issue,
+  keptUndoOf,
   type Snapshot,
   snapshotOf,
-  undoOf,
 } from '@icewright/book';
 import { IndexeddbPersistence } from 'y-indexeddb';
 import * as Y from 'yjs';
 import { noteUnkept, socketOf, useConnection } from './connection.ts';
+import { findSteps, keepStepsIn } from './kept-steps.ts';
 
 export type View<Kind extends DocumentKind> =
   | { readonly state: 'loading'; readonly value?: undefined; readonly issues: readonly Issue[] }
@@ -45,12 +46,16 @@ export class OpenDocument {
   constructor(id: string, made?: Y.Doc) {
     this.id = id;
     this.ydoc = made ?? new Y.Doc({ guid: id });
-    this.undoManager = undoOf(this.ydoc, mine);
+    const undo = keptUndoOf(this.ydoc, mine);
+    this.undoManager = undo.manager;
     // Told of each transaction in turn, so that what one changed is all that changed since the last look.
     this.ydoc.on('afterTransaction', ({ changedParentTypes }: Y.Transaction) =>
       this.#look(changedParentTypes),
     );
-    void new IndexeddbPersistence(`icewright.${id}`, this.ydoc).whenSynced.then(() => {
+    const store = new IndexeddbPersistence(`icewright.${id}`, this.ydoc);
+    void Promise.all([findSteps(store), store.whenSynced]).then(([steps]) => {
+      undo.giveBack(steps);
+      keepStepsIn(store, undo);
       this.#isStored = true;
       this.#look();
       this.#connect();

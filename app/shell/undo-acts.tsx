@@ -9,10 +9,7 @@ export function UndoActs() {
   const { canUndo, canRedo } = useUndo(id);
   return (
     <>
-      <Act
-        onPress={() => undo(id)}
-        notNow={canUndo ? undefined : 'nothing of yours since this page was loaded'}
-      >
+      <Act onPress={() => undo(id)} notNow={canUndo ? undefined : 'nothing of yours to undo here'}>
         Undo
       </Act>
       <Act onPress={() => redo(id)} notNow={canRedo ? undefined : 'nothing to redo here'}>

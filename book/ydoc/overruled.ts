@@ -7,7 +7,17 @@ export interface Overruled {
    * been written beside it by somebody who did not know of it, that other value stands again: without this the field would be missing.
    */
   readonly giveBack: (item: Y.Item) => void;
+  /** The newest notes, to be kept. */
+  readonly noted: () => readonly OverruledValue[];
+  /** Forgets what was noted so far for these. */
+  readonly noteOnly: (values: readonly OverruledValue[]) => void;
+  readonly onNoted: (listener: () => void) => void;
 }
+
+/** The name of a change and the value it had. */
+export type OverruledValue = readonly [name: string, value: unknown];
+
+const KEPT_VALUES = 500;
 
 /**
  * Of two values written at once a document keeps one, and forgets the other at the end of the very message that brings them together. So
@@ -15,7 +25,9 @@ export interface Overruled {
  */
 export function overruledIn(ydoc: Y.Doc): Overruled {
   const values = new Map<string, unknown>();
+  const listeners: (() => void)[] = [];
   ydoc.on('afterTransaction', transaction => {
+    const countBefore = values.size;
     Y.iterateDeletedStructs(transaction, transaction.deleteSet, struct => {
       if (!(struct instanceof Y.Item) || struct.parentSub === null) return;
       const knownTo = transaction.beforeState.get(struct.id.client) ?? 0;
@@ -24,6 +36,7 @@ export function overruledIn(ydoc: Y.Doc): Overruled {
       if (isField && isPlainContent(struct))
         values.set(nameOf(struct.lastId), struct.content.getContent()[0]);
     });
+    if (values.size > countBefore) for (const listener of listeners) listener();
   });
   return {
     giveBack: item => {
@@ -35,6 +48,14 @@ export function overruledIn(ydoc: Y.Doc): Overruled {
         parent.set(parentSub, values.get(name));
         return;
       }
+    },
+    noted: () => [...values].slice(-KEPT_VALUES),
+    noteOnly: kept => {
+      values.clear();
+      for (const [name, value] of kept) values.set(name, value);
+    },
+    onNoted: listener => {
+      listeners.push(listener);
     },
   };
 }

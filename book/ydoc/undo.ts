@@ -1,12 +1,15 @@
 import * as Y from 'yjs';
 import { currentSchema } from '../documents/kinds.ts';
-import { overruledIn } from './overruled.ts';
+import { type Overruled, overruledIn } from './overruled.ts';
 import { rootOf } from './root.ts';
 import { stepWriterOf } from './upgrade.ts';
 
 /** Undo of one person's changes: those made with this `origin` (any object that is theirs alone), nobody else's. */
-export function undoOf(ydoc: Y.Doc, origin: unknown): Y.UndoManager {
-  const overruled = overruledIn(ydoc);
+export function undoOf(
+  ydoc: Y.Doc,
+  origin: unknown,
+  overruled: Pick<Overruled, 'giveBack'> = overruledIn(ydoc),
+): Y.UndoManager {
   const undo = new Y.UndoManager(rootOf(ydoc), {
     trackedOrigins: new Set([origin]),
     captureTimeout: 300,
