@@ -87,8 +87,11 @@ export function PlanOverTime(props: {
         ))}
       </ol>
       <p className="cap" id="plan-keys">
-        Drag a block by its head (a finger holds first), or <kbd>Alt</kbd> with the arrows, to move it;{' '}
-        <kbd>+</kbd> and <kbd>-</kbd> for its minutes.
+        <span className="by-key">
+          Drag a block by its head, or <kbd>Alt</kbd> with the arrows, to move it; <kbd>+</kbd> and{' '}
+          <kbd>-</kbd> for its minutes.
+        </span>
+        <span className="by-finger">Hold a block by its head and drag it to move it.</span>
       </p>
     </div>
   );
