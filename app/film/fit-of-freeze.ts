@@ -5,6 +5,7 @@ import {
   fitPinsOn,
   type NamedPin,
   type PinFit,
+  pictureOnIce,
   type Rink,
   rinkOf,
   type SceneOfFreeze,
@@ -49,6 +50,10 @@ export const sceneOfFreeze = (freeze: Freeze, fit: PinFit, rink: Rink): SceneOfF
     fit,
     rink,
     attacks: freeze.attacks,
+    ...(freeze.allPlaced === 'onIce' ? { isEveryonePlaced: true } : {}),
+    ...(freeze.allPlaced === 'inPicture'
+      ? { allOfUsPlacedInM: pictureOnIce(fit, freeze.picture, rink.boards) }
+      : {}),
     skaters: Object.entries(freeze.skaters).map(([id, { side, kind, role, feet, feetSdPx }]) => ({
       id,
       side,

@@ -60,7 +60,7 @@ export interface FreezeWriting {
   setPuck(at: FilmPoint): void;
   setCarrier(id: string | undefined): void;
   setGhost(id: string, atM: IcePoint | undefined): void;
-  set(field: 'title' | 'attacks' | 'habit', value: string | undefined): void;
+  set(field: 'title' | 'attacks' | 'habit' | 'allPlaced', value: string | undefined): void;
 }
 
 export interface FoundFeet extends Required<Pick<Placed, 'feet' | 'feetSdPx' | 'kind'>> {}
@@ -176,6 +176,9 @@ const writingOf = (
       change.transact(() => {
         if (thing.kind === 'puck') change.remove(at('puck'));
         else change.remove(at(thing.kind === 'pin' ? 'pins' : 'skaters', thing.id));
+        // Whoever is taken out is without a mark again: what was said of all of us holds no longer.
+        const isOurs = freeze.skaters[thing.id as keyof Freeze['skaters']]?.side === 'us';
+        if (isOurs && freeze.allPlaced) change.remove(at('allPlaced'));
         if (freeze.puck && freeze.puck.carrier === thing.id) change.set(at('puck'), { at: freeze.puck.at });
       });
     },

@@ -104,6 +104,11 @@ it('pins ten marks by clicking, places skaters within 0.4 m, and measures a gap 
     await puck.click();
     await expect.poll(() => draw.getAttribute('aria-pressed')).toBe('false');
     await page.keyboard.press('Escape');
+    // Whether one of us may be there without a mark is said, and taken back, by one who looks.
+    const without = page.getByLabel('Of us without a mark');
+    await without.selectOption('nobody in the picture');
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(() => without.inputValue()).toBe('');
     // Each change is one step back.
     const pins = page.locator('.pm-pin');
     await pins.first().focus();

@@ -1,5 +1,6 @@
 import type { Team } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
+import { AllPlacedField } from './all-placed.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { OfferAct, OfferPanel } from './people/offer-panel.tsx';
@@ -66,6 +67,7 @@ export function PeopleList({
           </p>
         ),
       )}
+      {view.people.length > 0 && <AllPlacedField desk={desk} />}
       {freeze.puck && (
         <p className="pins-acts">
           <label>

@@ -66,9 +66,15 @@ describe('a standard on a freeze, in words', () => {
       unit: '',
     });
     expect(judgedWords(numbers, three, seen)).toBe(
-      'Of us in the picture: 3; wanted: 5 or more. Not everybody on the ice has been placed: 3 of a full side of 5 are.',
+      'Of us in the picture: 3; wanted: 5 or more. Not everybody on the ice has been placed: 3 of a full side of 5 are. If nobody of us is missing, say so under Skaters.',
     );
     expect(numbersWhy(seen)).toContain('3 of a full side of 5 are placed in this picture');
+    const saidOf = (allPlaced: 'inPicture' | 'onIce'): FreezeView => ({
+      ...seen,
+      freeze: { ...seen.freeze, allPlaced },
+    });
+    expect(numbersWhy(saidOf('onIce'))).toContain('nobody of us on the ice is without a mark');
+    expect(judgedWords(numbers, three, saidOf('inPicture'))).toMatch(/does not show all of that zone/);
   });
 
   it('says what was wanted, and why it is no plain answer', () => {

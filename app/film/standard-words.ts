@@ -49,12 +49,29 @@ export const judgedWords = (standard: Standard, judged: Judgement, view: FreezeV
 
 /** Why a count of us is what it is: not how well a place is known, but who has been placed at all. */
 export const numbersWhy = (view: FreezeView): string =>
-  `Skaters of ours by their feet, goalies not counted: ${placedWords(view)} placed in this picture. Who has no mark yet may be there too, so fewer than wanted is a sure no only with a full side placed.`;
+  `Skaters of ours by their feet, goalies not counted: ${placedWords(view)} placed in this picture. ${
+    view.freeze.allPlaced === undefined
+      ? 'Who has no mark yet may be there too, so fewer than wanted is a sure no only with a full side placed, or when it is said under Skaters who of us may be without a mark.'
+      : `It was said that ${allPlacedWords[view.freeze.allPlaced]}; ${view.freeze.allPlaced === 'onIce' ? 'so these are all' : 'so these are all there, and in a zone that the picture shows whole'}.`
+  }`;
 
-const reasonWords = ({ kind }: Standard, { why }: Judgement, view: FreezeView): string =>
-  kind === 'numbers' && why === 'notEveryonePlaced'
-    ? `not everybody on the ice has been placed: ${placedWords(view)}.`
-    : REASON[why];
+/** What the person who looked at the picture said of those without a mark. */
+const allPlacedWords: Readonly<Record<NonNullable<FreezeView['freeze']['allPlaced']>, string>> = {
+  inPicture: 'nobody of us in the picture is without a mark',
+  onIce: 'nobody of us on the ice is without a mark',
+};
+
+const reasonWords = ({ kind }: Standard, { why }: Judgement, view: FreezeView): string => {
+  if (why !== 'notEveryonePlaced') return REASON[why];
+  if (kind !== 'numbers') return `${REASON[why]}${sayWho(view)}`;
+  if (view.freeze.allPlaced === 'inPicture')
+    return 'the picture does not show all of that zone, and who is out of it may stand there.';
+  return `not everybody on the ice has been placed: ${placedWords(view)}.${sayWho(view)}`;
+};
+
+/** Where he who knows it can say it. */
+const sayWho = ({ freeze }: FreezeView): string =>
+  freeze.allPlaced === undefined ? ' If nobody of us is missing, say so under Skaters.' : '';
 
 const placedWords = (view: FreezeView): string => {
   const placed = view.ice?.scene.skaters.filter(one => one.side === 'us' && one.kind === 'skater') ?? [];

@@ -74,11 +74,15 @@ describe('a chance is measured on the sheet of its game', () => {
 
 describe('who speaks of a chance', () => {
   const few = Object.fromEntries(Object.entries(freeze.skaters).slice(0, 3));
-  const chanceOf = (skaters: Freeze['skaters'], verdict: string) => {
+  const chanceOf = (
+    skaters: Freeze['skaters'],
+    verdict: string,
+    allPlaced?: NonNullable<Freeze['allPlaced']>,
+  ) => {
     const game = gameOn({ preset: '200x85ft' });
     const one = {
       ...game,
-      freezes: { f: { ...freeze, skaters } },
+      freezes: { f: { ...freeze, skaters, ...(allPlaced ? { allPlaced } : {}) } },
       moments: { m: { ...game.moments['m' as never], verdict } },
     } as unknown as Game;
     const five = { ...standard, atLeastCount: 5 } as Standard;
@@ -92,6 +96,14 @@ describe('who speaks of a chance', () => {
         [verdict, 'cannotTell'],
       ]);
       expect(measuredCountOf(chances)).toBe(0);
+    }
+  });
+
+  it('the freeze where it was said that nobody else of us is there', () => {
+    for (const allPlaced of ['inPicture', 'onIce'] as const) {
+      const chances = chanceOf(few as Freeze['skaters'], 'done', allPlaced);
+      expect(chances[0]!.verdict).toBe('missed');
+      expect(measuredCountOf(chances)).toBe(1);
     }
   });
 

@@ -44,7 +44,7 @@ export interface GameStart {
 
 export const emptyGame = ({ opponent, day, place = 'home' }: GameStart): Game => ({
   kind: 'game',
-  schema: 4,
+  schema: 5,
   opponent,
   day,
   place,

@@ -132,6 +132,8 @@ export const freeze = z.object({
   /** How well a click hits its mark, pixels (standard deviation). */
   clickSdPx: z.number(),
   skaters: listOf(idOf<'placed'>(), placed),
+  /** Who of us may be without a mark: nobody whom the picture shows, or nobody at all; absent: that was not said. */
+  allPlaced: z.exactOptional(z.enum(['inPicture', 'onIce'])),
   puck: z.exactOptional(z.object({ at: filmPoint, carrier: z.exactOptional(idOf<'placed'>()) })),
   /** How long playback stands at this picture, seconds; absent: it goes on. */
   holdS: z.exactOptional(z.number().check(z.minimum(0), z.maximum(600))),
@@ -194,7 +196,7 @@ export const mark = z.object({
 
 export const game = z.object({
   kind: z.literal('game'),
-  schema: z.literal(4),
+  schema: z.literal(5),
   opponent: shortWords,
   day,
   place: z.enum(['home', 'away', 'neutral']),

@@ -26,6 +26,8 @@ export interface FrozenScene {
   readonly jointM2: readonly number[];
   /** True when nobody on the ice is missing from `skaters`; else those not placed are somewhere unknown. */
   readonly isEveryonePlaced?: boolean;
+  /** The part of the ice, convex, anticlockwise, metres, in which nobody of us stands who is not in `skaters`: what the picture shows. */
+  readonly allOfUsPlacedInM?: readonly IcePoint[];
 }
 
 /** Two-sided 95 % of a normal spread, in standard deviations. */

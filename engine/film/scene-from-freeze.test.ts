@@ -100,6 +100,14 @@ describe('a scene from a freeze', () => {
     expect(scene.skaters.map(({ id }) => id)).toEqual(['s0', 's1']);
     expect(scene.puck).toBeUndefined();
     expect(scene.jointM2).toHaveLength(16);
+    // Whoever was said to be placed, and is not, makes a side less than whole.
+    const said = { ...freeze, isEveryonePlaced: true, allOfUsPlacedInM: [] };
+    expect(sceneFromFreeze(said).scene).toMatchObject({ isEveryonePlaced: true, allOfUsPlacedInM: [] });
+    for (const side of ['us', 'them'] as const) {
+      const lost = { ...others.at(-2)!, side };
+      const { scene: lacking } = sceneFromFreeze({ ...said, skaters: [...freeze.skaters, lost] });
+      expect('isEveryonePlaced' in lacking && 'allOfUsPlacedInM' in lacking).toBe(side === 'them');
+    }
   });
 });
 

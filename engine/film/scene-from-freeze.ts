@@ -1,7 +1,7 @@
 import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { End, Side } from '../units/ends.ts';
-import type { FilmPoint } from '../units/points.ts';
+import type { FilmPoint, IcePoint } from '../units/points.ts';
 import { ellipseOf } from './ellipse.ts';
 import { FOOT_SD, OFF_THE_ICE } from './film-rows.ts';
 import type { FrozenScene } from './frozen-scene.ts';
@@ -26,6 +26,8 @@ export interface FreezePlaces {
   /** `FOOT_SD` by default. */
   readonly footSdPx?: number;
   readonly isEveryonePlaced?: boolean;
+  /** As in the scene. */
+  readonly allOfUsPlacedInM?: readonly IcePoint[];
 }
 
 export interface SceneOfFreeze {
@@ -62,6 +64,10 @@ export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
     const placed = placedAt(who.id, feetPx, ownSdPx);
     return placed === null ? [] : [{ who, placed }];
   });
+  // Of ours one whose feet have no place is missing after all.
+  const lacksOneOfUs = freeze.skaters.some(
+    ({ id, side }) => side === 'us' && unplaced.some(one => one.id === id),
+  );
   const puck = freeze.puck === undefined ? null : placedAt('puck', freeze.puck.atPx, footSdPx);
   const carrierId = freeze.puck?.carrierId;
   const scene: FrozenScene = {
@@ -72,7 +78,12 @@ export const sceneFromFreeze = (freeze: FreezePlaces): SceneOfFreeze => {
       ? {}
       : { puck: { atM: puck.atM, covM2: puck.covM2, ...(carrierId === undefined ? {} : { carrierId }) } }),
     jointM2: jointOf(fit, [...skaters.map(({ placed }) => placed), ...(puck === null ? [] : [puck])]),
-    ...(freeze.isEveryonePlaced === undefined ? {} : { isEveryonePlaced: freeze.isEveryonePlaced }),
+    ...(freeze.isEveryonePlaced === undefined || lacksOneOfUs
+      ? {}
+      : { isEveryonePlaced: freeze.isEveryonePlaced }),
+    ...(freeze.allOfUsPlacedInM === undefined || lacksOneOfUs
+      ? {}
+      : { allOfUsPlacedInM: freeze.allOfUsPlacedInM }),
   };
   return { scene, unplaced };
 };

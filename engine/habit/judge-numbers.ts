@@ -3,6 +3,7 @@ import { type Numbers, numbersIn } from '../film/numbers-in.ts';
 import type { Estimate } from '../units/points.ts';
 import { FULL_SIDE } from './full-side.ts';
 import type { Judgement } from './judgement.ts';
+import { isSeenWhole } from './seen-whole.ts';
 import type { Standard } from './standard.ts';
 import { oursOf } from './who.ts';
 import { zoneAreaOf } from './zone-area.ts';
@@ -19,9 +20,12 @@ export const judgeNumbers = (
     area === null
       ? { certainCount: ids.length, possibleCount: ids.length, certain: ids, unsure: [] }
       : numbersIn(scene, area, 'us');
-  // Of those not placed anybody may stand there, in the picture too: that nobody has put a mark on him does not mean he is not in it.
-  const unseen =
-    scene.isEveryonePlaced === true ? 0 : Math.max(0, FULL_SIDE.forwards + FULL_SIDE.defenders - ids.length);
+  // Of those not placed anybody may stand there, in the picture too, unless somebody said that he does not.
+  const placedInM = scene.allOfUsPlacedInM;
+  const isNobodyElseThere =
+    scene.isEveryonePlaced === true ||
+    (placedInM !== undefined && (area === null || isSeenWhole(scene.rink, area, placedInM)));
+  const unseen = isNobodyElseThere ? 0 : Math.max(0, FULL_SIDE.forwards + FULL_SIDE.defenders - ids.length);
   const needed = standard.atLeastCount;
   const answer =
     counted.certainCount >= needed ? 'yes' : counted.possibleCount + unseen < needed ? 'no' : 'cannotTell';

@@ -230,6 +230,32 @@ describe('numbers in a zone', () => {
     expect(ask(five, 6)).toMatchObject({ answer: 'no', why: 'clear' });
   });
 
+  it('with all of us in the picture placed counts for sure in it, and in a zone that it shows whole', () => {
+    const square = (fromXM: number, toXM: number) =>
+      [
+        [fromXM, -13],
+        [toXM, -13],
+        [toXM, 13],
+        [fromXM, 13],
+      ].map(([xM, yM]) => ({ xM: xM!, yM: yM! }));
+    const ask = (zone: Parameters<typeof numbers>[0], toXM: number) =>
+      judgeStandard(sceneOf({ us: five.slice(0, 3), allOfUsPlacedInM: square(-31, toXM) }), numbers(zone, 4))
+        .answer;
+    // NHL rule 1.7: the blue line's inner edge is 64 ft from the goal line, 11 ft from the boards: x = −7.62 m.
+    expect([ask('picture', -20), ask('ourZone', -7), ask('house', -14)]).toEqual(['no', 'no', 'no']);
+    expect([ask('ourZone', -8), ask('house', -18), ask('middleLane', -7)]).toEqual(
+      Array(3).fill('cannotTell'),
+    );
+    // Whoever is out of the picture is on the ice all the same: of all of us it says nothing.
+    const all = { ...standardOf('goalSide', 'allOfUs', 'puck', 1) };
+    const behind = sceneOf({
+      us: five.slice(0, 3),
+      puck: { xM: 20, yM: 0 },
+      allOfUsPlacedInM: square(-31, 31),
+    });
+    expect(judgeStandard(behind, all).why).toBe('notEveryonePlaced');
+  });
+
   it('has the zones of the rink', () => {
     const random = randomOf(3);
     for (let i = 0; i < 2000; i++) {

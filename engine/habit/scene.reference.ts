@@ -23,6 +23,7 @@ export const sceneOf = (parts: {
   readonly sdM?: number;
   readonly attacks?: End;
   readonly isEveryonePlaced?: boolean;
+  readonly allOfUsPlacedInM?: FrozenScene['allOfUsPlacedInM'];
 }): FrozenScene => {
   const { us, them = [], puck, sdM = 0.1, attacks = 'plusX' } = parts;
   const covM2 = { xxM2: sdM ** 2, xyM2: 0, yyM2: sdM ** 2 };
@@ -54,6 +55,7 @@ export const sceneOf = (parts: {
         }),
     jointM2,
     ...(parts.isEveryonePlaced === undefined ? {} : { isEveryonePlaced: parts.isEveryonePlaced }),
+    ...(parts.allOfUsPlacedInM === undefined ? {} : { allOfUsPlacedInM: parts.allOfUsPlacedInM }),
   };
 };
 

@@ -101,7 +101,7 @@ function gameOf(
 ): Game {
   return game.parse({
     kind: 'game',
-    schema: 4,
+    schema: 5,
     follows: {},
     opinions: {},
     opponent: 'Quillback Bay',
