@@ -86,11 +86,21 @@ it(
       await expect.poll(() => team.locator('.stage.is-black').count()).toBe(0);
       // On, and impatiently to the next, from the team's own window this time.
       await page.keyboard.press('PageDown');
+      // The press shows the next film, which runs; a press more takes it to where it stands.
       await team.keyboard.press('PageDown');
-      await shownFrame(team, 120);
+      await page.getByRole('button', { name: 'To where it stands' }).waitFor();
+      await team.keyboard.press('PageDown');
+      await shownFrame(team, 360);
       expect(await team.locator('.stage-line').textContent()).toBe(first);
       await team.keyboard.press('PageUp');
+      await shownFrame(team, 120);
+      await team.keyboard.press('PageUp');
       await shownFrame(team, 530);
+      // Skipped without a second of its film; the last cannot be.
+      await team.keyboard.press('n');
+      await shownFrame(team, 120);
+      const skip = page.getByRole('button', { name: 'Skip to the next' });
+      expect(await skip.getAttribute('aria-disabled')).toBe('true');
       await team.close();
       await page.getByText('No other window is open.').waitFor();
     }),
@@ -203,8 +213,7 @@ it(
       await press.click();
       await shownFrame(page, 360);
       await expect.poll(() => page.locator('.marks-layer text').allTextContents()).toEqual(['who else']);
-      await press.click();
-      await press.click();
+      await page.getByRole('button', { name: 'Back', exact: true }).click();
       await shownFrame(page, 120);
       if (hasReelTools) await seenInHandout(page, feet);
     }),

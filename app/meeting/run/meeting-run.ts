@@ -9,8 +9,9 @@ export interface RunItem {
 }
 
 /**
- * Where a meeting stands. A press takes it on: the first picture stands while its line is said, the film runs to where it is
- * to stand, runs on to its end, and the next item's first picture stands.
+ * Where a meeting stands. A press shows the next thing the team should see: the film runs to where it is to stand, runs on to its
+ * end, and the next item's film runs. Its first picture stands, while its line is said, for whoever goes there by skipping or by going
+ * back, and at the beginning.
  */
 export interface Run {
   readonly index: number;
@@ -25,7 +26,7 @@ export interface Run {
 }
 
 export type Press =
-  | { readonly does: 'on' | 'back' }
+  | { readonly does: 'on' | 'back' | 'skip' }
   /** With the frame that is shown, since the film stands still meanwhile. */
   | { readonly does: 'black' | 'hold'; readonly frameIndex: number }
   | { readonly does: 'to'; readonly index: number }
@@ -42,6 +43,9 @@ export function nextRun(run: Run, press: Press, items: readonly RunItem[]): Run 
       return run.isBlack ? lit(run) : run.heldAt === undefined ? goOn(run, items) : letGo(run);
     case 'back':
       return run.isBlack ? lit(run) : goBack(run, items);
+    case 'skip':
+      // Out of the last there is nothing to skip to: one key too many does not end a meeting.
+      return run.index + 1 < items.length ? readyAt(run, run.index + 1) : run;
     case 'black':
       return run.isBlack ? lit(run) : { ...held(run, press.frameIndex), isBlack: true };
     case 'hold':
@@ -81,14 +85,9 @@ export function onSaid(run: Run, items: readonly RunItem[]): string {
   if (run.heldAt !== undefined) return 'Run on';
   const next = goOn(run, items);
   if (next.phase === 'over') return run.phase === 'over' ? 'The end' : 'To the end';
-  if (next.index !== run.index) return 'Next moment';
-  return {
-    ready: 'Next moment',
-    toStop: 'Run the film',
-    stands: 'To where it stands',
-    toEnd: 'Run on',
-    ended: 'To its end',
-  }[next.phase];
+  if (next.index !== run.index) return isRunning(next) ? 'Run the next moment' : 'The next moment';
+  if (next.phase === 'stands') return 'To where it stands';
+  return run.phase === 'ready' ? 'Run the film' : 'Run on';
 }
 
 const lit = (run: Run): Run => ({ ...run, isBlack: false });
@@ -105,7 +104,7 @@ function letGo({ heldAt, ...run }: Run): Run {
 function goOn(run: Run, items: readonly RunItem[]): Run {
   const { frames, isOpening } = items[run.index] ?? {};
   const to = (phase: Run['phase'], from = run.from): Run => ({ ...run, phase, from, turn: run.turn + 1 });
-  const next = () => (run.index + 1 < items.length ? readyAt(run, run.index + 1) : to('over'));
+  const next = () => begun(itemAfter(run, items), items);
   if (run.phase === 'over' || isOpening) return run;
   if (frames === undefined) return next();
   const { first, stop, last } = frames;
@@ -121,6 +120,19 @@ function goOn(run: Run, items: readonly RunItem[]): Run {
     default:
       return next();
   }
+}
+
+const itemAfter = (run: Run, items: readonly RunItem[]): Run =>
+  run.index + 1 < items.length
+    ? readyAt(run, run.index + 1)
+    : { index: run.index, phase: 'over', from: run.from, isBlack: false, turn: run.turn + 1 };
+
+/** An item as the press that comes to it shows it: its film runs, or stands where it is to stand at once. */
+function begun(run: Run, items: readonly RunItem[]): Run {
+  const { frames, isOpening } = items[run.index] ?? {};
+  if (run.phase !== 'ready' || frames === undefined || isOpening) return run;
+  if (frames.stop === frames.first) return { ...run, phase: 'stands', from: frames.first };
+  return frames.last === frames.first ? run : goOn(run, items);
 }
 
 function goBack(run: Run, items: readonly RunItem[]): Run {

@@ -17,6 +17,7 @@ export const RUN_KEYS: readonly {
   { keys: 'PageUp', says: 'back', does: 'back' },
   { keys: 'ArrowLeft', says: 'back', does: 'back' },
   { keys: 'ArrowUp', says: 'back', does: 'back' },
+  { keys: 'n', says: 'skip to the next moment', does: 'skip' },
   { keys: 'b', says: 'black, and the picture again', does: 'black' },
   { keys: '.', says: 'black, and the picture again', does: 'black' },
   { keys: 'k', says: 'hold the film, and let it run', does: 'hold' },

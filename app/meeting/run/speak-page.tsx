@@ -128,6 +128,9 @@ function RunActs({ speaker }: { readonly speaker: Speaker }) {
       >
         Hold
       </Act>
+      <Act onPress={() => press('skip')} notNow={noSkip(speaker)}>
+        Skip to the next <kbd>N</kbd>
+      </Act>
       <Act lead onPress={() => press('on')}>
         {speaker.onSaid}
       </Act>
@@ -144,11 +147,17 @@ function AloneActs({ speaker, onLeave }: { readonly speaker: Speaker; readonly o
       </button>
       <span className="show-acts">
         <Act onPress={() => speaker.press('back')}>Back</Act>
+        <Act onPress={() => speaker.press('skip')} notNow={noSkip(speaker)}>
+          Skip to the next
+        </Act>
         <Act onPress={onLeave}>Notes</Act>
       </span>
     </>
   );
 }
+
+const noSkip = ({ next, run }: Speaker): string | undefined =>
+  next === undefined || run.phase === 'over' ? 'this is the last moment' : undefined;
 
 const noPictureSaid = ({ shown, run, isOpening }: Speaker, team: Team): string => {
   if (run.phase === 'over') return 'The end';

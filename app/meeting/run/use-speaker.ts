@@ -54,7 +54,7 @@ export function useSpeaker(of: {
   });
   const press = (does: AskedPress) => {
     const frameIndex = player?.now().frameIndex ?? 0;
-    dispatch(does === 'on' || does === 'back' ? { does } : { does, frameIndex });
+    dispatch(does === 'on' || does === 'back' || does === 'skip' ? { does } : { does, frameIndex });
   };
   useStandByClock(run, shown, () => dispatch({ does: 'on' }));
   const isOpening = runItems[at]?.isOpening === true;
