@@ -47,11 +47,15 @@ it(
       await expect.poll(() => lines(page)).toEqual(['Eyes up', first]);
 
       await page.getByRole('link', { name: 'Sheet' }).click();
+      // Of the two one has no freeze: its picture is shown instead.
+      await expect.poll(() => page.locator('.card-paper image').count()).toBe(1);
       const [download] = await Promise.all([
         page.waitForEvent('download'),
         page.getByRole('button', { name: 'Download the PDF' }).click(),
       ]);
-      const words = pdfWords(readFileSync(await download.path())).replace(/\s+/g, '');
+      const pdf = readFileSync(await download.path());
+      expect(pdf.toString('latin1').match(/\/Subtype \/Image/g)).toHaveLength(1);
+      const words = pdfWords(pdf).replace(/\s+/g, '');
       for (const said of ['Eyesup', first.replace(/\s+/g, ''), 'Notes']) expect(words).toContain(said);
       await page.getByRole('button', { name: 'With the speaker’s notes' }).click();
       await page.goBack();

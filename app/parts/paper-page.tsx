@@ -19,8 +19,10 @@ export function PaperPage(props: {
   readonly fileName: string;
   /** What can be chosen of what is printed. */
   readonly acts?: ReactNode;
+  /** Why it is not yet as it will be printed. */
+  readonly notYet?: string | undefined;
 }) {
-  const { pages } = props;
+  const { pages, notYet } = props;
   const [state, setState] = useState<'rest' | 'working' | 'failed'>('rest');
   const markups = useMemo(
     () =>
@@ -35,6 +37,7 @@ export function PaperPage(props: {
     [pages],
   );
   const download = async () => {
+    if (notYet !== undefined) return;
     setState('working');
     try {
       // Loaded only when somebody prints.
@@ -51,7 +54,7 @@ export function PaperPage(props: {
   };
   useKeys([
     { keys: 'd', says: 'download the PDF', act: () => void download() },
-    { keys: 'p', says: 'print', act: () => window.print() },
+    { keys: 'p', says: 'print', act: () => notYet === undefined && window.print() },
   ]);
   return (
     <>
@@ -63,8 +66,10 @@ export function PaperPage(props: {
         acts={
           <>
             {props.acts}
-            <Act onPress={() => window.print()}>Print</Act>
-            <Act lead working={state === 'working'} onPress={() => void download()}>
+            <Act notNow={notYet} onPress={() => window.print()}>
+              Print
+            </Act>
+            <Act lead notNow={notYet} working={state === 'working'} onPress={() => void download()}>
               Download the PDF
             </Act>
           </>

@@ -2,7 +2,7 @@ import { COLUMN_GAP, mm, PAGE } from '../card/page-measures.ts';
 import { wrapWords } from '../card/wrap-words.ts';
 import { drawFreezeAt, freezeHeight } from '../ice/freeze-at.ts';
 import type { LetteringName } from '../lettering.ts';
-import type { Pen } from '../pen/pen.ts';
+import type { Pen, Photo } from '../pen/pen.ts';
 import {
   HEAD_HEIGHT,
   type MeetingSheet,
@@ -51,6 +51,9 @@ const drawRow = (pen: Pen, item: MeetingSheetItem, top: number): void => {
     const width = Math.min(DRAWING_WIDTH, (DRAWING_WIDTH * room) / freezeHeight(item.freeze, DRAWING_WIDTH));
     drawFreezeAt(pen, item.freeze, { left, top: top + ROW_PAD, width });
     left += DRAWING_WIDTH + COLUMN_GAP;
+  } else if (item.photo) {
+    if (item.photo !== 'comes') drawPhoto(pen, item.photo, left, top + ROW_PAD, height - 2 * ROW_PAD);
+    left += DRAWING_WIDTH + COLUMN_GAP;
   }
   const notes = PAGE.right - NOTES_WIDTH;
   drawWords(pen, item, { left, width: notes - COLUMN_GAP - left, top, bottom: top + height - ROW_PAD });
@@ -60,6 +63,12 @@ const drawRow = (pen: Pen, item: MeetingSheetItem, top: number): void => {
   const most = Math.floor((height - 2 * ROW_PAD - 13) / NOTES_LINE);
   for (const [i, line] of wrapWords(pen, 'cardPoint', item.notes ?? '', NOTES_WIDTH - 8, most).entries())
     pen.text('cardPoint', line, notes + 4, box + 21 + i * NOTES_LINE);
+};
+
+/** As large as its room allows, with its own proportions. */
+const drawPhoto = (pen: Pen, photo: Photo, left: number, top: number, room: number): void => {
+  const scale = Math.min(DRAWING_WIDTH / photo.widthPx, room / photo.heightPx);
+  pen.photo?.(photo, { left, top, width: photo.widthPx * scale, height: photo.heightPx * scale });
 };
 
 const drawWords = (

@@ -3,19 +3,27 @@ import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../../test/pdf-words.ts';
 import { printedPages } from '../../test/printed-pages.ts';
-import { PAGE } from '../card/page-measures.ts';
+import { mm, PAGE } from '../card/page-measures.ts';
+import type { Photo } from '../pen/pen.ts';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { OUR_LINE_SHEET } from '../scenes/freeze-sheet.ts';
 import { TOGETHER_SHEET } from '../scenes/meeting-sheet.ts';
 import { drawFreezeSheet } from './draw-freeze-sheet.ts';
 import { drawMeetingSheet } from './draw-meeting-sheet.ts';
-import { type MeetingSheet, meetingPagesOf } from './meeting-sheet.ts';
+import { DRAWN_ROW, type MeetingSheet, meetingPagesOf, rowHeight } from './meeting-sheet.ts';
 
 const printed = (sheet: MeetingSheet) =>
   printedPages(
     PDFKit,
     meetingPagesOf(sheet).map(page => pen => drawMeetingSheet(pen, page)),
   );
+/** One grey pixel. */
+const DOT: Photo = {
+  dataUrl:
+    'data:image/jpeg;base64,/9j/4AAQSkZJRgABAgAAAQABAAD//gAQTGF2YzU5LjM3LjEwMAD/2wBDAAgEBAQEBAUFBQUFBQYGBgYGBgYGBgYGBgYHBwcICAgHBwcGBgcHCAgICAkJCQgICAgJCQoKCgwMCwsODg4RERT/xABKAAEAAAAAAAAAAAAAAAAAAAAAAQEAAAAAAAAAAAAAAAAAAAAAEAEAAAAAAAAAAAAAAAAAAAAAEQEAAAAAAAAAAAAAAAAAAAAA/8AAEQgAAgACAwEiAAIRAAMRAP/aAAwDAQACEQMRAD8AAA//2Q==',
+  widthPx: 1,
+  heightPx: 1,
+};
 const tight = (words: string): string => words.replace(/\s+/g, '');
 
 describe('a meeting on paper', () => {
@@ -26,6 +34,38 @@ describe('a meeting on paper', () => {
     for (const words of [title, team, ...items.flatMap(({ line, asks }) => [line, asks]), 'F1 21', 'Notes'])
       expect(said).toContain(tight(words));
     expect(pdf.toString('latin1')).not.toMatch(/\/Subtype \/Image/);
+  });
+
+  it('shows the picture of the film where there is no freeze, whole in its room, its room kept while it is read', async () => {
+    const [, item] = TOGETHER_SHEET.items;
+    const sheetOf = (photo: Photo | 'comes'): MeetingSheet => ({
+      ...TOGETHER_SHEET,
+      items: [{ ...item!, photo }],
+    });
+    const boxOf = (widthPx: number, heightPx: number) => {
+      const [photo] = recordingOf(pen =>
+        drawMeetingSheet(pen, sheetOf({ ...DOT, widthPx, heightPx })),
+      ).filter(({ call }) => call === 'photo');
+      return photo?.call === 'photo' ? photo.box : undefined;
+    };
+    for (const [widthPx, heightPx] of [
+      [1280, 720],
+      [360, 640],
+      [1, 1],
+    ] as const) {
+      const { left, top, width, height } = boxOf(widthPx, heightPx)!;
+      expect(width / height).toBeCloseTo(widthPx / heightPx, 9);
+      expect([
+        left >= PAGE.left,
+        top >= PAGE.top,
+        left + width <= PAGE.left + mm(80),
+        height <= DRAWN_ROW,
+      ]).toEqual(Array(4).fill(true));
+    }
+    expect(rowHeight(sheetOf('comes').items[0]!)).toBe(rowHeight(sheetOf(DOT).items[0]!));
+    // On paper it is there, once for each moment that has one.
+    const pdf = (await printed(sheetOf(DOT))).toString('latin1');
+    expect(pdf.match(/\/Subtype \/Image/g)).toHaveLength(1);
   });
 
   it('goes over as many pages as it needs, each item once, none over the edge', async () => {

@@ -1,5 +1,6 @@
 import { mm, PAGE } from '../card/page-measures.ts';
 import type { FreezeDrawn } from '../ice/freeze-at.ts';
+import type { Photo } from '../pen/pen.ts';
 
 /** A meeting as it is printed: everything resolved to words. The speaker's own notes are in it only where they are wanted. */
 export interface MeetingSheet {
@@ -20,6 +21,8 @@ export interface MeetingSheetItem {
   /** The question for the group; empty: none. */
   readonly asks: string;
   readonly freeze?: FreezeDrawn;
+  /** The picture of the film, where there is no freeze to draw; its room is kept while it is still being read. */
+  readonly photo?: Photo | 'comes';
   /** The speaker's notes, in the room to write: for himself alone. */
   readonly notes?: string;
 }
@@ -31,11 +34,11 @@ export const HEAD_HEIGHT = mm(19);
 export const FOOT_HEIGHT = mm(10);
 
 /** A row has room for its notes as they are written, up to half a page; what is longer ends in an ellipsis. */
-export const rowHeight = ({ freeze, notes = '' }: MeetingSheetItem): number =>
+export const rowHeight = ({ freeze, photo, notes = '' }: MeetingSheetItem): number =>
   Math.min(
     MOST_ROW,
     Math.max(
-      freeze ? DRAWN_ROW : WORDS_ROW,
+      freeze || photo ? DRAWN_ROW : WORDS_ROW,
       NOTES_TOP + NOTES_LINE * Math.ceil(notes.length / NOTES_LETTERS),
     ),
   );

@@ -21,6 +21,8 @@ export interface PdfDocument {
   fillColor(colour: string): unknown;
   strokeColor(colour: string): unknown;
   clip(): unknown;
+  /** By a data address; its upper left corner at x, y. */
+  image(dataUrl: string, x: number, y: number, set: { width: number; height: number }): unknown;
   font(name: string): unknown;
   fontSize(size: number): unknown;
   widthOfString(words: string, set: PdfTextSet): number;

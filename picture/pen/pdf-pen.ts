@@ -14,7 +14,7 @@ const DIGITS = 4;
 const FIGURE_FEATURES = ['tnum', 'lnum', 'kern'];
 const WORD_FEATURES = ['kern', 'liga'];
 
-/** Draws on the document's current page, in points with y down. Vector only; every font must be registered before. */
+/** Draws on the document's current page, in points with y down. Vector only, but for photographs; every font must be registered before. */
 export const pdfPen = (document: PdfDocument, palette: Palette = BLACK_PALETTE): Pen => {
   let state: PenState = { k: 1, thinFloor: 0, turnRad: 0 };
   const within = (draw: () => void) => {
@@ -58,6 +58,7 @@ export const pdfPen = (document: PdfDocument, palette: Palette = BLACK_PALETTE):
       });
       state = before;
     },
+    photo: (of, { left, top, width, height }) => document.image(of.dataUrl, left, top, { width, height }),
     clip: (outline, draw) =>
       within(() => {
         document.path(pathString(outline, DIGITS));

@@ -27,6 +27,23 @@ export interface Pen {
   kept(of: object, and: readonly unknown[], draw: () => void): void;
   place(where: Placing, draw: () => void): void;
   clip(outline: (sink: PathSink) => void, draw: () => void): void;
+  /** A photograph in a box, in drawing units. Only pens for paper have it: a drawing that shows one does not hang on it. */
+  photo?(of: Photo, box: PhotoBox): void;
+}
+
+/** A picture of a film as it is printed. */
+export interface Photo {
+  /** `data:image/jpeg;base64,…` */
+  readonly dataUrl: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+export interface PhotoBox {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
 }
 
 export interface PathSink {

@@ -2,7 +2,7 @@ import { type LetteringName, letteringOf } from '../lettering.ts';
 import type { MarkName } from '../marks.ts';
 import { letterWidth } from './letter-widths.ts';
 import { pathString } from './path-string.ts';
-import type { Drawing, Pen, Placing, TextSetting } from './pen.ts';
+import type { Drawing, Pen, Photo, PhotoBox, Placing, TextSetting } from './pen.ts';
 import { type PenState, placedState } from './pen-state.ts';
 import { letterSize } from './stroke-set.ts';
 
@@ -27,6 +27,7 @@ export type PenCall =
   | { readonly call: 'group'; readonly name: string; readonly data: Readonly<Record<string, string>> }
   | { readonly call: 'place'; readonly where: Placing }
   | { readonly call: 'clip'; readonly outline: string }
+  | { readonly call: 'photo'; readonly of: Photo; readonly box: PhotoBox }
   | { readonly call: 'end' };
 
 /** Draws into a list of calls. */
@@ -64,6 +65,7 @@ export const recordingOf = (draw: Drawing, start: { readonly k?: number } = {}):
       within(inner);
       state = before;
     },
+    photo: (of, box) => calls.push({ call: 'photo', of, box }),
     clip: (outline, inner) => {
       calls.push({ call: 'clip', outline: pathString(outline, 3) });
       within(inner);

@@ -4,7 +4,7 @@ import { type Lettering, letteringOf } from '../lettering.ts';
 import { type Mark, markOf } from '../marks.ts';
 import { letterWidth } from './letter-widths.ts';
 import { pathString, shortNumber } from './path-string.ts';
-import type { Drawing, Pen } from './pen.ts';
+import type { Drawing, Pen, Photo, PhotoBox } from './pen.ts';
 import { type PenState, placedState } from './pen-state.ts';
 import { letterSize, strokeSet } from './stroke-set.ts';
 
@@ -208,6 +208,13 @@ class SvgPen implements Pen {
     draw();
     this.#out.push(GROUP_END);
     this.#state = before;
+  };
+
+  photo = (of: Photo, box: PhotoBox): void => {
+    const [x, y, width, height] = [box.left, box.top, box.width, box.height].map(one => this.#n(one));
+    this.#out.push(
+      `<image href="${escaped(of.dataUrl)}" x="${x}" y="${y}" width="${width}" height="${height}" preserveAspectRatio="none"/>`,
+    );
   };
 
   clip: Pen['clip'] = (outline, draw) => {

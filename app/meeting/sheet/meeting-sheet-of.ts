@@ -6,6 +6,7 @@ import { named } from '../../parts/named.ts';
 import { meetingClock, meetingTimesOf } from '../meeting-times.ts';
 import { lineOf, type ShownItem, whichOf } from '../shown-item.ts';
 import { freezeDrawnOf } from './freeze-drawn.ts';
+import type { SheetPhotos } from './use-sheet-photos.ts';
 
 /** The meeting as it is printed, without what is hidden: for the group, or with the speaker's notes for himself. */
 export function meetingSheetOf(
@@ -13,6 +14,7 @@ export function meetingSheetOf(
   meeting: Meeting,
   all: readonly ShownItem[],
   withNotes: boolean,
+  photos: SheetPhotos,
 ): MeetingSheet {
   const items = all.filter(({ item }) => !item.hidden);
   const times = meetingTimesOf(meeting, items);
@@ -32,11 +34,28 @@ export function meetingSheetOf(
         which: whichOf(shown, team),
         asks: shown.item.asks,
         ...(withNotes && shown.item.notes !== '' ? { notes: shown.item.notes } : {}),
-        ...freezeOf(shown, team),
+        ...(photos.has(shown.id) ? { photo: photos.get(shown.id)! } : freezeOf(shown, team)),
       }),
     ),
   };
 }
+
+/** Items whose freeze cannot be drawn, and the frame of the film that is shown instead. */
+export const framesInstead = (
+  team: Team,
+  all: readonly ShownItem[],
+): { readonly id: string; readonly hash: string; readonly frameIndex: number }[] =>
+  all.flatMap(shown =>
+    shown.state !== 'there' || shown.item.hidden || freezeOf(shown, team).freeze
+      ? []
+      : [
+          {
+            id: shown.id,
+            hash: shown.part.hash,
+            frameIndex: shown.item.stop?.frameIndex ?? shown.frameIndex,
+          },
+        ],
+  );
 
 function freezeOf(shown: ShownItem, team: Team): Pick<MeetingSheetItem, 'freeze'> {
   const kept = shown.state === 'there' && shown.freezeId ? shown.game.freezes[shown.freezeId] : undefined;

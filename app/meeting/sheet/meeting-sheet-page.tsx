@@ -7,7 +7,8 @@ import { named } from '../../parts/named.ts';
 import { PaperPage } from '../../parts/paper-page.tsx';
 import { addressOfMeeting } from '../../shell/addresses.ts';
 import type { ShownItem } from '../shown-item.ts';
-import { meetingSheetOf } from './meeting-sheet-of.ts';
+import { framesInstead, meetingSheetOf } from './meeting-sheet-of.ts';
+import { useSheetPhotos } from './use-sheet-photos.ts';
 
 /** The meeting on paper: for the wall of the room, and for those who write along. */
 export function MeetingSheetPage(props: {
@@ -18,13 +19,17 @@ export function MeetingSheetPage(props: {
 }) {
   const { team, meeting, items } = props;
   const [withNotes, setWithNotes] = useState(false);
+  const frames = useMemo(() => framesInstead(team, items), [team, items]);
+  const [withPictures, setWithPictures] = useState(true);
+  const photos = useSheetPhotos(frames, withPictures);
+  const isReading = [...photos.values()].includes('comes');
   const pages = useMemo(
     () =>
-      meetingPagesOf(meetingSheetOf(team, meeting, items, withNotes)).map(page => ({
+      meetingPagesOf(meetingSheetOf(team, meeting, items, withNotes, photos)).map(page => ({
         title: page.title,
         draw: (pen: Pen) => drawMeetingSheet(pen, page),
       })),
-    [team, meeting, items, withNotes],
+    [team, meeting, items, withNotes, photos],
   );
   return (
     <PaperPage
@@ -34,10 +39,18 @@ export function MeetingSheetPage(props: {
       day={daySaid(meeting.day)}
       pages={pages}
       acts={
-        <Act isOn={withNotes} onPress={() => setWithNotes(!withNotes)}>
-          With the speaker’s notes
-        </Act>
+        <>
+          {frames.length > 0 && (
+            <Act isOn={withPictures} onPress={() => setWithPictures(!withPictures)}>
+              With pictures of the film
+            </Act>
+          )}
+          <Act isOn={withNotes} onPress={() => setWithNotes(!withNotes)}>
+            With the speaker’s notes
+          </Act>
+        </>
       }
+      notYet={isReading ? 'pictures of the film are being read' : undefined}
       fileName={`${named(meeting.title, 'meeting')} ${meeting.day}${withNotes ? ', speaker' : ''}.pdf`}
     />
   );
