@@ -99,7 +99,8 @@ export const MARKS = markTable({
   flagLook: { fill: 'warm', stroke: 'warm', width: 0.1, byK: true, join: 'round' },
 
   // over a film, px of its own measure
-  filmShade: { fill: 'ink', opacity: 0.62 },
+  filmShade: { fill: 'ink', opacity: 0.68 },
+  filmBeam: { fill: 'ink', opacity: 0.2 },
   filmGround: { fill: 'ice', opacity: 0.2 },
   filmRuling: { stroke: 'ink', width: 1.1, byK: true, opacity: 0.8 },
   filmCasing: { stroke: 'ice', width: 5.4, byK: true, cap: 'round', join: 'round', opacity: 0.85 },

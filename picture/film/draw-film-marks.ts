@@ -28,6 +28,18 @@ export const drawFilmMarks = (pen: Pen, marks: readonly FilmMark[], view: FilmVi
 export const drawFilmShade = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
   pen.place({ k: view.unitPx }, () => shade(pen, litPlaces(marks, view), view));
 
+/**
+ * The ice in the light is a little darker too, so that whoever stands in it is the brightest thing; drawn only where it is known who that is,
+ * for it goes under him.
+ */
+export const drawFilmBeam = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void => {
+  const lit = litPlaces(marks, view);
+  if (lit.length === 0) return;
+  pen.path('filmBeam', sink => {
+    for (const { lit: area } of lit) trace(sink, area, true);
+  });
+};
+
 /** What lies on the ice, and goes under who stands on it. */
 export const drawMarksOnIce = (pen: Pen, marks: readonly FilmMark[], view: FilmView): void =>
   pen.place({ k: view.unitPx }, () => {

@@ -44,8 +44,8 @@ export const USUAL_SIZE_M: Readonly<Partial<Record<FilmMarkKind, number>>> = {
   lane: 1.6,
 };
 
-/** From so high above the ice a spotlight shines, metres. Only pictures hang on it. */
-export const LAMP_M = 7;
+/** So high and so wide a spotlight lights whoever stands in it, metres: with his stick and his lean, and not the boards behind him. Only pictures hang on it. */
+export const BEAM_M = { high: 2.2, radius: 0.95 } as const;
 
 /** The pole that a text stands on, metres. */
 export const POLE_M = 1.4;

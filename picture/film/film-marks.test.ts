@@ -3,10 +3,10 @@ import { fitPinsOn, type IcePoint, iceFromFilm, type PinFit, rinkOf } from '@ice
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
-import { drawFilmMarks } from './draw-film-marks.ts';
+import { drawFilmBeam, drawFilmMarks } from './draw-film-marks.ts';
 import { FILM_MARK_KINDS, type FilmMark, type FilmView, placesWanted } from './film-mark.ts';
-import { bandOf, hatchingOf } from './mark-shapes.ts';
-import { areaOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
+import { bandOf, hatchingOf, spotlightOnFilm, standingOnFilm } from './mark-shapes.ts';
+import { areaOnFilm, heightOnFilm, lineOnFilm, pointOnFilm, ringOf } from './on-film.ts';
 
 // Source of truth: films drawn by their own camera, whose exact matrix of every picture stands in fixtures/film-truth.
 interface TruthFrame {
@@ -193,6 +193,27 @@ describe('the drawing of marks', () => {
     expect(drawn.filter(one => one.call === 'clip')).toHaveLength(2);
     expect(drawn.filter(one => one.call === 'path' && one.mark === 'filmShade')).toHaveLength(1);
     expect(calls([whole('ring')]).some(one => one.call === 'path' && one.mark === 'filmShade')).toBe(false);
+  });
+
+  it('lights all of whoever stands there, upright or leaning, and not what is behind and above him', () => {
+    for (const { view } of tied) {
+      const at = middleOfPicture(view);
+      const { lit } = spotlightOnFilm(view, at, 1.5);
+      const sideways = { xM: at.xM + 0.35, yM: at.yM };
+      for (const { xPx, yPx } of [...standingOnFilm(view, at), ...standingOnFilm(view, sideways)].flat())
+        expect(
+          isInside(
+            { xM: xPx, yM: yPx },
+            lit.map(one => ({ xM: one.xPx, yM: one.yPx })),
+          ),
+        ).toBe(true);
+      // Somebody tall on skates, and a hand above.
+      const foot = pointOnFilm(view, at)!;
+      expect(Math.min(...lit.map(one => one.yPx))).toBeGreaterThan(foot.yPx - heightOnFilm(view, at, 3.2));
+    }
+    const beam = recordingOf(pen => drawFilmBeam(pen, [whole('spotlight'), whole('ring')], view));
+    expect(beam.filter(one => one.call === 'path' && one.mark === 'filmBeam')).toHaveLength(1);
+    expect(recordingOf(pen => drawFilmBeam(pen, [whole('ring')], view))).toEqual([]);
   });
 
   it('draws nothing of a mark that lies behind the camera', () => {

@@ -1,6 +1,6 @@
 import type { FilmPoint, IcePoint } from '@icewright/engine';
-import { type FilmView, LAMP_M } from './film-mark.ts';
-import { areaOnFilm, heightOnFilm, pointOnFilm, ringOf } from './on-film.ts';
+import { BEAM_M, type FilmView } from './film-mark.ts';
+import { areaOnFilm, heightOnFilm, ringOf } from './on-film.ts';
 
 /** A lane from place to place, so wide on the ice: its area, and its two long edges. */
 export const bandOf = (
@@ -98,7 +98,7 @@ const roundOf = (below: FilmPoint, radiusPx: number, upPx: number): FilmPoint[] 
     yPx: below.yPx - upPx + radiusPx * Math.sin((i / 12) * Math.PI),
   }));
 
-/** What a spotlight lights: the ice round a place, and with it the cone of light above, in which whoever stands there is seen. */
+/** What a spotlight lights: the ice round a place, and whoever stands on it, to above his head. */
 export interface LitPlace {
   readonly ground: readonly FilmPoint[];
   readonly lit: readonly FilmPoint[];
@@ -106,10 +106,9 @@ export interface LitPlace {
 
 export const spotlightOnFilm = (view: FilmView, at: IcePoint, radiusM: number): LitPlace => {
   const ground = areaOnFilm(view, ringOf(at, radiusM));
-  const foot = pointOnFilm(view, at);
-  if (ground.length < 3 || !foot) return { ground, lit: ground };
-  const lamp = { xPx: foot.xPx, yPx: foot.yPx - heightOnFilm(view, at, LAMP_M) };
-  return { ground, lit: hullOf([...ground, lamp]) };
+  if (ground.length < 3) return { ground, lit: ground };
+  const above = raised(areaOnFilm(view, ringOf(at, BEAM_M.radius)), heightOnFilm(view, at, BEAM_M.high));
+  return { ground, lit: hullOf([...ground, ...above]) };
 };
 
 /** The convex hull of points, clockwise on the page. Source: Andrew's monotone chain (1979). */

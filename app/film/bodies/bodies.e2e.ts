@@ -76,6 +76,27 @@ it('draws a zone under a skater in the freeze and in the still, and over the ice
     expect(onScreen.bodyCount).toBeGreaterThan(40);
     expect(onScreen.bodyChanged / onScreen.bodyCount).toBeLessThan(0.05);
     expect(onScreen.iceChanged / onScreen.iceCount).toBeGreaterThan(0.8);
+
+    // In a spotlight he is as he was, and the ice round him is darker.
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll<SVGElement>('.marks-layer')) one.style.visibility = '';
+    });
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.keyboard.press('Shift+m');
+    await page.getByRole('button', { name: 'Spotlight', exact: true }).click();
+    await clickFilm(page, [footX, footY]);
+    await page.locator('.marks-drawn [data-bodies="before"]').waitFor({ timeout: 60_000 });
+    const [lit] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Keep as a picture' }).click(),
+    ]);
+    const inLight = `data:image/png;base64,${readFileSync(await lit.path()).toString('base64')}`;
+    const close = { left: footX - 16, top: footY - 40, right: footX + 16, bottom: footY };
+    const inBeam = await changesIn(page, bare, inLight, close);
+    expect(inBeam.bodyCount).toBeGreaterThan(40);
+    expect(inBeam.bodyChanged / inBeam.bodyCount).toBeLessThan(0.05);
+    // Close round him a rim of ice is taken for his.
+    expect(inBeam.iceChanged / inBeam.iceCount).toBeGreaterThan(0.6);
   });
 });
 

@@ -1,4 +1,5 @@
 import {
+  drawFilmBeam,
   drawFilmMarks,
   drawFilmShade,
   drawMarksAbove,
@@ -45,7 +46,10 @@ export function UnderBodies({
         />
       </mask>
       {layer(drawFilmShade, 'shade')}
-      <g mask={`url(#${id})`}>{layer(drawMarksOnIce, 'ice')}</g>
+      <g mask={`url(#${id})`}>
+        {layer(drawFilmBeam, 'beam')}
+        {layer(drawMarksOnIce, 'ice')}
+      </g>
       {layer(drawMarksAbove, 'above')}
     </g>
   );

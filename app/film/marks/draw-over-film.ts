@@ -1,6 +1,7 @@
 import type { FilmPoint, PinFit, Rink } from '@icewright/engine';
 import {
   canvasPen,
+  drawFilmBeam,
   drawFilmMarks,
   drawFilmShade,
   drawMarksAbove,
@@ -66,6 +67,7 @@ export const drawOverFilm = (
   drawFilmShade(filmPenOn(context), marks, view);
   const layer = new OffscreenCanvas(widthPx, heightPx);
   const onIce = layer.getContext('2d')!;
+  drawFilmBeam(filmPenOn(onIce), marks, view);
   drawMarksOnIce(filmPenOn(onIce), marks, view);
   onIce.globalCompositeOperation = 'destination-out';
   onIce.drawImage(bodies.cover, bodies.leftPx, bodies.topPx);

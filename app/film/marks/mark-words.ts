@@ -62,4 +62,6 @@ export const whenSaid = (mark: Mark, freezes: Game['freezes']): string => {
     : `${clockText(mark.fromS, 1)} to ${clockText(mark.toS, 1)}`;
 };
 
-export const NOT_TIED = 'This picture is not tied to the ice: freeze and pin it, or carry pins to it.';
+/** Why nothing can be drawn yet. */
+export const NOT_TIED =
+  'Marks lie on the ice in metres, so that they stay where they are as the camera moves: this picture must be pinned first.';

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { useKeys } from '../../shell/keys.ts';
 import type { Player } from '../player.ts';
+import { toPins } from '../to-pins.ts';
 import { usePlayerPart } from '../use-player.ts';
 import type { FilmTie } from './film-tie.ts';
 import { MarkChosen } from './mark-chosen.tsx';
@@ -48,6 +49,10 @@ export function MarksPanel({
     // What comes next is done on the picture, by keys too.
     document.querySelector<SVGElement>('.marks-layer.worked')?.focus({ preventScroll: true });
   };
+  const toItsPins = () => {
+    onFreeze();
+    toPins();
+  };
   useKeys([
     {
       keys: 'Escape',
@@ -66,6 +71,11 @@ export function MarksPanel({
   ]);
   return (
     <section className="marks-panel" aria-label="Marks on the picture" ref={panel}>
+      {!fit && !isPlaying && (
+        <p className="q2 marks-hint" role="status">
+          {NOT_TIED} <Act onPress={toItsPins}>To its pins</Act>
+        </p>
+      )}
       <p className="marks-kinds">
         {FILM_MARK_KINDS.map(kind => (
           <Act key={kind} isOn={desk.kind === kind} notNow={notNow} onPress={() => take(kind)}>
@@ -77,10 +87,11 @@ export function MarksPanel({
           Close the marks
         </Act>
       </p>
-      <p className="q2 marks-hint" role="status">
-        {!fit && !isPlaying ? NOT_TIED : desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}{' '}
-        {!fit && !isPlaying && <Act onPress={onFreeze}>Freeze this picture, then pin it</Act>}
-      </p>
+      {fit && (
+        <p className="q2 marks-hint" role="status">
+          {desk.kind ? layingHint(desk.kind, desk.laid.length) : ''}
+        </p>
+      )}
       {fit && !desk.kind && !chosen && <p className="q3">{LIE_SAID}</p>}
       {chosen && desk.chosen && (
         <MarkChosen

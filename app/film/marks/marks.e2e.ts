@@ -40,8 +40,12 @@ it('lays marks on the ice of a frozen picture, moves them, keeps the picture, an
     // A picture that nothing ties to the ice takes no mark, and says why.
     await shownFrame(page, 0);
     await page.keyboard.press('Shift+m');
-    await page.getByText('This picture is not tied to the ice').first().waitFor();
+    await page.getByText('Marks lie on the ice in metres').first().waitFor();
     expect(await page.getByRole('button', { name: /^Ring/ }).getAttribute('aria-disabled')).toBe('true');
+    // One press leads to where it is pinned.
+    await page.getByRole('button', { name: 'To its pins' }).click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Offer pins/);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await page.keyboard.press('Shift+m');
 
     await page.locator('.freeze-list button').first().click();
