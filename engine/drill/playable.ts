@@ -1,6 +1,7 @@
 import { boardsDistance } from '../rink/boards.ts';
 import type { Rink } from '../rink/rink.ts';
 import type { Level } from '../skater/level.ts';
+import { madeOf } from '../units/made-of.ts';
 import type { IcePoint } from '../units/points.ts';
 import { type DraftIssue, draftIssuesOf } from './draft-issues.ts';
 import type { DrillPlan, Spot } from './drill.ts';
@@ -33,7 +34,7 @@ export interface Unplayable {
 export const playableOf = (plan: DrillPlan, rink: Rink, level: Level): Playable | Unplayable => {
   const issues = draftIssuesOf(plan);
   if (issues.length > 0) return { kind: 'unplayable', issues };
-  const spots = byRank(plan.spots).map(spot => ({
+  const spots = madeOf(byRank(plan.spots), spot => ({
     ...spot,
     ...onTheIce(spot, rink),
     acts: actsOf(spot.acts),
@@ -61,6 +62,6 @@ const actsOf = (acts: Spot['acts']): readonly PlayableAct[] => {
 const byRank = <ItemId extends string, Item extends { readonly rank: number }>(
   list: Readonly<Record<ItemId, Item>>,
 ): (Item & { readonly id: ItemId })[] =>
-  (Object.entries(list) as [ItemId, Item][])
-    .map(([id, item]) => ({ ...item, id }))
-    .sort((a, b) => a.rank - b.rank || (a.id < b.id ? -1 : 1));
+  madeOf(Object.entries(list) as [ItemId, Item][], ([id, item]) => ({ ...item, id })).sort(
+    (a, b) => a.rank - b.rank || (a.id < b.id ? -1 : 1),
+  );

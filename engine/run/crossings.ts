@@ -188,7 +188,7 @@ const happensBy = (run: RunState, what: Watch, timeS: number): boolean => {
 };
 
 /** The zone itself while x is in it, else the next one on that side. */
-const zoneBeside = (lineXM: readonly number[], zone: number, xM: number): number => {
+const zoneBeside = (lineXM: Float64Array, zone: number, xM: number): number => {
   if (zone < lineXM.length && xM > lineXM[zone]!) return zone + 1;
   return zone > 0 && xM <= lineXM[zone - 1]! ? zone - 1 : zone;
 };

@@ -10,6 +10,7 @@ import { puckModelOf } from '../puck/puck-model.ts';
 import { LINE_IDS } from '../rink/lines.ts';
 import type { SkaterModel } from '../skater/model.ts';
 import type { SpotId } from '../units/ids.ts';
+import { madeOf } from '../units/made-of.ts';
 import { Actor } from './actor.ts';
 import { actorNumbersOf } from './actor-numbers.ts';
 import { advanceTo } from './advance.ts';
@@ -126,7 +127,7 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
   const strideHz = options.strideHz ?? STEP_HZ;
   const lineIds = [...LINE_IDS].sort((a, b) => rink.lines[a].centreXM - rink.lines[b].centreXM);
   const numbers = actorNumbersOf(playable.spots.length);
-  const actors = playable.spots.map((spot, index) => {
+  const actors = madeOf(playable.spots, (spot, index) => {
     const net = rink.nets[attackedEndOf(spot) === 'plusX' ? 0 : 1]!;
     const model = options.models?.[spot.id] ?? level.model;
     const own = guardedNet(rink, { spot }) ? goalieModelOf(model) : model;
@@ -137,13 +138,13 @@ const startOf = (playable: Playable, options: RunOptions): RunState => {
     rink,
     puckModel: puckModelOf(),
     lineIds,
-    lineXM: lineIds.map(id => rink.lines[id].centreXM),
+    lineXM: Float64Array.from(lineIds, id => rink.lines[id].centreXM),
     actors,
     zoneFromM: new Float64Array(actors.length),
     zoneToM: new Float64Array(actors.length),
     numbers,
     now: numbers.subarray(0, numbers.length / 2),
-    pucks: playable.pucks.map(start => puckAtStart(playable, start)),
+    pucks: madeOf(playable.pucks, start => puckAtStart(playable, start)),
     stretch: stretchOf(0, 0, 1 / strideHz),
     chance: options.chance ?? null,
     contest: contestViewOf(),

@@ -32,7 +32,7 @@ export interface RunState {
   readonly puckModel: PuckModel;
   /** Lines of the rink by ascending x: a zone is the number of lines with smaller x. */
   readonly lineIds: readonly LineId[];
-  readonly lineXM: readonly number[];
+  readonly lineXM: Float64Array;
   readonly actors: readonly Actor[];
   /** Between which x each of them is while in the zone where it is: at or below the first, or above the second, it has left it. */
   readonly zoneFromM: Float64Array;
@@ -78,7 +78,7 @@ export const actorNamed = (run: RunState, spot: SpotId): Actor => {
   return actor;
 };
 
-export const zoneOf = (lineXM: readonly number[], xM: number): number => {
+export const zoneOf = (lineXM: Float64Array, xM: number): number => {
   let zone = 0;
   while (zone < lineXM.length && lineXM[zone]! < xM) zone++;
   return zone;

@@ -1,3 +1,4 @@
+import { madeOf } from '../units/made-of.ts';
 import type { Actor } from './actor.ts';
 import { ACTOR_NUMBERS, FACING_X, FACING_Y, X_MPS, Y, Y_MPS } from './actor-numbers.ts';
 import type { PuckPlay } from './puck-play.ts';
@@ -88,10 +89,10 @@ export const tracksOf = (
 ): { readonly tracks: readonly Track[]; readonly pucks: readonly PuckTrack[] } => {
   const { count, writesColumns } = recorder;
   if (writesColumns && recorder.columnCount < count) writeColumns(recorder);
-  const tracks = actors.map((actor, a) =>
+  const tracks = madeOf(actors, (actor, a) =>
     writesColumns ? trackOf(recorder, actor, a) : trackWhenRead(recorder, actor, a),
   );
-  const puckTracks = pucks.map((puck, p) => {
+  const puckTracks = madeOf(pucks, (puck, p) => {
     const { xM, yM, owner } = recorder.pucks[p]!;
     return {
       xM: xM.subarray(0, count),
