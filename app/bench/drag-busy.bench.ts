@@ -4,6 +4,7 @@ import { busyPart } from './busy-part.ts';
 import { type Busy, busyIn, drag, MOVES } from './drag-by-mouse.ts';
 import { watchDrags } from './drag-watch.ts';
 import { withApp, withPage } from './open-app.ts';
+import { pasteOnIce } from './paste-on-ice.ts';
 import { budget, median, short } from './rows.ts';
 
 const ROLES = ['F5', 'X3', 'F7', 'X9'] as const;
@@ -12,14 +13,7 @@ const ROLES = ['F5', 'X3', 'F7', 'X9'] as const;
 const bench = (): Promise<BenchRow[]> =>
   withApp(app =>
     withPage(app, async page => {
-      await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-      await page.goto(`${app.url}/drills`);
-      await page.getByRole('button', { name: 'Draw on bare ice' }).click();
-      await page.getByText('Set somebody on the ice').waitFor();
-      await page.evaluate(text => navigator.clipboard.writeText(text), busyPart());
-      await page.keyboard.press('Control+v');
-      await page.getByText(/^In this rep/).waitFor();
-      await page.keyboard.press('Escape');
+      await pasteOnIce(page, app, busyPart());
       await check(page);
       const watched = await page.evaluateHandle(watchDrags);
       const busyMs: Busy[] = [];

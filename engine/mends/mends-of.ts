@@ -1,6 +1,7 @@
 import type { DrillPlan } from '../drill/drill.ts';
 import { playableOf } from '../drill/playable.ts';
 import type { Rink } from '../rink/rink.ts';
+import { runMemory } from '../run/recorder.ts';
 import { type RunOptions, runDrill } from '../run/run-drill.ts';
 import type { Finding, Run } from '../run/run-result.ts';
 import type { Level } from '../skater/level.ts';
@@ -46,6 +47,8 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
   const more = asked.more ?? (() => []);
   const before = outcomeOf(run, more(plan, run));
   const candidates = mendCandidatesOf({ ...asked, playable, run });
+  // Only what is tried is written over: the candidates are read from the run with the finding.
+  const memory = runMemory();
   let triedCount = 0;
   let eased: Mend | undefined;
   for (const { says, writes } of candidates) {
@@ -54,7 +57,7 @@ export function* mendSearch(asked: MendAsked): Generator<number, Mend | NoMend, 
     const after = planAfter(plan, writes);
     const tried = playableOf(after, rink, level);
     if (tried.kind !== 'playable') continue;
-    const again = runDrill(tried, setting);
+    const again = runDrill(tried, { ...setting, memory });
     const found = more(after, again);
     const outcome = outcomeOf(again, found);
     if (!isWell(finding, before, outcome)) continue;

@@ -10,6 +10,7 @@ import {
   type Run,
 } from '@icewright/engine';
 import { useEffect, useRef, useState } from 'react';
+import { isManyUnderWay } from '../many/play-many.ts';
 import type { People } from '../people/people-of.ts';
 import { usePlayedSpots } from '../use-played-spots.ts';
 
@@ -20,6 +21,8 @@ export type MoreFindings = (plan: Drill, run: Run) => readonly Finding[];
 const RESTED_MS = 350;
 /** Trying goes on for no longer than this at a time, so that the page stays quick, ms. */
 const SLICE_MS = 8;
+/** While a many-run has the cores the search waits, and looks again whether it is over so often, ms. */
+const WAITS_MS = 50;
 
 /**
  * A mend for each finding that is in view, in their order, looked for in idle time once the drill rests; undefined while it
@@ -56,6 +59,10 @@ export function useMends(asked: {
     const mends = new Map<number, Mend | NoMend>();
     const searches = new Map<number, MendSearch>();
     const goOn = () => {
+      if (isManyUnderWay()) {
+        timer = window.setTimeout(goOn, WAITS_MS);
+        return;
+      }
       const untilMs = performance.now() + SLICE_MS;
       const before = mends.size;
       timer = 0;

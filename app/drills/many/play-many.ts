@@ -40,8 +40,16 @@ export function playMany(
     if (merged === undefined) throw new Error('a many-run without reps');
     return merged;
   });
+  playing.add(work);
+  const isOver = () => playing.delete(work);
+  work.parts.then(isOver, isOver);
   return { answer, cancel: work.cancel };
 }
+
+const playing = new Set<ManyWork>();
+
+/** Whether a many-run is under way: what can wait leaves it the cores. */
+export const isManyUnderWay = (): boolean => playing.size > 0;
 
 /** Looks for the value at which the outcome comes in the wanted share of reps. `onStep` is told how many values are known. */
 export function playTune(
@@ -101,12 +109,15 @@ function chunksOf(repCount: number): readonly { readonly fromRep: number; readon
 
 let shared: ManyPool | undefined;
 
-/** The workers of this page, as many as it has cores less its own; made when first needed. */
+/**
+ * The workers of this page, as many as it has cores less its own, but two at least: on two cores a page that only shows how far the reps are needs
+ * little of its own. Made when first needed.
+ */
 export function sharedPool(): ManyPool {
   const cores = navigator.hardwareConcurrency || 2;
   shared ??= manyPool(
     () => new Worker(new URL('./many.worker.ts', import.meta.url), { type: 'module' }) as never,
-    Math.max(1, cores - 1),
+    Math.max(2, cores - 1),
   );
   return shared;
 }
