@@ -24,6 +24,8 @@ export { momentsCsv, momentsJson } from './moving/moments-out.ts';
 export type { FilmFrames, MomentsTaken } from './moving/moments-taken.ts';
 export { momentsVtt, readMomentsVtt } from './moving/moments-vtt.ts';
 export * from './moving/roster-csv.ts';
+export { planTeamFile, type TeamFilePlan } from './moving/team-file-plan.ts';
+export { hasNews, teamFileSentence } from './moving/team-file-words.ts';
 export * from './moving/web-vtt.ts';
 export * from './ydoc/bring-back.ts';
 export * from './ydoc/change.ts';

@@ -14,6 +14,7 @@ import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { exportTeam, importTeam, setAt } from '@icewright/book';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hashOfFile } from './films/film-folder.ts';
 import { componentStyleHash } from './http/guard.ts';
@@ -123,7 +124,23 @@ describe('a whole team in one file', () => {
     expect((await send(file.body.toString())).status).toBe(201);
     expect(await (await fetch(at)).json()).toMatchObject([{ id, demo: true }]);
     expect(await (await fetch(`${at}/${id}/file`)).text()).toBe(file.body.toString());
-    expect((await send(file.body.toString())).status).toBe(409);
+    const told = async (text: string) =>
+      (await (await fetch(`${at}/file/told`, { method: 'POST', headers: json, body: text })).json()) as {
+        said: string;
+      };
+    expect((await told(file.body.toString())).said).toMatch(/bring nothing new/);
+    expect((await send(file.body.toString())).status).toBe(201);
+    expect(await (await fetch(`${at}/${id}/file`)).text()).toBe(file.body.toString());
+    // A copy that was changed elsewhere is brought together with what is there.
+    const copy = importTeam(file.body.toString());
+    if (copy.kind === 'refused') throw new Error(copy.sentence);
+    setAt(copy.docs.find(each => each.id === 'drill-middle-first')!.ydoc, ['minutes'], 17, 'coach');
+    const later = exportTeam(copy.docs, 'withHistories');
+    expect((await told(later)).said).toMatch(
+      / 0 are new, 1 is merged with what is here and \d+ are the same\.$/,
+    );
+    expect((await send(later)).status).toBe(201);
+    expect(await (await fetch(`${at}/${id}/file`)).text()).toBe(later);
     await fresh.close();
     rmSync(freshFolder, { recursive: true });
   });

@@ -49,6 +49,16 @@ export async function findTeamFile(
   }
 }
 
+/** What taking in a team file would do; nothing is done yet. */
+export const askOfTeamFile = (text: string) =>
+  ask<TeamFileTold>('/api/teams/file/told', { method: 'POST', body: text });
+
+export interface TeamFileTold {
+  readonly isHere: boolean;
+  readonly hasNews: boolean;
+  readonly said: string;
+}
+
 /** Takes in a team file: all of it or nothing. */
 export const takeInTeam = (text: string) =>
   ask<{ readonly id: string }>('/api/teams/file', { method: 'POST', body: text });

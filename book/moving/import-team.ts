@@ -7,6 +7,7 @@ import type { Plain } from '../ydoc/build.ts';
 import { fitted } from '../ydoc/fit.ts';
 import { newDocument } from '../ydoc/new-document.ts';
 import { isPlain } from '../ydoc/plain.ts';
+import { findWithHistory } from './document-history.ts';
 import { teamFileFormat, teamFileVersion } from './export-team.ts';
 import { shown } from './file-issue.ts';
 
@@ -76,7 +77,8 @@ function documentFrom(entry: unknown, at: string): ImportedDocument | string {
     const found = first.value === undefined ? 'it is missing' : `found ${shown(first.value)}`;
     return `${at}.value.${first.path.join('.')}: this does not fit (${found}).`;
   }
-  return { id, kind, ydoc: newDocument(kind, id, upToDate as never) };
+  const ydoc = findWithHistory(entry.history, id, kind, upToDate) ?? newDocument(kind, id, upToDate as never);
+  return { id, kind, ydoc };
 }
 
 const refused = (sentence: string): Imported => ({ kind: 'refused', sentence });

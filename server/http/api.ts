@@ -23,7 +23,7 @@ import { conversionsApiOf } from './conversions-api.ts';
 import { handoutPagesApiOf } from './handout-pages-api.ts';
 import { handoutsApiOf } from './handouts-api.ts';
 import { jsonOf, textOf } from './json-body.ts';
-import { takeInTeam, teamFileLimitBytes, teamFileOf } from './team-file.ts';
+import { takeInTeam, teamFileLimitBytes, teamFileOf, toldOfTeamFile } from './team-file.ts';
 import { versionsApiOf } from './versions-api.ts';
 
 export interface Kept {
@@ -86,7 +86,11 @@ export function apiOf(kept: Kept): Hono {
   });
   api.post('/teams/file', async context => {
     const text = await textOf(context.req.raw, teamFileLimitBytes);
-    return context.json({ id: takeInTeam(store, text) }, 201);
+    return context.json({ id: await takeInTeam(store, line, text) }, 201);
+  });
+  api.post('/teams/file/told', async context => {
+    const text = await textOf(context.req.raw, teamFileLimitBytes);
+    return context.json(toldOfTeamFile(store, line, text));
   });
   api.get('/drill-file.schema.json', context => context.json(drillFileSchema()));
   api.route('/documents', versionsApiOf(store, line));

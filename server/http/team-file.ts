@@ -1,4 +1,16 @@
-import { exportTeam, type ImportedDocument, importTeam, readDocument, type Team } from '@icewright/book';
+import {
+  exportTeam,
+  hasNews,
+  type ImportedDocument,
+  importTeam,
+  planTeamFile,
+  readDocument,
+  setAt,
+  type Team,
+  type TeamFilePlan,
+  teamFileSentence,
+} from '@icewright/book';
+import * as Y from 'yjs';
 import { Refusal } from '../refusal.ts';
 import type { DocumentStore } from '../store/document-store.ts';
 import type { SyncLine } from '../sync/sync-line.ts';
@@ -17,25 +29,52 @@ export function teamFileOf(store: DocumentStore, line: SyncLine, id: string, tea
     const why = read.reason === 'newer' ? 'was written by a newer Icewright' : 'cannot be read';
     throw new Refusal(`“${what}” ${why}; a file without it would be half a team.`, { status: 409 });
   }
-  return exportTeam(docs);
+  return exportTeam(docs, 'withHistories');
+}
+
+/** What taking in a file would do, in one sentence; nothing is done yet. */
+export function toldOfTeamFile(store: DocumentStore, line: SyncLine, text: string): TeamFileTold {
+  const plan = planOf(store, line, text);
+  return { isHere: plan.way !== 'fresh', hasNews: hasNews(plan), said: teamFileSentence(plan) };
+}
+
+export interface TeamFileTold {
+  /** Something of it is here, so that it is asked first. */
+  readonly isHere: boolean;
+  readonly hasNews: boolean;
+  readonly said: string;
 }
 
 /** Takes in a whole team, or throws a refusal and changes nothing; gives the team's id. */
-export function takeInTeam(store: DocumentStore, text: string): string {
+export async function takeInTeam(store: DocumentStore, line: SyncLine, text: string): Promise<string> {
+  const { teamId, added, merged, beside } = planOf(store, line, text);
+  store.appendAll([...added, ...beside.map(({ document }) => document)]);
+  for (const { id, update } of merged)
+    await line.change(id, ydoc => {
+      // What stood here before is a version to go back to.
+      store.keepVersion(id, ydoc);
+      Y.applyUpdate(ydoc, update);
+    });
+  if (beside.length > 0)
+    await line.change(teamId, ydoc => {
+      for (const { document, entry } of beside)
+        if (entry !== undefined) setAt(ydoc, ['contents', document.id], entry, 'team file');
+    });
+  return teamId;
+}
+
+function planOf(store: DocumentStore, line: SyncLine, text: string): TeamFilePlan {
   const imported = importTeam(text);
   if (imported.kind === 'refused') throw new Refusal(`${imported.sentence} Nothing was changed.`);
-  const known = imported.docs.find(({ id }) => store.has(id) || store.isErased(id));
-  if (known !== undefined) {
-    const why = store.has(known.id)
-      ? 'is here already: a file brings in a team that is not here yet'
-      : 'was erased here for good';
+  const erased = imported.docs.find(({ id }) => store.isErased(id));
+  if (erased !== undefined) {
+    const title = titleOf(erased.id, imported.docs);
     throw new Refusal(
-      `The ${known.kind} “${titleOf(known.id, imported.docs)}” of this file ${why}. Nothing was changed.`,
+      `The ${erased.kind} “${title}” of this file was erased here for good. Nothing was changed.`,
       { status: 409 },
     );
   }
-  store.appendAll(imported.docs);
-  return imported.docs[0]!.id;
+  return planTeamFile(imported.docs, id => (store.has(id) ? line.current(id) : undefined));
 }
 
 /** What the coach calls a document of a file; its id where the file has no name for it. The team stands first. */
