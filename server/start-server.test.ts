@@ -92,9 +92,9 @@ describe('the first start on an empty data folder', () => {
   });
 
   it.each([
-    ['{"name":"","level":"u18","rink":{"preset":"60x30m"}}', 400, /^name:/],
-    ['{"name":"A","level":"u3","rink":{"preset":"60x30m"}}', 400, /^level:/],
-    ['{"name":"A","level":"u18","rink":{"preset":"own","lengthM":900}}', 400, /^rink:/],
+    ['{"name":"","level":"u18","rink":{"preset":"60x30m"}}', 400, /needs a name/],
+    ['{"name":"A","level":"u3","rink":{"preset":"60x30m"}}', 400, /level must be/],
+    ['{"name":"A","level":"u18","rink":{"preset":"own","lengthM":900}}', 400, /sheet of ice must be/],
     ['nonsense', 400, /not a JSON object/],
     [`{"name":"${'x'.repeat(70_000)}"}`, 413, /too long/],
   ])('%.40s is refused with one sentence', async (body, status, sentence) => {
@@ -118,7 +118,9 @@ describe('a whole team in one file', () => {
     const damaged = await send(file.body.toString().replace('"minutes":', '"minute":'));
     expect([damaged.status, ((await damaged.json()) as { sentence: string }).sentence]).toEqual([
       400,
-      expect.stringMatching(/^documents\.\d+\.value\..*minutes: this does not fit/),
+      expect.stringMatching(
+        /^The .+ “.+”: .*minutes.* \(documents\.\d+\.value\..*minutes\)\. Nothing was changed\.$/,
+      ),
     ]);
     expect(await (await fetch(at)).json()).toEqual([]);
     expect((await send(file.body.toString())).status).toBe(201);
@@ -134,7 +136,7 @@ describe('a whole team in one file', () => {
     // A copy that was changed elsewhere is brought together with what is there.
     const copy = importTeam(file.body.toString());
     if (copy.kind === 'refused') throw new Error(copy.sentence);
-    setAt(copy.docs.find(each => each.id === 'drill-middle-first')!.ydoc, ['minutes'], 17, 'coach');
+    setAt(copy.docs.find(each => each.kind === 'drill')!.ydoc, ['minutes'], 17, 'coach');
     const later = exportTeam(copy.docs, 'withHistories');
     expect((await told(later)).said).toMatch(
       / 0 are new, 1 is merged with what is here and \d+ are the same\.$/,

@@ -128,6 +128,25 @@ describe('the frame', () => {
       .getByText(/newer\.json: .*made by a newer Icewright.* Nothing was changed\.$/)
       .waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    // The team of this file is here, and says the same.
+    const taken = (text: string) =>
+      page
+        .getByLabel('A team file')
+        .setInputFiles({ name: 'team.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await taken(JSON.stringify(file));
+    await page.getByText(/“Tern Harbour Lanterns” is here, .* bring nothing new/).waitFor();
+    expect(await page.getByRole('button', { name: 'Take it in' }).count()).toBe(0);
+    // A drill that was written anew by hand is kept beside the one here, once that was said and taken.
+    const changed = JSON.stringify(file).replace('"Middle first"', '"Middle second"');
+    await taken(changed);
+    await page
+      .getByText(/ 0 are new, 0 are merged .* made apart from the one here and kept beside it/)
+      .waitFor();
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Take it in' }).click();
+    await page.getByText('made apart from the one here').waitFor({ state: 'detached' });
+    await page.getByRole('link', { name: 'Drills', exact: true }).click();
+    await page.getByText('Middle second (from a file)').first().waitFor();
     await context.close();
   });
 

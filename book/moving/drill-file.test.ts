@@ -77,7 +77,7 @@ const both = () =>
     habits,
   );
 const taken = (imported: ImportedDrills) => {
-  if (imported.kind === 'refused') throw new Error(`${imported.path}: ${imported.reason}`);
+  if (imported.kind === 'refused') throw new Error(imported.said);
   return imported.drills;
 };
 const outAgain = (imported: ImportedDrills) =>
@@ -87,7 +87,7 @@ const outAgain = (imported: ImportedDrills) =>
   );
 const refusalOf = (text: string) => {
   const imported = importDrills(text, to);
-  return imported.kind === 'ok' ? 'taken' : `${imported.path}: ${imported.reason}`;
+  return imported.kind === 'ok' ? 'taken' : imported.said;
 };
 // biome-ignore lint/suspicious/noExplicitAny: a file that is about to be spoilt
 const changed = (change: (file: any) => void) => {
@@ -138,51 +138,63 @@ describe('a drill file', () => {
       Array.from({ length: 61 }, (_, index) => [`s${index}`, sampleSpot(index)]),
     );
     const drill = { ...sampleDrill(), spots } as unknown as Drill;
-    expect(() => exportDrills([{ id: 'd', drill }], habits)).toThrow('at most 60 entries');
+    expect(() => exportDrills([{ id: 'd', drill }], habits)).toThrow('at most 60 of them fit here');
   });
 
   it.each([
-    ['not JSON', '{', ': this file is not JSON, or it is cut off'],
-    ['other JSON', '[1]', ': this is not a drill file of Icewright'],
-    ['a team file', '{"format":"icewright-team","version":1}', ': this is not a drill file of Icewright'],
-    ['too long a file', ' '.repeat(drillFileLimit + 1), ': the file is over 4 million characters long'],
-    ['a newer file', changed(file => (file.version = 2)), /^version: .*newer Icewright \(version 2/],
-    ['no version', changed(file => delete file.version), 'version: this must be 1 (it is missing)'],
-    ['no drills', changed(file => (file.drills = [])), 'drills: at least 1 entries (found [])'],
+    ['not JSON', '{', 'this file is not JSON, or it is cut off'],
+    ['other JSON', '[1]', 'this is not a drill file of Icewright'],
+    ['a team file', '{"format":"icewright-team","version":1}', 'this is not a drill file of Icewright'],
+    ['too long a file', ' '.repeat(drillFileLimit + 1), 'the file is over 4 million characters long'],
+    [
+      'a newer file',
+      changed(file => (file.version = 2)),
+      /^the file was made by a newer Icewright \(version 2/,
+    ],
+    [
+      'no version',
+      changed(file => delete file.version),
+      'the version of the file: this must be 1, and it is missing (version)',
+    ],
+    [
+      'no drills',
+      changed(file => (file.drills = [])),
+      'the drills of the file: at least 1 must stand here, and it is empty (drills)',
+    ],
     [
       'a number out of range',
       changed(file => (file.drills[1].spots.s1.atM.xM = 200)),
-      'drills.1.spots.s1.atM.xM: at most 100 (found 200)',
+      /place along the sheet, in metres, in “.+”: at most 100 is possible, and 200 stands there \(drills\.1\.spots\.s1\.atM\.xM\)$/,
     ],
     [
       'a word for a number',
       changed(file => (file.drills[0].minutes = 'long')),
-      'drills.0.minutes: a number is needed here (found "long")',
+      /^minutes, in “.+”: a number is needed here, and “long” stands there \(drills\.0\.minutes\)$/,
     ],
     [
       'a missing field',
       changed(file => delete file.drills[0].title),
-      'drills.0.title: a text is needed here (it is missing)',
+      'title, in drill 1 of the file: a text is needed here, and it is missing (drills.0.title)',
     ],
     [
       'a level nobody has',
       changed(file => (file.drills[0].level = 'legend')),
-      /^drills\.0\.level: this must be one of u10, .*\(found "legend"\)$/,
+      /^level, in “.+”: this must be one of u10, .*, and “legend” stands there \(drills\.0\.level\)$/,
     ],
     [
       'an act nobody can do',
       changed(file => (file.drills[1].spots.s1.acts.a1.kind = 'fly')),
-      /^drills\.1\.spots\.s1\.acts\.a1\.kind: /,
+      /\(drills\.1\.spots\.s1\.acts\.a1\.kind\)$/,
     ],
     [
       'a field nobody knows, deep inside',
       changed(file => (file.drills[1].spots.s1.acts.a1.wings = 2)),
-      'drills.1.spots.s1.acts.a1.wings: nothing here has this name',
+      /“wings”, in “.+”: nothing here has this name \(drills\.1\.spots\.s1\.acts\.a1\.wings\)$/,
     ],
     [
       'a way to the prototype',
       both().replace('"p1":', '"__proto__":'),
-      'drills.1.pucks.__proto__: nothing here has this name',
+      /^a puck, in “.+”: nothing here has this name \(drills\.1\.pucks\.__proto__\)$/,
     ],
     [
       'too many spots',
@@ -190,19 +202,23 @@ describe('a drill file', () => {
         for (let index = 0; index < 60; index += 1)
           file.drills[1].spots[`more${index}`] = file.drills[1].spots.s2;
       }),
-      /^drills\.1\.spots: at most 60 entries/,
+      /^skaters, in “.+”: at most 60 of them fit here/,
     ],
     [
       'a version of no drill',
       changed(file => (file.drills[1].variantOf.drill = 2)),
-      'drills.1.variantOf.drill: there is no such drill in the file (found 2)',
+      /^“.+”: there is no such drill in the file, and 2 stands there \(drills\.1\.variantOf\.drill\)$/,
     ],
     [
       'a version of itself',
       changed(file => (file.drills[1].variantOf.drill = 1)),
-      'drills.1.variantOf.drill: a drill is no version of itself (found 1)',
+      /^“.+”: a drill is no version of itself, and 1 stands there \(drills\.1\.variantOf\.drill\)$/,
     ],
-    ['a number over all bounds', both().replace('"minutes": 8', '"minutes": 1e999'), /^drills\.0\.minutes: /],
+    [
+      'a number over all bounds',
+      both().replace('"minutes": 8', '"minutes": 1e999'),
+      /^minutes, in “.+”: .*\(drills\.0\.minutes\)$/,
+    ],
   ])('refuses %s with the path and the reason', (_, text, said) => {
     expect(refusalOf(text)).toMatch(said);
   });
@@ -226,7 +242,7 @@ const independent = await (async () => {
 describe('a file that is refused', () => {
   const saidOf = (change: Parameters<typeof changed>[0]): string => {
     const imported = importDrills(changed(change), to);
-    return imported.kind === 'ok' ? 'taken' : `${imported.where}: ${imported.reason}`;
+    return imported.kind === 'ok' ? 'taken' : imported.said;
   };
   // biome-ignore lint/suspicious/noExplicitAny: a file that is about to be spoilt
   const passOf = (file: any): [string, any] => {
@@ -309,7 +325,7 @@ describe('any damage at all', () => {
         const imported = importDrills(text, to);
         const isSchemaAlone =
           imported.kind === 'ok' ||
-          !/no such drill|of itself|not JSON|newer|not in the drill/.test(imported.reason);
+          !/no such drill|of itself|not JSON|newer|not in the drill/.test(imported.said);
         if (independent !== null && isSchemaAlone && !text.includes('__proto__'))
           expect(independent(JSON.parse(text))).toBe(imported.kind === 'ok');
         if (imported.kind === 'ok') {
@@ -326,9 +342,9 @@ describe('any damage at all', () => {
           return;
         }
         refusedCount += 1;
-        expect(imported.reason.length).toBeGreaterThan(5);
+        expect(imported.said.length).toBeGreaterThan(5);
         if (imported.path === '')
-          expect(imported.reason).toMatch(/JSON|not a drill file|nothing here is called/);
+          expect(imported.said).toMatch(/JSON|not a drill file|newer|nothing here is called/);
       }),
       { numRuns: 2000, seed: 20261128 },
     );

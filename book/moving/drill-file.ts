@@ -20,7 +20,10 @@ const said = z.registry<{ id?: string; description?: string; maxProperties?: num
 
 /** At most so many entries, checked here and said in the published schema. */
 const limited = <List extends z.ZodMiniType>(list: List, most: number): List => {
-  const isFew = z.refine(value => Object.keys(value as object).length <= most, `at most ${most} entries`);
+  const isFew = z.refine(
+    value => Object.keys(value as object).length <= most,
+    `at most ${most} of them fit here`,
+  );
   const few = (list as z.ZodMiniType).check(isFew) as List;
   said.add(few, { maxProperties: most });
   return few;

@@ -29,10 +29,14 @@ describe('a part of a drill as text', () => {
 
   it('refused with one sentence that says what, when anything is wrong', () => {
     expect(saidOf('')).toBe('What was copied is not a part of a drill.');
-    expect(saidOf('{"icewright":"a song"}')).toMatch(/cannot be read: icewright is wrong/);
-    expect(saidOf(textOf({ spots: { a: { ...spot, side: 'ours' } } }))).toMatch(/spots › a › side is wrong/);
+    expect(saidOf('{"icewright":"a song"}')).toMatch(
+      /cannot be read: “icewright”: this must be “part of a drill”/,
+    );
+    expect(saidOf(textOf({ spots: { a: { ...spot, side: 'ours' } } }))).toMatch(
+      /side: this must be one of us, them, and “ours” stands there \(spots\.a\.side\)\.$/,
+    );
     expect(saidOf(textOf({ spots: { a: { ...spot, atM: { xM: 1e9, yM: 0 } } } }))).toMatch(
-      /spots › a › atM › xM/,
+      /place along the sheet, in metres: .*\(spots\.a\.atM\.xM\)\.$/,
     );
     expect(saidOf(textOf({ pucks: { p: { atM: { xM: 0, yM: 0 }, ownerSpot: 'z', count: 1 } } }))).toMatch(
       /puck on the stick of somebody/,

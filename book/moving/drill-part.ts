@@ -1,7 +1,8 @@
-import type { SpotId } from '@icewright/engine';
+import { draftPlaceSaid, type SpotId } from '@icewright/engine';
 import * as z from 'zod/mini';
 import { act, drill } from '../documents/drill.ts';
 import { idOf, listOf, shortWords } from '../documents/fields.ts';
+import { type FileIssue, reasonOf, refusalSaid, shownPath } from './file-issue.ts';
 
 /**
  * A part of a drill as plain JSON, to be copied from one drill into another, in this window or in any other. Places are ice
@@ -40,10 +41,10 @@ export const readDrillPart = (text: string): ReadPart => {
     return refused('What was copied is not a part of a drill.');
   const read = drillPart.safeParse(value);
   if (!read.success) {
-    const [issue] = read.error.issues;
-    return refused(
-      `What was copied is a part of a drill that cannot be read: ${issue?.path.join(' › ') || 'its head'} is wrong.`,
-    );
+    const issue = read.error.issues[0] as unknown as FileIssue;
+    const where = draftPlaceSaid(issue.path, value);
+    const wrong = refusalSaid(where, reasonOf(issue, value), shownPath(issue.path));
+    return refused(`What was copied is a part of a drill that cannot be read: ${wrong}.`);
   }
   const nobody = Object.values(read.data.pucks).find(
     puck => puck.ownerSpot !== undefined && !hasOwn(read.data.spots, puck.ownerSpot),

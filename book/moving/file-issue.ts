@@ -14,25 +14,37 @@ export interface FileIssue {
   readonly keys?: readonly string[];
 }
 
-/** Why a value does not fit, with what stands there instead. */
+/** Why a value does not fit, as a coach would say it, with what stands there instead. */
 export function reasonOf(issue: FileIssue, root: unknown): string {
   const value = valueAt(root, issue.path);
   // Of a name that nobody knows, what else stands beside it says nothing.
   if (issue.code === 'unrecognized_keys') return wantedOf(issue);
-  const found = value === undefined ? 'it is missing' : `found ${shown(value)}`;
-  return `${wantedOf(issue)} (${found})`;
+  return `${wantedOf(issue)}, and ${foundSaid(value)}`;
 }
 
 export const shownPath = (path: readonly PropertyKey[]): string => path.map(String).join('.');
 
+/** One sentence without its stop: where, what, and in brackets the place in the file for whoever writes one. */
+export const refusalSaid = (where: string, reason: string, path = ''): string =>
+  `${where === '' ? '' : `${where}: `}${reason}${path === '' ? '' : ` (${path})`}`;
+
+/** The same, standing alone. */
+export const asSentence = (said: string): string => `${said[0]!.toUpperCase()}${said.slice(1)}.`;
+
 function wantedOf(issue: FileIssue): string {
   switch (issue.code) {
     case 'invalid_type':
-      return `${KINDS[issue.expected ?? ''] ?? issue.expected ?? 'another kind of value'} is needed here`;
+      return `${KINDS[issue.expected ?? ''] ?? 'another kind of value'} is needed here`;
     case 'too_big':
-      return `at most ${issue.maximum}${LENGTHS[issue.origin ?? ''] ?? ''}`;
+      return isCounted(issue)
+        ? `at most ${issue.maximum} ${COUNTED[issue.origin!]} fit here`
+        : `at most ${issue.maximum} is possible`;
     case 'too_small':
-      return `at least ${issue.minimum}${LENGTHS[issue.origin ?? ''] ?? ''}`;
+      return isCounted(issue)
+        ? `at least ${issue.minimum} must stand here`
+        : `at least ${issue.minimum} is needed`;
+    case 'invalid_format':
+      return SHAPES[String(issue.path.at(-1))] ?? 'this does not fit';
     case 'invalid_value':
       return `this must be ${oneOf(issue.values ?? [])}`;
     case 'invalid_union':
@@ -50,22 +62,43 @@ const KINDS: Readonly<Record<string, string>> = {
   number: 'a number',
   int: 'a whole number',
   string: 'a text',
-  boolean: 'true or false',
+  boolean: 'yes or no (true or false)',
   array: 'a list',
-  object: 'an object',
-  record: 'an object',
+  object: 'a group of named values',
+  record: 'a group of named values',
 };
 
-const LENGTHS: Readonly<Record<string, string>> = { string: ' characters', array: ' entries' };
+const COUNTED: Readonly<Record<string, string>> = { string: 'letters', array: 'of them' };
+
+const isCounted = ({ origin }: FileIssue): boolean => origin !== undefined && COUNTED[origin] !== undefined;
+
+/** Texts that have a form of their own. */
+const SHAPES: Readonly<Record<string, string>> = {
+  day: 'a day such as 2026-11-07 is needed here',
+  starts: 'a time such as 19:40 is needed here',
+  usualStart: 'a time such as 19:40 is needed here',
+  key: 'one letter or figure is needed here',
+  strength: 'numbers of skaters such as 5v4 are needed here',
+  hash: 'the name of a film by its content is needed here',
+};
 
 const oneOf = (values: readonly unknown[]): string =>
   values.length === 1 ? shown(values[0]) : `one of ${values.map(String).join(', ')}`;
 
-/** A value as it stands in the file, cut where it is long. */
-export function shown(value: unknown): string {
-  const text = JSON.stringify(value) ?? 'nothing';
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+/** What stands in the file instead. */
+export function foundSaid(value: unknown): string {
+  if (value === undefined) return 'it is missing';
+  if (typeof value === 'string') return value === '' ? 'it is empty' : `“${shortened(value)}” stands there`;
+  if (typeof value === 'object' && value !== null)
+    return Object.keys(value).length === 0 ? 'it is empty' : 'something else stands there';
+  return value === null ? 'nothing stands there' : `${String(value)} stands there`;
 }
+
+/** A value as a sentence names it, cut where it is long. */
+export const shown = (value: unknown): string =>
+  typeof value === 'string' ? `“${shortened(value)}”` : shortened(JSON.stringify(value) ?? 'nothing');
+
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
 
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
   let value = root;

@@ -11,7 +11,7 @@ import {
   drillFileLimit,
   drillFileVersion,
 } from './drill-file.ts';
-import { type FileIssue, reasonOf, shownPath } from './file-issue.ts';
+import { type FileIssue, foundSaid, reasonOf, refusalSaid, shownPath } from './file-issue.ts';
 
 export interface ImportedDrill {
   readonly id: Id<'document'>;
@@ -24,11 +24,10 @@ export type ImportedDrills =
   | { readonly kind: 'ok'; readonly drills: readonly ImportedDrill[] }
   | {
       readonly kind: 'refused';
+      /** In a coach's words: where, and what is wrong there; the place in the file in brackets. Without its stop. */
+      readonly said: string;
       /** Where in the file; empty for the file as a whole. */
       readonly path: string;
-      /** The same in a coach’s words; empty where the reason says it all. */
-      readonly where: string;
-      readonly reason: string;
     };
 
 /** The drills of a drill file as documents of this team, or where and why the file is refused. All of it or nothing. */
@@ -49,7 +48,7 @@ export function importDrills(
     return refused('', 'this is not a drill file of Icewright');
   if (typeof file.version === 'number' && file.version > drillFileVersion) {
     return refused(
-      'version',
+      '',
       `the file was made by a newer Icewright (version ${file.version}, this one reads up to ${drillFileVersion})`,
     );
   }
@@ -73,7 +72,7 @@ function documentsOf(file: DrillFile, to: Parameters<typeof importDrills>[1]): I
       const reason =
         of === undefined ? 'there is no such drill in the file' : 'a drill is no version of itself';
       const path = ['drills', String(index), 'variantOf', 'drill'];
-      return refused(shownPath(path), `${reason} (found ${variantOf.drill})`, titled(rest.title));
+      return refused(shownPath(path), `${reason}, and ${foundSaid(variantOf.drill)}`, titled(rest.title));
     }
     const astray = draftIssuesOf(rest).find(({ code }) => ASTRAY.includes(code));
     if (astray !== undefined) {
@@ -126,12 +125,19 @@ const ASTRAY: readonly string[] = ['noSuchSpot', 'noSuchGear'];
 /** Where in a file, as a coach would say it: who, in which drill. Empty for the file as a whole. */
 function whereSaid(path: readonly PropertyKey[], file: unknown): string {
   const [list, index, ...rest] = path.map(String);
-  if (list !== 'drills' || index === undefined) return '';
+  if (list !== 'drills') return list === undefined ? '' : (PARTS[list] ?? `“${list}” in the file`);
+  if (index === undefined) return 'the drills of the file';
   const drill = Object((file as { readonly drills?: unknown }).drills)[index];
   const place = draftPlaceSaid(rest, drill);
   const within = titled(Object(drill).title, Number(index));
   return place === '' ? within : `${place}, in ${within}`;
 }
+
+/** What stands beside the drills. */
+const PARTS: Readonly<Record<string, string>> = {
+  version: 'the version of the file',
+  $schema: 'the name of the schema at the head of the file',
+};
 
 const titled = (title: unknown, index = 0): string =>
   typeof title === 'string' && title.trim() !== '' ? `“${title}”` : `drill ${index + 1} of the file`;
@@ -139,6 +145,5 @@ const titled = (title: unknown, index = 0): string =>
 const refused = (path: string, reason: string, where = ''): ImportedDrills => ({
   kind: 'refused',
   path,
-  where,
-  reason,
+  said: refusalSaid(where, reason, path),
 });

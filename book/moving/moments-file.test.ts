@@ -61,7 +61,9 @@ describe('moments as files', () => {
       sentence: 'This file is not JSON, or it is cut off.',
     });
     expect(readMomentsJson(out.replace('"missed"', '"nearly"'), full, habits)).toMatchObject({
-      sentence: expect.stringMatching(/^At moments\.m\d\.verdict: .*nearly/),
+      sentence: expect.stringMatching(
+        /^The moment at .* s of the film: verdict: .*“nearly” stands there \(moments\.m\d\.verdict\)\.$/,
+      ),
     });
     expect(readMomentsJson(out, { ...game({}, 'other'), follows: {} }, habits)).toMatchObject({
       sentence:

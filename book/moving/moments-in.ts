@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 import { idOf, listOf } from '../documents/fields.ts';
 import { follow, type Game, type Moment, moment, opinion } from '../documents/game.ts';
 import { isPlain } from '../ydoc/plain.ts';
-import { type FileIssue, reasonOf, shownPath } from './file-issue.ts';
+import { documentPlaceSaid } from './document-place-said.ts';
+import { asSentence, type FileIssue, reasonOf, refusalSaid, shownPath } from './file-issue.ts';
 import { momentsFormat } from './moments-out.ts';
 import type { MomentsTaken } from './moments-taken.ts';
 
@@ -43,7 +44,8 @@ export function readMomentsJson(
   const parsed = momentsFile.safeParse(file);
   if (!parsed.success) {
     const issue = parsed.error.issues[0] as unknown as FileIssue;
-    return refused(`At ${shownPath(issue.path)}: ${reasonOf(issue, file)}.`);
+    const where = documentPlaceSaid('game', issue.path, file);
+    return refused(asSentence(refusalSaid(where, reasonOf(issue, file), shownPath(issue.path))));
   }
   const { films, moments, follows, opinions } = parsed.data;
   const here = new Map(Object.entries(game.films).map(([id, { hash }]) => [hash, id]));

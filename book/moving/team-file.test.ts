@@ -68,34 +68,42 @@ describe('one file holds a whole team', () => {
   it.each([
     ['not JSON', '{', 'This file is not JSON, or it is cut off.'],
     ['other JSON', '[]', 'This is not a team file of Icewright.'],
-    ['a newer file', changed(file => (file.version = 2)), /^version: .*newer Icewright \(version 2/],
+    [
+      'a newer file',
+      changed(file => (file.version = 2)),
+      /^The file was made by a newer Icewright \(version 2/,
+    ],
     [
       'a newer document',
       changed(file => (file.documents[0]!.value.schema = 9)),
-      /^documents\.0\.value\.schema: the drill was made by a newer/,
+      /^The drill “Back to the middle”: it was made by a newer Icewright .*\(documents\.0\.value\.schema\)\.$/,
     ],
     [
       'an unknown kind',
       changed(file => (file.documents[1]!.value.kind = 'recipe')),
-      /^documents\.1\.value\.kind: .*"recipe"/,
+      /there is no kind of document called “recipe” \(documents\.1\.value\.kind\)\.$/,
     ],
     [
       'a wrong value',
       changed(file => (file.documents[0]!.value.minutes = 600)),
-      'documents.0.value.minutes: this does not fit (found 600).',
+      'The drill “Back to the middle”: minutes: at most 60 is possible, and 600 stands there (documents.0.value.minutes).',
     ],
     [
       'a missing value',
       changed(file => delete file.documents[2]!.value.title),
-      'documents.2.value.title: this does not fit (it is missing).',
+      'Practice 3 of the file: title: a text is needed here, and it is missing (documents.2.value.title).',
     ],
-    ['a bad id', changed(file => (file.documents[0]!.id = '../x')), /^documents\.0\.id/],
+    ['a bad id', changed(file => (file.documents[0]!.id = '../x')), /\(documents\.0\.id\)\.$/],
     [
       'an id twice',
       changed(file => (file.documents[1]!.id = 'drill-1')),
-      'documents.1.id: drill-1 is in the file twice.',
+      /its id is in the file twice \(documents\.1\.id\)\.$/,
     ],
-    ['no team', changed(file => file.documents.pop()), 'documents: a team file holds one team, this one 0.'],
+    [
+      'no team',
+      changed(file => file.documents.pop()),
+      'A team file holds one team, and this one holds none.',
+    ],
   ])('refuses %s with one sentence', (_, text, sentence) => {
     expect(sentenceOf(text)).toMatch(sentence);
   });

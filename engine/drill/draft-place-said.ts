@@ -46,6 +46,13 @@ const FIELDS: Readonly<Record<string, string>> = {
   habits: 'habits',
   wanted: 'what is wanted',
   variantOf: 'what it is a version of',
+  spots: 'skaters',
+  pucks: 'pucks',
+  gear: 'things on the ice',
+  games: 'small games',
+  flow: 'how reps follow each other',
+  schema: 'version',
+  madeAt: 'when it was made',
 };
 
 const ACTS: Readonly<Record<string, string>> = {

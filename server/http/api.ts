@@ -127,11 +127,15 @@ function teamStartFrom(body: Record<string, unknown>): {
   const { shape } = teamSchema;
   const name = typeof body.name === 'string' ? body.name.trim() : '';
   if (name === '' || !shape.name.safeParse(name).success) {
-    throw new Refusal('name: a team needs a name of 1 to 200 characters.');
+    throw new Refusal('A team needs a name of 1 to 200 letters.');
   }
   const level = shape.level.safeParse(body.level);
-  if (!level.success) throw new Refusal('level: one of u10, u14, u18, collegeWomen, collegeMen, pro.');
+  if (!level.success)
+    throw new Refusal('The team’s level must be one of u10, u14, u18, collegeWomen, collegeMen, pro.');
   const rink = shape.rink.safeParse(body.rink);
-  if (!rink.success) throw new Refusal('rink: a preset, or an own size of 15 to 75 by 10 to 40 metres.');
+  if (!rink.success)
+    throw new Refusal(
+      'The team’s sheet of ice must be one of those offered, or of an own size of 15 to 75 by 10 to 40 metres.',
+    );
   return { name, level: level.data, rink: rink.data };
 }

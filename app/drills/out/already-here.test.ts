@@ -14,7 +14,7 @@ const returned = (one: Drill): Drill => {
     habits,
     madeAt: '2027-01-01T00:00:00Z',
   });
-  if (read.kind !== 'ok') throw new Error(read.reason);
+  if (read.kind !== 'ok') throw new Error(read.said);
   return read.drills[0]!.value;
 };
 

@@ -33,7 +33,7 @@ async function runFrom(page: Page): Promise<Run> {
   await press(page, 'Drill file (JSON)').click();
   const text = readFileSync(await (await download).path(), 'utf8');
   const imported = importDrills(text, { habits: {}, madeAt: '2026-11-28T12:00:00Z' });
-  if (imported.kind === 'refused') throw new Error(imported.reason);
+  if (imported.kind === 'refused') throw new Error(imported.said);
   const drill = imported.drills[0]!.value;
   const playable = playableOf(drill, rinkOf(drill.rink), levelOf(drill.level));
   if (playable.kind !== 'playable') throw new Error('the drill cannot be played');

@@ -173,7 +173,7 @@ describe('a drill file', () => {
       const { fileName, bytes } = await saved(page, 'Drill file (JSON)');
       expect(fileName).toBe('Middle first and 1 other.icewright-drill.json');
       const imported = importDrills(bytes.toString('utf8'), { habits: {}, madeAt: '2026-11-28T12:00:00Z' });
-      if (imported.kind === 'refused') throw new Error(`${imported.path}: ${imported.reason}`);
+      if (imported.kind === 'refused') throw new Error(`${imported.path}: ${imported.said}`);
       expect(imported.drills.map(({ value }) => value.title)).toEqual(['Middle first', 'Gap ladder']);
       expect(imported.drills[0]!.otherHabits).toContain('First forward back takes the middle');
       expect(bytes.toString('utf8')).not.toMatch(/Lantern|game-hunt|drill-middle/);
@@ -246,7 +246,7 @@ describe('a drill file', () => {
       const alert = page.getByRole('alert').filter({ hasText: 'far.json' });
       await alert.waitFor();
       expect(await alert.textContent()).toContain(
-        'far.json: F3: place along the sheet, in metres, in “Middle first”: at most 100 (found 400). Nothing was changed.',
+        'far.json: F3: place along the sheet, in metres, in “Middle first”: at most 100 is possible, and 400 stands there (drills.0.spots.spot-f3.atM.xM). Nothing was changed.',
       );
       expect(await seriousViolations(page)).toEqual([]);
       await give('photo.json', '\u0000\u0001');

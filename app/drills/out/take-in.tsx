@@ -16,7 +16,7 @@ type Taken =
       readonly drills: readonly TakenDrill[];
       readonly otherHabits: readonly string[];
     }
-  | { readonly kind: 'refused'; readonly file: string; readonly where: string; readonly reason: string };
+  | { readonly kind: 'refused'; readonly file: string; readonly said: string };
 
 interface TakenDrill {
   readonly id: string;
@@ -37,15 +37,14 @@ export function useTakeIn(team: Team, views: Views): TakeIn {
   const [taken, setTaken] = useState<Taken | null>(null);
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
-    const refused = (where: string, reason: string) =>
-      setTaken({ kind: 'refused', file: file.name, where, reason });
+    const refused = (said: string) => setTaken({ kind: 'refused', file: file.name, said });
     // Four bytes a letter at most: what is larger cannot be read anyway.
-    if (file.size > 4 * drillFileLimit) return refused('', 'the file is far larger than any drill file');
+    if (file.size > 4 * drillFileLimit) return refused('the file is far larger than any drill file');
     const imported = importDrills(await file.text(), {
       habits: team.habits,
       madeAt: new Date().toISOString(),
     });
-    if (imported.kind === 'refused') return refused(imported.where || imported.path, imported.reason);
+    if (imported.kind === 'refused') return refused(imported.said);
     const here = [...views].flatMap(([id, view]) =>
       view.state === 'ready' ? [[id as string, view.value] as const] : [],
     );
@@ -91,8 +90,7 @@ export function TakenIn({ taken, putAway }: Pick<TakeIn, 'taken' | 'putAway'>) {
   if (taken.kind === 'refused')
     return (
       <p className="take-in warm" role="alert">
-        {taken.file}: {taken.where !== '' && `${taken.where}: `}
-        {taken.reason}. Nothing was changed.{' '}
+        {taken.file}: {taken.said}. Nothing was changed.{' '}
         <Act bare onPress={putAway}>
           Close
         </Act>
