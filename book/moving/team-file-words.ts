@@ -20,7 +20,7 @@ export function teamFileSentence({ way, teamName, added, merged, sameCount, besi
     `${are(sameCount)} the same`,
     ...(beside.length === 0
       ? []
-      : [`${are(beside.length)} made apart from the one here and kept beside it (“${BESIDE.trim()}”)`]),
+      : [`${are(beside.length)} made apart from the one here and kept beside it, as “… ${BESIDE.trim()}”`]),
   ];
   return `“${teamName}” is here; of the ${counted(count, 'document')} in this file ${listed(parts)}.`;
 }

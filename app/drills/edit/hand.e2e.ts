@@ -183,7 +183,9 @@ describe('many things at once on the board', () => {
         await page.keyboard.press('Control+v');
       };
       await paste('{"icewright":"part of a drill","schema":1,"spots":{"a":{"rank":"x"}}}');
-      await page.getByText(/^What was copied is a part of a drill that cannot be read: .*\(spots\.a/).waitFor();
+      await page
+        .getByText(/^What was copied is a part of a drill that cannot be read: .*\(spots\.a/)
+        .waitFor();
       await paste('hello');
       await page.getByText('What was copied is not a part of a drill.').waitFor();
       expect(await things(page).count()).toBe(count);
