@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { homedir, platform } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { Refusal, type RunningServer, startServer } from '@icewright/server';
+import type { RunningServer, ServerOptions } from '@icewright/server';
 
 const defaultPort = 4680;
 
@@ -19,10 +19,13 @@ Starts Icewright on this machine and opens it in the browser.
   --help          this text
 `;
 
+/** Ends the command with one sentence. */
+class NotStarted extends Error {}
+
 try {
   await main(process.argv.slice(2));
 } catch (error) {
-  if (!(error instanceof Refusal)) throw error;
+  if (!(error instanceof NotStarted)) throw error;
   process.stderr.write(`${error.message}\n`);
   process.exitCode = 1;
 }
@@ -34,7 +37,7 @@ async function main(args: string[]): Promise<void> {
     return;
   }
   const { dataFolder, port, handouts } = wanted;
-  const server = await startServer({ dataFolder, port, ...(handouts === null ? {} : { handouts }) });
+  const server = await started({ dataFolder, port, ...(handouts === null ? {} : { handouts }) });
   const address = `http://localhost:${server.port}`;
   process.stdout.write(
     `Icewright: ${address}\nEverything is kept in ${dataFolder}\n${
@@ -43,6 +46,16 @@ async function main(args: string[]): Promise<void> {
   );
   endOnSignal(server);
   if (wanted.opens) openBrowser(address);
+}
+
+/** The server is read in only when it is to start: it takes a second, which a word about an option need not wait for. */
+async function started(asked: ServerOptions): Promise<RunningServer> {
+  const { Refusal, startServer } = await import('@icewright/server');
+  try {
+    return await startServer(asked);
+  } catch (error) {
+    throw error instanceof Refusal ? new NotStarted(error.message) : error;
+  }
 }
 
 interface Wanted {
@@ -66,7 +79,7 @@ function wantedFrom(args: string[]): Wanted | null {
       },
     }));
   } catch (error) {
-    throw new Refusal(`${(error as Error).message.split('\n')[0]} See --help.`);
+    throw new NotStarted(`${(error as Error).message.split('\n')[0]} See --help.`);
   }
   if (values.help === true) return null;
   return {
@@ -80,7 +93,7 @@ function wantedFrom(args: string[]): Wanted | null {
 function portFrom(option: string, text: string): number {
   const port = Number(text);
   if (text === '' || !Number.isInteger(port) || port < 0 || port > 65535) {
-    throw new Refusal(`${option} takes a whole number from 0 to 65535, not ${text}.`);
+    throw new NotStarted(`${option} takes a whole number from 0 to 65535, not ${text}.`);
   }
   return port;
 }
@@ -89,7 +102,7 @@ function handoutsFrom(text: string | undefined): Wanted['handouts'] {
   if (text === undefined) return null;
   const [, host, port] = /^\[?(.+?)\]?:(\d+)$/.exec(text) ?? [];
   if (host === undefined || port === undefined) {
-    throw new Refusal(`--handouts takes an address and a port, as 192.168.1.20:4681, not ${text}.`);
+    throw new NotStarted(`--handouts takes an address and a port, as 192.168.1.20:4681, not ${text}.`);
   }
   return { host, port: portFrom('The port of --handouts', port) };
 }

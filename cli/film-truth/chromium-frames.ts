@@ -113,7 +113,7 @@ const DECODE = `async (step, lastIndex, inColour, only) => {
     const { grey, width, height } = turned(await (inColour ? colourOf : greyOf)(frame));
     frame.close();
     sample.close();
-    await fetch('/?index=' + index + '&width=' + width + '&height=' + height, { method: 'POST', body: grey });
+    await fetch('/?index=' + index + '&width=' + width + '&height=' + height, { method: 'POST', body: new Blob([grey]) });
   }
   return count;
 }`;
