@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startServer } from '@icewright/server';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { holdReps } from './hold-reps.ts';
 
 /** The workbench running on its own data folder, with a real browser beside it. */
 export interface RunningApp {
@@ -63,13 +64,15 @@ export interface AppStart {
   readonly prepare?: (dataFolder: string) => Promise<void>;
   /** One that goes on when this app ends; else the app has one of its own. */
   readonly browser?: Browser;
+  /** No many reps are played in its pages: for tests of what stands beside them. */
+  readonly holdsReps?: boolean;
 }
 
 export const launchBrowser = (): Promise<Browser> =>
   chromium.launch({ executablePath: BROWSER, args: BROWSER_FLAGS });
 
 /** Starts server and browser. The data folder is new and is removed at the end. */
-export async function startApp({ prepare, browser: others }: AppStart = {}): Promise<RunningApp> {
+export async function startApp({ prepare, browser: others, holdsReps }: AppStart = {}): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'icewright-e2e-'));
   await prepare?.(dataFolder);
   const server = await startServer({ dataFolder, port: 0, host: '127.0.0.1' });
@@ -85,6 +88,7 @@ export async function startApp({ prepare, browser: others }: AppStart = {}): Pro
         reducedMotion: 'reduce',
         serviceWorkers: keepsForOffline ? 'allow' : 'block',
       });
+      if (holdsReps) await holdReps(context);
       const page = await context.newPage();
       return { page, context };
     },

@@ -4,7 +4,7 @@ import { appOfFile } from './app-of-file.ts';
 import { dragFinger } from './finger.ts';
 import { withPage } from './with-page.ts';
 
-const app = appOfFile();
+const app = appOfFile({ holdsReps: true });
 
 const SET = { size: { width: 390, height: 844 }, touch: true };
 

@@ -5,7 +5,7 @@ import { seriousViolations } from '../../../test/axe.ts';
 import { dragFinger } from '../../../test/finger.ts';
 import { withPage } from '../../../test/with-page.ts';
 
-const app = appOfEachTest();
+const app = appOfEachTest({ holdsReps: true });
 
 const DRILL = '/drills/drill-middle-first';
 const things = (page: Page) => page.locator('.board [data-thing]');

@@ -4,7 +4,7 @@ import { appOfEachTest } from '../../../test/app-of-file.ts';
 import { dragFinger, type Place } from '../../../test/finger.ts';
 import { withPage } from '../../../test/with-page.ts';
 
-const app = appOfEachTest();
+const app = appOfEachTest({ holdsReps: true });
 
 const DRILL = '/drills/drill-middle-first';
 const grab = (page: Page, name: RegExp | string) => page.locator('.board').getByRole('button', { name });
@@ -250,32 +250,33 @@ describe('what is held goes away', () => {
     }));
 
   it('by somebody in another window, from the ice and from the score: both pages stay, and she stays away', () =>
-    withPage(app, 'gone by another', async (page, context) => {
-      await page.goto(app.url + DRILL);
-      await body(page, 'X1').waitFor();
-      const other = await context.newPage();
-      await other.goto(app.url + DRILL);
-      await body(other, 'X1').locator('.hit').click();
-      const from = await taken(page, 'X1');
-      await other.keyboard.press('Delete');
-      await body(page, 'X1').waitFor({ state: 'detached' });
-      await page.mouse.move(from.x + 80, from.y + 20, { steps: 3 });
-      await page.mouse.up();
-      expect(await body(page, 'X1').count()).toBe(0);
+    // Two windows that are both seen: what is moved in a page behind another one waits a second for each step.
+    withPage(app, 'gone by another', page =>
+      withPage(app, 'who takes away', async other => {
+        await page.goto(app.url + DRILL);
+        await body(page, 'X1').waitFor();
+        await other.goto(app.url + DRILL);
+        await body(other, 'X1').locator('.hit').click();
+        const from = await taken(page, 'X1');
+        await other.keyboard.press('Delete');
+        await body(page, 'X1').waitFor({ state: 'detached' });
+        await page.mouse.move(from.x + 80, from.y + 20, { steps: 3 });
+        await page.mouse.up();
+        expect(await body(page, 'X1').count()).toBe(0);
 
-      const name = page.locator('.score-name[aria-label^="F3"] .hit');
-      await name.scrollIntoViewIfNeeded();
-      const box = await name.boundingBox();
-      await page.mouse.move(box!.x + 10, box!.y + 10);
-      await page.mouse.down();
-      await page.mouse.move(box!.x + 10, box!.y + 60, { steps: 4 });
-      await body(other, 'F3').locator('.hit').click();
-      await other.keyboard.press('Delete');
-      await name.waitFor({ state: 'detached' });
-      await page.mouse.move(box!.x + 10, box!.y + 90, { steps: 4 });
-      await page.mouse.up();
-      expect(await body(page, 'F3').count()).toBe(0);
-      await page.getByRole('heading', { name: /^Score/ }).waitFor();
-      await other.close();
-    }));
+        const name = page.locator('.score-name[aria-label^="F3"] .hit');
+        await name.scrollIntoViewIfNeeded();
+        const box = await name.boundingBox();
+        await page.mouse.move(box!.x + 10, box!.y + 10);
+        await page.mouse.down();
+        await page.mouse.move(box!.x + 10, box!.y + 60, { steps: 4 });
+        await body(other, 'F3').locator('.hit').click();
+        await other.keyboard.press('Delete');
+        await name.waitFor({ state: 'detached' });
+        await page.mouse.move(box!.x + 10, box!.y + 90, { steps: 4 });
+        await page.mouse.up();
+        expect(await body(page, 'F3').count()).toBe(0);
+        await page.getByRole('heading', { name: /^Score/ }).waitFor();
+      }),
+    ));
 });

@@ -11,7 +11,7 @@ import { appOfFile } from '../../../test/app-of-file.ts';
 import { withPage } from '../../../test/with-page.ts';
 import { frameCountOf } from './film-file.ts';
 
-const app = appOfFile();
+const app = appOfFile({ holdsReps: true });
 
 const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 

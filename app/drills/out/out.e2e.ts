@@ -7,7 +7,7 @@ import { seriousViolations } from '../../../test/axe.ts';
 import { pdfWords } from '../../../test/pdf-words.ts';
 import { shot, withPage } from '../../../test/with-page.ts';
 
-const app = appOfFile();
+const app = appOfFile({ holdsReps: true });
 
 const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const tight = (words: string) => words.replace(/\s+/g, '');
