@@ -35,23 +35,29 @@ export const findFreePlace = (
   let bestRoom = Number.NEGATIVE_INFINITY;
   let roomThere = Number.NEGATIVE_INFINITY;
   const near = withinReach(anchor, Math.max(0, ...reaches), radius, extent, obstacles);
-  reaches.forEach((reach, ring) => {
+  for (let ring = 0; ring < reaches.length; ring++) {
+    const reach = reaches[ring]!;
+    const handicap = ring * 0.25 * radius;
     for (let way = 0; way < WAY_COUNT; way++) {
+      // No place of this ring or a farther one can be better: on most sheets the first is as free as any.
+      if (FREE_ENOUGH * radius - handicap <= bestRoom + BETTER) return { place: best, room: roomThere };
       const { x, y } = WAYS[way]!;
       const place = { x: anchor.x + x * reach, y: anchor.y + y * reach };
       if (!isOnSheet(place)) continue;
-      const handicap = ring * 0.25 * radius;
       const free = roomAt(place, radius, extent, near, bestRoom + handicap);
       const room = free - handicap;
-      if (room > bestRoom + 1e-6) {
+      if (room > bestRoom + BETTER) {
         bestRoom = room;
         roomThere = free;
         best = place;
       }
     }
-  });
+  }
   return { place: best, room: roomThere };
 };
+
+/** A place is better by no less than this. */
+const BETTER = 1e-6;
 
 /** What can come near to any of the places at all: on a full sheet that is one in ten, and the rest need not be asked each time. */
 const withinReach = (
@@ -60,7 +66,7 @@ const withinReach = (
   radius: number,
   extent: SheetPoint,
   obstacles: readonly Obstacle[],
-): readonly Obstacle[] => {
+): Obstacle[] => {
   const x = reach + extent.x + radius * (1 + FREE_ENOUGH);
   const y = reach + extent.y + radius * (1 + FREE_ENOUGH);
   const near: Obstacle[] = [];
@@ -74,16 +80,18 @@ const withinReach = (
 /** More room than this part of the radius makes no place better. */
 const FREE_ENOUGH = 0.5;
 
-/** Stops looking once there is no more room than is wanted. */
+/** Stops looking once there is no more room than is wanted; what leaves so little comes first in the list from then on, for it mostly does beside there too. */
 const roomAt = (
   place: SheetPoint,
   radius: number,
   extent: SheetPoint,
-  obstacles: readonly Obstacle[],
+  obstacles: Obstacle[],
   wanted: number,
 ): number => {
   let room = FREE_ENOUGH * radius;
-  for (const { at, radius: own } of obstacles) {
+  for (let i = 0; i < obstacles.length; i++) {
+    const obstacle = obstacles[i]!;
+    const { at, radius: own } = obstacle;
     const x = Math.abs(at.x - place.x) - extent.x;
     const y = Math.abs(at.y - place.y) - extent.y;
     const dx = Math.max(x, 0);
@@ -93,7 +101,10 @@ const roomAt = (
     const most = room + own + radius + 1e-9;
     if (most > 0 && apart2 > most * most) continue;
     room = Math.min(room, Math.sqrt(apart2) - own - radius);
-    if (room <= wanted) return room;
+    if (room > wanted) continue;
+    obstacles[i] = obstacles[0]!;
+    obstacles[0] = obstacle;
+    return room;
   }
   return room;
 };

@@ -83,8 +83,17 @@ export function useMany(
   useEffect(() => {
     if (isInView) setSeenKey(key);
   }, [isInView, key]);
+  // Under a moving hand the cores are for its pictures, and the figure would be of a drill that is about to be another.
+  const isHandStill = !isBehind;
   const isDue =
-    canRun && wanted !== null && isRested && !isKnown && !isStopped && isPageShown && seenKey === key;
+    canRun &&
+    wanted !== null &&
+    isRested &&
+    isHandStill &&
+    !isKnown &&
+    !isStopped &&
+    isPageShown &&
+    seenKey === key;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key holds everything that is played
   useEffect(() => {
