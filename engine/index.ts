@@ -135,6 +135,7 @@ export * from './rink/zones.ts';
 export * from './run/finding-rows.ts';
 export * from './run/finding-sentence.ts';
 export * from './run/goalie-rows.ts';
+export { isBeforeNet } from './run/guard-net.ts';
 export { type RunMemory, runMemory } from './run/recorder.ts';
 export * from './run/run-drill.ts';
 export * from './run/run-result.ts';

@@ -60,6 +60,10 @@ export const MARKS = markTable({
 
   // who and what
   halo: { fill: 'ice' },
+  /** Where a goalie went by the puck alone: over her own disc, or nobody would see it. */
+  goalieWayCasing: { stroke: 'ice', width: 0.2, byK: true, join: 'round', cap: 'round', opacity: 0.86 },
+  goalieWay: { stroke: 'ink-2', width: 0.09, byK: true, join: 'round', cap: 'round' },
+  goalieLast: { fill: 'ice', stroke: 'ink-2', width: 0.09, byK: true },
   discUs: { fill: 'ink' },
   discThem: { fill: 'ice', stroke: 'ink', width: 0.17, byK: true },
   queueUs: { fill: 'ink', stroke: 'ice', width: 0.11, byK: true },
@@ -137,6 +141,7 @@ export const MARKS = markTable({
   rest: { stroke: 'ink', width: 1.4, dash: [1.8, 4.4] },
   cueTie: { stroke: 'ink-3', width: 1, dash: [1.2, 3.8], cap: 'round' },
   scoreLine: { stroke: 'ink', width: 2.2, join: 'round' },
+  scoreGoalie: { stroke: 'ink-2', width: 1.4, join: 'round' },
   scoreChosen: { stroke: 'ink', width: 3.2, join: 'round' },
   scoreBack: { stroke: 'ink', width: 1.7, cap: 'round' },
   scoreChase: { stroke: 'ink', width: 2.2, join: 'round', dash: [7, 4] },

@@ -16,6 +16,7 @@ export function drillMarkup(of: {
       drawDrillOnly(pen, of.drill, of.rink, {
         ...(of.run === null ? {} : { run: of.run }),
         findings: of.findings,
+        goalieWays: true,
         level: of.drill.level,
         lengths: of.lengths,
       }),

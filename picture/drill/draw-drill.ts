@@ -13,6 +13,7 @@ import { byRank } from './by-rank.ts';
 import { cueKey } from './cue-letters.ts';
 import { drawFlags } from './draw-flags.ts';
 import { drawGame } from './draw-game.ts';
+import { drawGoalieWays } from './draw-goalie-way.ts';
 import { drawLabels } from './draw-labels.ts';
 import { drawLeftPuck, drawRoute, drawTicks } from './draw-lines.ts';
 import { drillLinesOf } from './drill-lines.ts';
@@ -28,6 +29,8 @@ export interface DrillSetting extends RinkSetting {
   readonly findings?: readonly Finding[];
   /** Without one tick a second: small drawings are calmer without. */
   readonly ticks?: boolean;
+  /** With where goalies went by the puck alone. */
+  readonly goalieWays?: boolean;
   /** How lengths are written beside lines; metres when left out. */
   readonly lengths?: Lengths;
 }
@@ -60,6 +63,7 @@ export const drawDrillOnly = (pen: Pen, plan: DrillPlan, rink: Rink, setting: Dr
       }),
     );
   }
+  if (setting.goalieWays && setting.run) drawGoalieWays(pen, plan, setting.run);
   drawHandles(pen, plan, setting);
   const labels = drawLabels(pen, plan, rink, lines, setting.run);
   drawFlags(pen, setting.findings ?? setting.run?.findings ?? [], plan, rink, labels);

@@ -13,6 +13,7 @@ import { drawRule } from '../chart/rule.ts';
 import { tracePoints } from '../ice/polyline.ts';
 import { drawSpot } from '../ice/spot.ts';
 import type { Pen } from '../pen/pen.ts';
+import { drawGoalieLine } from './goalie-line.ts';
 import { drawScoreCues } from './score-cues.ts';
 import { drawScoreFlags } from './score-flags.ts';
 import {
@@ -60,9 +61,10 @@ export const drawScore = (pen: Pen, run: Run, plan: DrillPlan, rink: Rink, setti
   drawBars(pen, run, plan, layout);
   const holds = holdsOf(run);
   for (const stave of layout.staves) {
-    pen.group('stave', { spot: stave.spot }, () =>
-      drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot, holds),
-    );
+    pen.group('stave', { spot: stave.spot }, () => {
+      drawSpeedLine(pen, stave, plan, run, layout, setting.selected === stave.spot, holds);
+      drawGoalieLine(pen, stave, plan, rink, run, layout);
+    });
   }
   drawPuckTies(pen, run, plan, rink, layout);
   drawScoreCues(pen, run, plan, layout);
