@@ -5,6 +5,7 @@ import { Empty } from '../parts/empty.tsx';
 import { clockAfter, clockSaid, type Lengths } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { endsSaid } from './ends-said.ts';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { handClasses, useReorder } from './use-reorder.ts';
 
@@ -38,7 +39,7 @@ export function PlanOverTime(props: {
   const clockOf = (minute: number) => clockSaid(clockAfter(practice.starts, minute), team.clockFace);
   return (
     <div className="plan-frame">
-      {!isNarrow && <Rail team={team} />}
+      {!isNarrow && <Rail team={team} drills={[...drills.values()]} />}
       {!isNarrow && <Axis span={span} iceMinutes={schedule.iceMinutes} clockOf={clockOf} />}
       <ol className={isNarrow ? 'plan-down' : 'plan'} data-list>
         {schedule.blocks.map(timed => (
@@ -98,14 +99,15 @@ export function PlanOverTime(props: {
 }
 
 /** Names the rows to its right, and the thirds of the upright sheets. */
-function Rail({ team }: { readonly team: Team }) {
+function Rail({ team, drills }: { readonly team: Team; readonly drills: readonly Drill[] }) {
+  const [far, near] = endsSaid(drills);
   return (
     <div className="rail" aria-hidden="true">
       <div className="rail-sheet">
         <BareSheet rink={team.rink} />
-        <span className="w far">far end</span>
+        <span className="w far">{far}</span>
         <span className="w middle">middle</span>
-        <span className="w near">our end</span>
+        <span className="w near">{near}</span>
       </div>
       <p className="cap">
         leads

@@ -1,5 +1,5 @@
 import type { Drill } from '@icewright/book';
-import type { IcePoint, Rink, Run, SpotId } from '@icewright/engine';
+import { type IcePoint, type Rink, type Run, type SpotId, weAttack } from '@icewright/engine';
 import { cornerMoved, cornerOf } from '../games/game-writes.ts';
 import type { Grip } from '../grip.ts';
 import { onIce } from '../on-ice.ts';
@@ -52,7 +52,7 @@ export const snapsFor = (drill: Drill, rink: Rink, grip: Grip): readonly SnapTo[
   if (grip.kind === 'cue' || grip.kind === 'corner') return [];
   const own = grip.kind === 'things' ? null : grip.spotId;
   const held = grip.kind === 'things' ? spotsPicked(grip.selection) : new Set<SpotId>();
-  return [...othersSnaps(drill, held, own), ...rinkSnaps(rink)];
+  return [...othersSnaps(drill, held, own), ...rinkSnaps(rink, weAttack(Object.values(drill.spots)))];
 };
 
 /** The drill with the hand at `toM`, ice metres. */

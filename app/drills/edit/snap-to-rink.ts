@@ -1,14 +1,24 @@
-import { type IcePoint, LINE_IDS, LINE_WORDS, landmarksOf, type Rink } from '@icewright/engine';
+import {
+  type End,
+  type IcePoint,
+  LINE_IDS,
+  LINE_WORDS,
+  landmarksOf,
+  lineAtOtherEnd,
+  type Rink,
+} from '@icewright/engine';
 import type { SnapTo } from './snap.ts';
 
-const known = new WeakMap<Rink, readonly SnapTo[]>();
+const known = new WeakMap<Rink, Map<End, readonly SnapTo[]>>();
 
-/** The markings that coaches set skaters by: dots, posts, hash marks, the lines, the dot lines, the circles. The same list each time for the same rink. */
-export const rinkSnaps = (rink: Rink): readonly SnapTo[] => {
-  const before = known.get(rink);
+/** The markings that coaches set skaters by: dots, posts, hash marks, the lines, the dot lines, the circles. The lines are ours and theirs by the end that we attack. The same list each time for the same rink and end. */
+export const rinkSnaps = (rink: Rink, attacked: End): readonly SnapTo[] => {
+  const ofRink = known.get(rink) ?? new Map<End, readonly SnapTo[]>();
+  known.set(rink, ofRink);
+  const before = ofRink.get(attacked);
   if (before !== undefined) return before;
-  const snaps = [...placesOf(rink), ...linesOf(rink), ...circlesOf(rink)];
-  known.set(rink, snaps);
+  const snaps = [...placesOf(rink), ...linesOf(rink, attacked), ...circlesOf(rink)];
+  ofRink.set(attacked, snaps);
   return snaps;
 };
 
@@ -28,8 +38,11 @@ const placesOf = (rink: Rink): SnapTo[] =>
 
 const SIGNS = [1, -1] as const;
 
-const linesOf = ({ lines, layout }: Rink): SnapTo[] => [
-  ...LINE_IDS.map(id => ({ kind: 'x', xM: lines[id].centreXM, words: `on ${LINE_WORDS[id]}` }) as const),
+const linesOf = ({ lines, layout }: Rink, attacked: End): SnapTo[] => [
+  ...LINE_IDS.map(id => {
+    const said = LINE_WORDS[attacked === 'plusX' ? id : lineAtOtherEnd(id)];
+    return { kind: 'x', xM: lines[id].centreXM, words: `on ${said}` } as const;
+  }),
   ...SIGNS.flatMap(sign => [
     { kind: 'x', xM: sign * layout.endSpotM.xM, words: 'level with the dots' } as const,
     {

@@ -30,7 +30,7 @@ describe('what a hand is drawn to', () => {
 
   it('never draws farther than it catches, and what is drawn stays where it is', () => {
     const lists = fc.constantFrom(
-      rinkSnaps(rink),
+      rinkSnaps(rink, 'plusX'),
       othersSnaps(drillWith({ spots: ['f1', 'f2', 'f3'] }), new Set()),
     );
     const point = fc.record({
@@ -59,7 +59,8 @@ describe('what a hand is drawn to', () => {
   });
 
   it('knows the markings by the words of the bench', () => {
-    const said = (xM: number, yM: number) => snapOf(at(xM, yM), rinkSnaps(rink), 0.4)?.to.map(to => to.words);
+    const said = (xM: number, yM: number) =>
+      snapOf(at(xM, yM), rinkSnaps(rink, 'plusX'), 0.4)?.to.map(to => to.words);
     const { endSpotM, circleRadiusM } = rink.layout;
     expect(said(endSpotM.xM + 0.1, endSpotM.yM - 0.1)).toEqual(['on the dot']);
     expect(said(3, endSpotM.yM + 0.2)).toEqual(['on the dot line']);

@@ -4,7 +4,7 @@ import { Grab, nudged } from '../edit/grab.tsx';
 import type { Selection } from '../edit/selection.ts';
 import type { Grip } from '../grip.ts';
 import type { Hand } from '../use-hand.ts';
-import { CORNERS, cornerMoved, cornerOf } from './game-writes.ts';
+import { CORNERS, cornerMoved, cornerOf, cornerSaid } from './game-writes.ts';
 
 /** The corners of the small game that is picked: each is dragged, or moved by arrow keys. */
 export function GameCorners(props: {
@@ -20,11 +20,12 @@ export function GameCorners(props: {
   const id: Id<'game'> = last.game;
   const game = hand.drill.games[id];
   if (game === undefined) return null;
-  return CORNERS.map(({ said }, corner) => {
+  return CORNERS.map((_, corner) => {
+    const said = cornerSaid(corner, hand.drill);
     const atM = cornerOf(game, corner);
     return (
       <Grab
-        key={said}
+        key={CORNERS[corner]!.said}
         className="handle"
         name={`Corner of the small game, ${said}`}
         atM={inSheet(atM, rink.area)}

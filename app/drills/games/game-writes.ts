@@ -6,17 +6,22 @@ import {
   type Id,
   type Rink,
   type SmallGame,
+  weAttack,
 } from '@icewright/engine';
 import { gameWordsAt } from '@icewright/picture';
 import type { Write } from '../write.ts';
 
-/** The corners of a game's region, in the order in which they are named. */
+/** The corners of a game's region, in the order in which they are named; each is across from the one as far from the end of the list. */
 export const CORNERS = [
   { x: 'minXM', y: 'minYM', said: 'our end, right' },
   { x: 'minXM', y: 'maxYM', said: 'our end, left' },
   { x: 'maxXM', y: 'minYM', said: 'their end, right' },
   { x: 'maxXM', y: 'maxYM', said: 'their end, left' },
 ] as const;
+
+/** A corner as this drill's people call it: in one that plays to the other end, our end and our left are there. */
+export const cornerSaid = (corner: number, { spots }: Pick<Drill, 'spots'>): string =>
+  CORNERS[weAttack(Object.values(spots)) === 'plusX' ? corner : CORNERS.length - 1 - corner]!.said;
 
 /** From side boards to side boards, a third of the sheet along: what cross ice is. */
 const NEW_M = { xM: 20, yM: 40 };
