@@ -69,17 +69,14 @@ export function LiveRoom({
         <div className="live-keys">
           <OwnKeys team={team} onPress={marking.press} saysHowItStands />
         </div>
-        {/* Below the keys, which must not move under a hand that aims at one. */}
-        {marking.draft && (
-          <MarkMoment
-            draft={marking.draft}
-            team={team}
-            habitAtFirst={habitAtFirst}
-            isLive
-            onMark={marking.mark}
-            onLeave={marking.leave}
-          />
-        )}
+        <MarkMoment
+          draft={marking.draft}
+          team={team}
+          habitAtFirst={habitAtFirst}
+          isLive
+          onMark={marking.mark}
+          onLeave={marking.leave}
+        />
         <HowItStands team={team} stands={stands} onStands={setStands} />
         {/* Below the keys: what is pressed while the game runs comes first on a phone. */}
         <div className="film-above">{above}</div>

@@ -31,6 +31,7 @@ it('a game is marked live by one key, and brought onto its film by one moment th
     await page.keyboard.press('n');
     const rows = page.locator('.moments tbody tr:not(.moment-edit)');
     await expect.poll(() => rows.count()).toBe(2);
+    await opensNothing(page, rows);
     const clocks = (await rows.locator('.row-handle').allTextContents()).map(
       text => Number(text.split(':')[0]) * 60 + Number(text.split(':')[1]),
     );
@@ -164,3 +165,33 @@ async function seenByTwo(page: Page, rows: Locator): Promise<void> {
 }
 
 const press = (page: Page) => page.locator('.key-press').first().click();
+
+/** To mark in words moves nothing that is pressed while the game runs, and covers none of it; without "Mark a moment" it marks what is now. */
+const opensNothing = async (page: Page, rows: Locator): Promise<void> => {
+  const pressed = '.key-press, .marking-acts > .act, .how-it-stands .act';
+  const places = () =>
+    page.locator(pressed).evaluateAll(all =>
+      all.map(one => {
+        const { left, top, width, height } = one.getBoundingClientRect();
+        const isOnTop =
+          document.elementFromPoint(left + width / 2, top + height / 2)?.closest('button') === one;
+        return [left, top + scrollY, isOnTop || top + height / 2 > innerHeight || top < 0];
+      }),
+    );
+  for (const size of [
+    { width: 390, height: 844 },
+    { width: 1440, height: 900 },
+  ]) {
+    await page.setViewportSize(size);
+    const before = await places();
+    expect(before.map(([, , isFree]) => isFree)).not.toContain(false);
+    await page.keyboard.press('m');
+    await page.getByRole('region', { name: /^Mark the moment at/ }).waitFor();
+    expect(await places()).toEqual(before);
+    await page.keyboard.press('Escape');
+  }
+  await page.getByRole('region', { name: 'Mark what is now' }).getByRole('button', { name: /^Done/ }).click();
+  await expect.poll(() => rows.count()).toBe(3);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect.poll(() => rows.count()).toBe(2);
+};

@@ -1,10 +1,10 @@
 import { inOrder, type Moment, type Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { makeHabit } from '../../habits/make-habit.ts';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
-import { useKeys } from '../../shell/keys.ts';
+import { type KeyLine, useKeys } from '../../shell/keys.ts';
 import { useTeams } from '../../shell/teams.ts';
 import { clockText } from '../film-clock.ts';
 import { SkaterOptions } from '../skater-options.tsx';
@@ -30,10 +30,11 @@ export function MarkMoment({
   onMark,
   onLeave,
 }: {
-  readonly draft: MarkDraft;
+  /** Undefined: marked is what is now, as it is pressed. */
+  readonly draft: MarkDraft | undefined;
   readonly team: Team;
   readonly habitAtFirst: keyof Team['habits'] | undefined;
-  /** There are no frames to name. */
+  /** There are no frames to name, and what marks stands ready all the time: nothing may open or close beside keys that are pressed blind. */
   readonly isLive?: boolean;
   readonly onMark: (marked: MarkedMoment) => void;
   readonly onLeave: () => void;
@@ -42,7 +43,7 @@ export function MarkMoment({
     .filter(([, habit]) => habit.kept)
     .slice(0, 9);
   const [habit, setHabit] = useState(
-    [draft.habit, habitAtFirst].find(one => habits.some(([id]) => id === one)) ?? habits[0]?.[0],
+    [draft?.habit, habitAtFirst].find(one => habits.some(([id]) => id === one)) ?? habits[0]?.[0],
   );
   const teamId = useTeams(teams => teams.teamId) ?? '';
   const [skater, setSkater] = useState('');
@@ -55,9 +56,10 @@ export function MarkMoment({
       costGoals,
       ...(skater === '' ? {} : { skater: skater as NonNullable<Moment['skater']> }),
     });
+    setSkater('');
   };
   const nothing = habit === undefined ? 'name first what you look for' : undefined;
-  useKeys([
+  const keys: KeyLine[] = [
     ...habits.map(([id, one], i) => ({
       keys: `${i + 1}`,
       says: `mark: ${named(one.title, 'habit')}`,
@@ -67,12 +69,22 @@ export function MarkMoment({
     { keys: 'x', says: 'mark as missed', act: () => mark('missed') },
     { keys: 'c', says: 'mark as: cannot see', act: () => mark('cannotSee') },
     { keys: 'Escape', says: 'leave marking', act: onLeave },
-  ]);
+  ];
+  useKeys(draft ? keys : []);
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (isLive && draft) panel.current?.scrollIntoView({ block: 'nearest' });
+  }, [isLive, draft]);
   return (
-    <section className="marking" aria-label={`Mark the moment at ${clockText(draft.filmTimeS)}`}>
+    <section
+      ref={panel}
+      className="marking"
+      aria-label={draft ? `Mark the moment at ${clockText(draft.filmTimeS)}` : 'Mark what is now'}
+    >
       <p className="b">
-        At {clockText(draft.filmTimeS, isLive ? 0 : 2)}{' '}
-        {!isLive && <span className="q3">frame {draft.frameIndex}</span>}
+        {draft ? `At ${clockText(draft.filmTimeS, isLive ? 0 : 2)} ` : 'Now '}
+        {!isLive && draft && <span className="q3">frame {draft.frameIndex}</span>}
+        {isLive && !draft && <span className="q3">“Mark a moment” keeps the second first</span>}
       </p>
       {habits.length === 0 ? (
         <FirstHabit onName={title => setHabit(makeHabit(team, teamId, title))} />
@@ -107,9 +119,11 @@ export function MarkMoment({
             <SkaterOptions team={team} />
           </select>
         </label>
-        <Act bare onPress={onLeave}>
-          Cancel
-        </Act>
+        <span className={draft ? undefined : 'not-begun'}>
+          <Act bare onPress={onLeave}>
+            Cancel
+          </Act>
+        </span>
       </p>
     </section>
   );

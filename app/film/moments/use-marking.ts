@@ -101,8 +101,8 @@ export function useMarking({
     },
     leave: () => setDraft(undefined),
     mark: (marked: MarkedMoment) => {
-      if (!draft) return;
-      const { frameIndex, filmTimeS } = draft;
+      if (rests) return;
+      const { frameIndex, filmTimeS } = draft ?? here();
       add({ film: partId, frameIndex, filmTimeS }, marked);
       setSaid(`${wordsOf(team, marked)}: marked at ${clockText(filmTimeS, 1)}.${besides}`);
       setDraft(undefined);
