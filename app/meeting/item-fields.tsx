@@ -2,6 +2,7 @@ import { STAND_TO_BEGIN_WITH } from '@icewright/engine';
 import { Link } from 'wouter';
 import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
+import { StateField } from '../parts/state-field.tsx';
 import { addressOfFreeze, addressOfMoment } from '../shell/addresses.ts';
 import type { Editing } from '../shell/book.ts';
 import type { ShownItem } from './shown-item.ts';
@@ -98,9 +99,13 @@ export function ItemFields(props: {
         >
           Later
         </Act>
-        <Act isOn={item.hidden} onPress={() => editing.set(at('hidden'), !item.hidden)}>
-          Hidden
-        </Act>
+        <StateField
+          says="In the meeting"
+          isOn={!item.hidden}
+          on="shown"
+          off="hidden, takes no time"
+          onChange={isShown => editing.set(at('hidden'), !isShown)}
+        />
         <Act bare onPress={props.onRemove}>
           Take out
         </Act>

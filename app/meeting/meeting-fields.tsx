@@ -1,6 +1,7 @@
 import type { Meeting } from '@icewright/book';
 import { Act } from '../parts/act.tsx';
 import { Reading } from '../parts/reading.tsx';
+import { StateField } from '../parts/state-field.tsx';
 import { DayField, MinutesField } from '../parts/when-fields.tsx';
 import type { Editing } from '../shell/book.ts';
 import { MEETING_FORMS } from './make-meeting.ts';
@@ -40,9 +41,13 @@ export function MeetingFields({
         ))}
       </ul>
       <p>
-        <Act isOn={meeting.showsWords} onPress={() => editing.set(['showsWords'], !meeting.showsWords)}>
-          The team reads what is said
-        </Act>
+        <StateField
+          says="Under the picture the team"
+          isOn={meeting.showsWords}
+          on="reads the line"
+          off="reads nothing"
+          onChange={showsWords => editing.set(['showsWords'], showsWords)}
+        />
       </p>
     </section>
   );

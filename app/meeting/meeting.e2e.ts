@@ -38,6 +38,14 @@ it(
       await expect
         .poll(() => page.getByRole('status').filter({ hasText: 'of 10 min' }).textContent())
         .toMatch(/1 min 14 s.*8 min 46 s left/);
+      // What is hidden says so, and takes no time.
+      const isShown = page.getByLabel(/^In the meeting/);
+      await isShown.uncheck();
+      await page.getByText('hidden, takes no time').waitFor();
+      await expect
+        .poll(() => page.getByRole('status').filter({ hasText: 'of 10 min' }).textContent())
+        .toMatch(/37 s/);
+      await isShown.check();
       await page.locator('.item-head').nth(1).focus();
       await page.keyboard.press('Alt+ArrowUp');
       await expect.poll(() => lines(page)).toEqual(['Eyes up', first]);

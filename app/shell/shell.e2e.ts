@@ -37,8 +37,25 @@ describe('the frame', () => {
     await page.keyboard.press('l');
     await page.getByRole('heading', { name: 'Ledger', level: 1 }).waitFor();
     await page.getByRole('button', { name: 'Keys' }).click();
-    await page.getByRole('group', { name: 'Keys of this place' }).getByText('go to Film').waitFor();
+    const keys = page.getByRole('group', { name: 'Keys of this place' });
+    await keys.getByText('go to Film').waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await keys.waitFor({ state: 'detached' });
+    // By its key they lie over the page wherever that stands, move nothing, and give the focus back.
+    const last = page.locator('main a, main button').last();
+    await last.focus();
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    const placeOf = () => last.evaluate(one => [one.getBoundingClientRect().top, scrollY]);
+    const before = await placeOf();
+    await page.keyboard.press('?');
+    await keys.waitFor();
+    expect(await keys.evaluate(one => one.getBoundingClientRect().top)).toBeGreaterThanOrEqual(0);
+    expect(await placeOf()).toEqual(before);
+    await page.keyboard.press('Escape');
+    await keys.waitFor({ state: 'detached' });
+    expect(await placeOf()).toEqual(before);
+    expect(await last.evaluate(one => one === document.activeElement)).toBe(true);
     await context.close();
   });
 

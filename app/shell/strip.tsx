@@ -15,14 +15,24 @@ type SlipName = 'keys' | 'settings';
 export function Strip({ team }: { readonly team: Team | null }) {
   const [path] = useLocation();
   const [open, setOpen] = useState<{ readonly which: SlipName; readonly path: string } | null>(null);
-  const openers = useRef<Partial<Record<SlipName, HTMLButtonElement | null>>>({});
+  const settings = useRef<HTMLButtonElement>(null);
   // Of the page it was opened on: on another page it is closed.
   const slip = open?.path === path ? open.which : null;
   const here = findPlace(path);
-  const toggle = (which: SlipName) => setOpen(slip === which ? null : { which, path });
+  /** Where the focus was before a slip took it. */
+  const before = useRef<Element | null>(null);
+  const toggle = (which: SlipName) => {
+    if (slip === which) return close();
+    before.current = document.activeElement;
+    setOpen({ which, path });
+  };
   const close = () => {
     setOpen(null);
-    if (slip !== null) openers.current[slip]?.focus();
+    const back = before.current;
+    // By a key it may have been opened from anywhere on the page, which must not move for it.
+    if (back instanceof HTMLElement && back !== document.body && back.isConnected)
+      back.focus({ preventScroll: true });
+    else if (slip === 'settings') settings.current?.focus();
   };
   useKeys([{ keys: '?', says: 'these keys', act: () => toggle('keys') }]);
   useKeys(slip === null ? [] : [{ keys: 'Escape', says: 'close this', act: close }]);
@@ -53,9 +63,6 @@ export function Strip({ team }: { readonly team: Team | null }) {
           <button
             type="button"
             className="quiet keys-act"
-            ref={button => {
-              openers.current.keys = button;
-            }}
             aria-expanded={slip === 'keys'}
             onClick={() => toggle('keys')}
           >
@@ -64,9 +71,7 @@ export function Strip({ team }: { readonly team: Team | null }) {
           <button
             type="button"
             className="quiet"
-            ref={button => {
-              openers.current.settings = button;
-            }}
+            ref={settings}
             aria-expanded={slip === 'settings'}
             onClick={() => toggle('settings')}
           >
@@ -74,7 +79,11 @@ export function Strip({ team }: { readonly team: Team | null }) {
           </button>
         </div>
       </div>
-      {slip === 'keys' && <KeysSlip onClose={close} />}
+      {slip === 'keys' && (
+        <div className="keys-over">
+          <KeysSlip onClose={close} />
+        </div>
+      )}
       {slip === 'settings' && <SettingsSlip team={team} onClose={close} />}
     </header>
   );

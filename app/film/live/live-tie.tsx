@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Act } from '../../parts/act.tsx';
 import { countSaid } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
+import { StateField } from '../../parts/state-field.tsx';
 import { clockText } from '../film-clock.ts';
 import { verdictSaid } from '../moments/moment-glyph.tsx';
 import { momentsOf } from '../moments/moments-of.ts';
@@ -66,9 +67,13 @@ export function LiveTie({
       </select>{' '}
       {breakCount(part) > 0 && (
         <p>
-          <Act isOn={ranOn} onPress={() => setRanOn(!ranOn)}>
-            The camera ran on in the breaks
-          </Act>{' '}
+          <StateField
+            says="The camera in the breaks"
+            isOn={ranOn}
+            on="ran on"
+            off="stood still"
+            onChange={setRanOn}
+          />{' '}
           <span className="q3">the clock was stopped for {countSaid(breakCount(part), 'break')}</span>
         </p>
       )}

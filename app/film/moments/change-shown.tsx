@@ -50,7 +50,7 @@ export function ChangeShown({
         Change all {shown.length} shown
       </Act>
       {isOpen && (
-        <>
+        <div className="opened-below">
           <div className="change-line">
             <label>
               <span className="q2">Set</span>{' '}
@@ -69,10 +69,10 @@ export function ChangeShown({
               Take {many} out
             </Act>
           </p>
-        </>
+        </div>
       )}
       {said !== '' && (
-        <span className="q2" role="status">
+        <span className="q2 opened-below" role="status">
           {said}
         </span>
       )}

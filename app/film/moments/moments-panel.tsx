@@ -82,6 +82,7 @@ export function MomentsPanel(
                 Agreement
               </Act>
             )}
+            {!isDoorOpen && door}
           </div>
           {onShow && isAgreementOpen && (
             <AgreementView moments={shown} opinions={opinions} team={list.team} onShow={onShow} />
@@ -89,7 +90,7 @@ export function MomentsPanel(
           <CameSummary moments={shown} follows={follows} />
         </>
       )}
-      {door}
+      {(isEmpty || isDoorOpen) && door}
     </>
   );
 }

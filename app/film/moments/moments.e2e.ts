@@ -80,7 +80,14 @@ describe('moments', () => {
       for (const [i, frame] of [20, 40, 60].entries()) await at(page, frame, i === 2 ? 'n' : 'h');
       await page.getByRole('button', { name: 'done, missed or not seen' }).click();
       await page.locator('.moment-filter').getByRole('option', { name: 'done', exact: true }).click();
+      // What it opens lies below the row of acts and moves none of them.
+      const acts = page.locator('.moments-acts > .act, .moments-acts > div > .act');
+      const placesOf = () =>
+        acts.evaluateAll(all => all.map(one => [one.getBoundingClientRect().left, one.getBoundingClientRect().top + scrollY]));
+      const before = await placesOf();
+      expect(before.length).toBeGreaterThan(3);
       await page.getByRole('button', { name: 'Change all 2 shown' }).click();
+      expect(await placesOf()).toEqual(before);
       // As it is, until something is said.
       const change = page.getByRole('button', { name: 'Change 2 moments' });
       expect(await change.getAttribute('aria-disabled')).toBe('true');
