@@ -3,7 +3,7 @@ import { newId } from '@icewright/book';
 import type { FilmPoint, IcePoint } from '@icewright/engine';
 import { useMemo, useState } from 'react';
 import { edit, endStep } from '../shell/book.ts';
-import { nextRole } from './people-words.ts';
+import { foundRole, nextRole } from './people-words.ts';
 import { trackOfPlaced } from './track/track-of-placed.ts';
 
 /** What a press on the picture or on the ice does. */
@@ -154,7 +154,7 @@ const writingOf = (
         let skaters: Freeze['skaters'] = freeze.skaters;
         for (const { feet, feetSdPx, kind } of people) {
           const id = newId<'placed'>();
-          const one = { side, kind, role: nextRole({ skaters }, side, kind), feet, feetSdPx };
+          const one = { side, kind, role: foundRole({ skaters }, side, kind), feet, feetSdPx };
           change.set(at('skaters', id), one);
           skaters = { ...skaters, [id]: one };
         }

@@ -112,73 +112,79 @@ export function FreezeMargin({
       )}
       {carriedHere}
       {!isFrozen && followed.section}
-      <figure>
-        <IceMap
-          desk={desk}
-          view={view}
-          shown={shown}
-          drawn={drawn}
-          offered={offer.offered}
-          pinsOffered={pinsOffer.here.adds}
-        />
-      </figure>
-      {view.isCarried && <CarriedNote view={view} />}
-      <p className="pins-acts tools">
-        <Act
-          isOn={desk.tool.kind === 'measure'}
-          notNow={view.people.length + (freeze.puck ? 1 : 0) < 2 ? 'place two skaters first' : undefined}
-          onPress={() => desk.setTool(desk.tool.kind === 'measure' ? { kind: 'look' } : { kind: 'measure' })}
-        >
-          Measure
-        </Act>
-        <Act
-          isOn={desk.tool.kind === 'wanted'}
-          notNow={desk.noWanted ?? (view.fit ? undefined : 'the pins must hold the picture first')}
-          onPress={() => desk.setTool(desk.tool.kind === 'wanted' ? { kind: 'look' } : { kind: 'wanted' })}
-        >
-          Wanted place
-        </Act>
-        <Act
-          isOn={shown.paint}
-          notNow={view.fit ? undefined : 'the pins must hold the picture first'}
-          onPress={() => setShown({ ...shown, paint: !shown.paint })}
-        >
-          Lines over the picture
-        </Act>
-        <Act isOn={shown.ellipses} onPress={() => setShown({ ...shown, ellipses: !shown.ellipses })}>
-          Ellipses
-        </Act>
-        <Act bare onPress={onLeave}>
-          Close the freeze
-        </Act>
-      </p>
-      <ToolHint desk={desk} view={view} />
-      <div className="pins-acts tools">
-        <PutInMeeting
-          team={team}
-          gameId={gameId}
-          game={game}
-          chosen={[{ kind: 'freeze', id: desk.freezeId }]}
-        />
-        {view.fit && !isBlind && <FreezeSheetAct team={team} game={game} freezeId={desk.freezeId} />}
+      <div className="freeze-seen">
+        <figure>
+          <IceMap
+            desk={desk}
+            view={view}
+            shown={shown}
+            drawn={drawn}
+            offered={offer.offered}
+            pinsOffered={pinsOffer.here.adds}
+          />
+        </figure>
+        {view.isCarried && <CarriedNote view={view} />}
+        <p className="pins-acts tools">
+          <Act
+            isOn={desk.tool.kind === 'measure'}
+            notNow={view.people.length + (freeze.puck ? 1 : 0) < 2 ? 'place two skaters first' : undefined}
+            onPress={() =>
+              desk.setTool(desk.tool.kind === 'measure' ? { kind: 'look' } : { kind: 'measure' })
+            }
+          >
+            Measure
+          </Act>
+          <Act
+            isOn={desk.tool.kind === 'wanted'}
+            notNow={desk.noWanted ?? (view.fit ? undefined : 'the pins must hold the picture first')}
+            onPress={() => desk.setTool(desk.tool.kind === 'wanted' ? { kind: 'look' } : { kind: 'wanted' })}
+          >
+            Wanted place
+          </Act>
+          <Act
+            isOn={shown.paint}
+            notNow={view.fit ? undefined : 'the pins must hold the picture first'}
+            onPress={() => setShown({ ...shown, paint: !shown.paint })}
+          >
+            Lines over the picture
+          </Act>
+          <Act isOn={shown.ellipses} onPress={() => setShown({ ...shown, ellipses: !shown.ellipses })}>
+            Ellipses
+          </Act>
+          <Act bare onPress={onLeave}>
+            Close the freeze
+          </Act>
+        </p>
+        <ToolHint desk={desk} view={view} />
+        <div className="pins-acts tools">
+          <PutInMeeting
+            team={team}
+            gameId={gameId}
+            game={game}
+            chosen={[{ kind: 'freeze', id: desk.freezeId }]}
+          />
+          {view.fit && !isBlind && <FreezeSheetAct team={team} game={game} freezeId={desk.freezeId} />}
+        </div>
+        <HoldField gameId={gameId} freezeId={desk.freezeId} holdS={freeze.holdS} />
+        {view.fit && !isBlind && <IdeasSection {...{ gameId, game, desk, view, team }} />}
+        {pinsFirst && pins}
+        {view.fit && view.people.length > 0 && <Readings {...{ desk, view, team, isBlind }} />}
+        {view.fit && view.people.length > 0 && options && (
+          <OptionsTable
+            view={view}
+            options={options}
+            drawn={drawn.map(optionKey)}
+            onDraw={keys => setShown({ ...shown, options: keys })}
+          />
+        )}
+        {options && <WhatIf view={view} level={team.level} options={options} />}
       </div>
-      <HoldField gameId={gameId} freezeId={desk.freezeId} holdS={freeze.holdS} />
-      {view.fit && !isBlind && <IdeasSection {...{ gameId, game, desk, view, team }} />}
-      {pinsFirst && pins}
-      {view.fit && view.people.length > 0 && <Readings {...{ desk, view, team, isBlind }} />}
-      {view.fit && view.people.length > 0 && options && (
-        <OptionsTable
-          view={view}
-          options={options}
-          drawn={drawn.map(optionKey)}
-          onDraw={keys => setShown({ ...shown, options: keys })}
-        />
-      )}
-      {options && <WhatIf view={view} level={team.level} options={options} />}
-      <PeopleList {...{ desk, view, team, offer, isFrozen }} />
-      <p className="pins-acts">{followed.begin(desk.freezeId as Id<'freeze'>, desk.chosen)}</p>
-      {isFrozen && followed.section}
-      {!pinsFirst && pins}
+      <div className="freeze-set">
+        <PeopleList {...{ desk, view, team, offer, isFrozen }} />
+        <p className="pins-acts">{followed.begin(desk.freezeId as Id<'freeze'>, desk.chosen)}</p>
+        {isFrozen && followed.section}
+        {!pinsFirst && pins}
+      </div>
     </>
   );
 }

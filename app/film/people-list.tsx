@@ -5,7 +5,7 @@ import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { OfferAct, OfferPanel } from './people/offer-panel.tsx';
 import type { PeopleOffer } from './people/use-people-offer.ts';
-import { personWords } from './people-words.ts';
+import { personWords, roleOnceKnown } from './people-words.ts';
 import { SkaterOptions } from './skater-options.tsx';
 
 /** Who has been placed, who has the puck, and what is known about the one that is chosen. */
@@ -126,11 +126,11 @@ function ChosenPerson({
           <span className="q2">Who</span>{' '}
           <select
             value={placed.skater ?? ''}
-            onChange={event =>
-              desk.write.setSkater(id, {
-                skater: (event.target.value || undefined) as NonNullable<typeof placed.skater>,
-              })
-            }
+            onChange={event => {
+              const skater = (event.target.value || undefined) as NonNullable<typeof placed.skater>;
+              const role = roleOnceKnown(view.freeze, placed, skater && team.skaters[skater]?.position);
+              desk.write.setSkater(id, { skater, ...(role ? { role } : {}) });
+            }}
           >
             <SkaterOptions team={team} />
           </select>

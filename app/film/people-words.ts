@@ -29,5 +29,45 @@ export const nextRole = (
   return wanted.find(role => !taken.has(role)) ?? `${side === 'us' ? 'F' : 'X'}${taken.size + 1}`;
 };
 
+/**
+ * Somebody found in the picture: of theirs the next X; of ours that he is ours, for nothing yet tells a forward from a defender, and standards
+ * that speak of either must not guess.
+ */
+export const foundRole = (
+  freeze: Pick<Freeze, 'skaters'>,
+  side: Placed['side'],
+  kind: Placed['kind'],
+): string => {
+  if (kind === 'goalie' || side === 'them') return nextRole(freeze, side, kind);
+  const taken = new Set(Object.values(freeze.skaters).map(one => one.role));
+  let count = 1;
+  while (taken.has(`U${count}`)) count++;
+  return `U${count}`;
+};
+
+/** The role of one of ours of whom only that was known, once it is said who he is; undefined where his role was said. */
+export const roleOnceKnown = (
+  freeze: Pick<Freeze, 'skaters'>,
+  placed: Pick<Placed, 'side' | 'kind' | 'role'>,
+  position: 'F' | 'D' | 'G' | undefined,
+): string | undefined => {
+  if (placed.side !== 'us' || !/^U\d+$/.test(placed.role) || (position !== 'F' && position !== 'D'))
+    return undefined;
+  const taken = new Set(Object.values(freeze.skaters).flatMap(one => (one.side === 'us' ? [one.role] : [])));
+  return OUR_ROLES.find(role => role.startsWith(position) && !taken.has(role)) ?? position;
+};
+
+/** Names of several, each its own: who was first seen when, where two would be called the same. */
+export const namesApart = <One>(
+  all: readonly One[],
+  nameOf: (one: One) => string,
+  sinceOf: (one: One) => string,
+): string[] =>
+  all.map(one => {
+    const name = nameOf(one);
+    const isOne = all.filter(other => nameOf(other) === name).length === 1;
+    return isOne ? name : `${name} from ${sinceOf(one)}`;
+  });
+
 const OUR_ROLES = ['F1', 'F2', 'F3', 'D1', 'D2'];
 const THEIR_ROLES = ['X1', 'X2', 'X3', 'X4', 'X5'];

@@ -36,6 +36,7 @@ export const pictureWordsOf = (
     words,
     [...feet, ...(puck ? [{ x: puck.at.xPx, y: puck.at.yPx, r: 8 * unit }] : [])],
     view.people.map(person => bodyOf(view, person, unit)),
+    { left: 0, top: 0, right: view.freeze.picture.widthPx, bottom: view.freeze.picture.heightPx },
   );
   return new Map(words.map(word => [word.key, { ...word, ...places.get(word.key) }]));
 };

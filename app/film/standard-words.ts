@@ -96,6 +96,8 @@ const REASON: Record<JudgeReason, string> = {
   noPuck: 'the puck has not been placed.',
   noCarrier: 'it is not said who has the puck.',
   nobodyOfThem: 'none of them has been placed.',
+  roleNotSaid:
+    'of some of us (U1 …) it is not said who is a forward and who a defender: say so under Skaters.',
   notEveryonePlaced: 'not everybody on the ice has been placed.',
   puckIsOurs: 'coming back is asked while the puck is theirs; here it is ours.',
   puckIsTheirs: 'joining the rush is asked while the puck is ours; here it is theirs.',

@@ -29,12 +29,32 @@ describe('words that do not cover each other', () => {
     expect(wordPlaces([name], [], [behind]).get('front')).toEqual({ x: 0, y: 40 });
   });
 
-  it('up to five short words in one heap come apart, whatever the heap', () => {
+  it('keeps a word whole inside the edges of the drawing, and counts a W as wide as it is', () => {
+    const edges = { left: 0, top: 0, right: 200, bottom: 100 };
+    for (const [x, y] of [
+      [-3, 40],
+      [199, 40],
+      [60, 2],
+      [60, 104],
+    ] as const) {
+      const at = wordPlaces([word('a', x, y, 'X1')], [], [], edges).get('a')!;
+      // Half of two figures of the condensed face, and a capital above the line.
+      expect(at.x).toBeGreaterThan(5);
+      expect(at.x).toBeLessThan(195);
+      expect(at.y).toBeGreaterThan(7);
+      expect(at.y).toBeLessThan(99);
+    }
+    const [first, second] = [word('first', 0, 0, 'RW'), word('second', 12, 0, 'LW')];
+    const moved = wordPlaces([first, second], []).get('second')!;
+    expect(Math.abs(moved.x) > 13 || Math.abs(moved.y) > 8).toBe(true);
+  });
+
+  it('up to ten short words in one heap come apart, whatever the heap', () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.integer({ min: -8, max: 8 }), fc.integer({ min: -8, max: 8 })), {
           minLength: 2,
-          maxLength: 5,
+          maxLength: 10,
         }),
         heap => {
           const words = heap.map(([x, y], i) => word(`w${i}`, x, y));

@@ -39,6 +39,8 @@ export const wordPlaces = (
   words: readonly Word[],
   discs: readonly Disc[],
   bodies: readonly Body[] = [],
+  /** Of the drawing: what stands over its edge is cut off. */
+  edges?: Omit<Body, 'key'>,
 ): ReadonlyMap<string, WordPlace> => {
   const places = new Map<string, WordPlace>();
   const taken: Box[] = discs.map(({ x, y, r }) => ({ left: x - r, right: x + r, top: y - r, bottom: y + r }));
@@ -49,7 +51,8 @@ export const wordPlaces = (
       const box = boxOf(word, place);
       const covered =
         taken.reduce((sum, other) => sum + overlap(box, other), 0) +
-        bodies.reduce((sum, body) => sum + (body.key === word.key ? 0 : overlap(box, body)), 0);
+        bodies.reduce((sum, body) => sum + (body.key === word.key ? 0 : overlap(box, body)), 0) +
+        (edges ? outside(box, edges) : 0);
       if (covered < least - 1e-9) {
         least = covered;
         best = { x: place.x, y: place.y };
@@ -74,8 +77,12 @@ const ADVANCE = 0.55;
 const ASCENT = 0.8;
 const DESCENT = 0.22;
 
+/** W and M take as much as a letter and a half: RW and LW are names of many. */
+const advancesOf = (text: string): number =>
+  [...text].reduce((sum, letter) => sum + (letter === 'W' || letter === 'M' ? 1.5 : 1), 0) * ADVANCE;
+
 const boxOf = ({ text, size }: Word, { x, y }: WordPlace): Box => {
-  const half = (text.length * size * ADVANCE) / 2;
+  const half = (advancesOf(text) * size) / 2;
   return { left: x - half, right: x + half, top: y - ASCENT * size, bottom: y + DESCENT * size };
 };
 
@@ -83,8 +90,12 @@ const overlap = (a: Box, b: Box): number =>
   Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) *
   Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top));
 
+/** How much of a box lies over the edges. */
+const outside = (box: Box, edges: Box): number =>
+  (box.right - box.left) * (box.bottom - box.top) - overlap(box, edges);
+
 const WAYS = 12;
-const RINGS = 5;
+const RINGS = 8;
 
 /** Its own place, the next best, then rings around the first, nearest first, above and below before the sides. */
 function* placesAround({ x, y, size, else: second }: Word): Generator<WordPlace> {

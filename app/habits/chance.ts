@@ -102,7 +102,7 @@ function verdictOf(moment: Moment, judgement: Judgement | undefined): ChanceVerd
 }
 
 /** A freeze does not speak of those whom nobody placed; whoever tagged it saw them, or saw that they were not there. */
-export const hasSay = (judgement: Judgement): boolean => judgement.why !== 'notEveryonePlaced';
+export const hasSay = ({ why }: Judgement): boolean => why !== 'notEveryonePlaced' && why !== 'roleNotSaid';
 
 export function countsOf(chances: readonly Chance[]): Readonly<Record<ChanceVerdict, number>> {
   const counts = { done: 0, missed: 0, cannotTell: 0, cannotSee: 0 };

@@ -17,6 +17,7 @@ const WHY_SAID: Readonly<Record<JudgeReason, string>> = {
   noPuck: 'The puck is not placed.',
   noCarrier: 'Nobody has the puck in this freeze.',
   nobodyOfThem: 'None of them is placed.',
+  roleNotSaid: 'It is not said who of us is a forward: the word of who marked it stands.',
   notEveryonePlaced: 'Not everybody who counts is placed: the word of who marked it stands.',
   puckIsOurs: 'Coming back is asked while the puck is theirs; here it is ours.',
   puckIsTheirs: 'Joining the rush is asked while the puck is ours; here it is theirs.',

@@ -7,6 +7,8 @@ import {
   distanceToPoint,
   isDefenderRole,
   isForwardRole,
+  isUnknownRole,
+  type Length,
   lastOfThem,
   nearestOf,
   ourNetOf,
@@ -19,6 +21,8 @@ export interface Group {
   readonly places: readonly number[];
   /** Nobody who belongs to the group may be out of the picture. */
   readonly isWhole: boolean;
+  /** One of ours is placed of whom it is not said whether he is a forward or a defender, and it matters here. */
+  readonly lacksRoles?: boolean;
 }
 
 /** The skaters of ours that a standard speaks of, as indices of the scene. */
@@ -26,23 +30,23 @@ export const groupOf = (scene: FrozenScene, who: Who, whom: Whom): Group | 'noCa
   const isWhole = (count: number, full: number) => scene.isEveryonePlaced === true || count >= full;
   const forwards = oursOf(scene, skater => isForwardRole(skater.role));
   const defenders = oursOf(scene, skater => isDefenderRole(skater.role));
+  const unknown = oursOf(scene, skater => isUnknownRole(skater.role));
   const everyone = oursOf(scene, () => true);
   const fullSide = FULL_SIDE.forwards + FULL_SIDE.defenders;
   switch (who) {
     case 'firstForwardBack': {
       const net = ourNetOf(scene);
-      const first = nearestOf(scene, forwards, place => distanceToPoint(scene, place, net));
-      return { rule: 'one', places: first as number[], isWhole: true };
+      const lengthOf = (place: PlaceIndex) => distanceToPoint(scene, place, net);
+      return { rule: 'one', places: mayBeNearest(scene, forwards, unknown, lengthOf), isWhole: true };
     }
     case 'nearestDefender': {
       const target = targetOf(scene, whom);
-      if (target === null) return { rule: 'one', places: defenders, isWhole: true };
-      const nearest = nearestOf(scene, defenders, place =>
+      if (target === null) return { rule: 'one', places: [...defenders, ...unknown], isWhole: true };
+      const lengthOf = (place: PlaceIndex) =>
         target === 'ourNet'
           ? distanceToPoint(scene, place, ourNetOf(scene))
-          : distanceApart(scene, place, target),
-      );
-      return { rule: 'one', places: nearest as number[], isWhole: true };
+          : distanceApart(scene, place, target);
+      return { rule: 'one', places: mayBeNearest(scene, defenders, unknown, lengthOf), isWhole: true };
     }
     case 'puckCarrier': {
       const carrier = carrierIndex(scene);
@@ -50,14 +54,38 @@ export const groupOf = (scene: FrozenScene, who: Who, whom: Whom): Group | 'noCa
       return { rule: 'one', places: [carrier], isWhole: true };
     }
     case 'everyForward':
-      return { rule: 'every', places: forwards, isWhole: isWhole(forwards.length, FULL_SIDE.forwards) };
+      return every(forwards, unknown, isWhole(forwards.length, FULL_SIDE.forwards), FULL_SIDE.forwards);
     case 'everyDefender':
-      return { rule: 'every', places: defenders, isWhole: isWhole(defenders.length, FULL_SIDE.defenders) };
+      return every(defenders, unknown, isWhole(defenders.length, FULL_SIDE.defenders), FULL_SIDE.defenders);
     case 'allOfUs':
       return { rule: 'every', places: everyone, isWhole: isWhole(everyone.length, fullSide) };
     case 'anyOfUs':
       return { rule: 'any', places: everyone, isWhole: isWhole(everyone.length, fullSide) };
   }
+};
+
+/** Who may be the nearest of them, when any of `unknown` may be one of them too: also each of those who is not surely further off. */
+const mayBeNearest = (
+  scene: FrozenScene,
+  known: readonly number[],
+  unknown: readonly number[],
+  lengthOf: (place: PlaceIndex) => Length,
+): number[] => {
+  const nearest = nearestOf(scene, known, lengthOf) as number[];
+  const [first] = nearest;
+  if (first === undefined) return [...unknown];
+  return [...nearest, ...unknown.filter(one => nearestOf(scene, [first, one], lengthOf).includes(one))];
+};
+
+/** A full number of them leaves no room for one of whom it is not known. */
+const every = (
+  places: readonly number[],
+  unknown: readonly number[],
+  isWhole: boolean,
+  full: number,
+): Group => {
+  const lacksRoles = unknown.length > 0 && places.length < full;
+  return { rule: 'every', places, isWhole: isWhole && !lacksRoles, lacksRoles };
 };
 
 /** What the nearest defender is nearest to; null when that itself depends on who is asked. */

@@ -19,13 +19,13 @@ export const judgePlaces = (scene: FrozenScene, standard: PlaceStandard): Judgem
   if (lacking !== null) return nothing(lacking);
   const group = groupOf(scene, standard.who, standard.whom);
   if (group === 'noCarrier') return nothing('noCarrier');
-  if (group.places.length === 0) return nothing('nobodyOfWho');
+  if (group.places.length === 0) return nothing(group.lacksRoles ? 'roleNotSaid' : 'nobodyOfWho');
 
   const verdicts = group.places.map(place => verdictOf(scene, standard, place));
   const { answer, why } = combined(
     group.rule,
     verdicts.map(verdict => verdict.answer),
-    group.isWhole,
+    group,
   );
   // First those who gave the answer, then the furthest off (for "any" the nearest).
   const sign = group.rule === 'any' ? 1 : -1;
@@ -71,10 +71,13 @@ const wrongHands = (scene: FrozenScene, { kind, who }: PlaceStandard): JudgeReas
 const combined = (
   rule: Group['rule'],
   answers: readonly StandardAnswer[],
-  isWhole: boolean,
+  { isWhole, lacksRoles = false }: Group,
 ): { answer: StandardAnswer; why: JudgeReason } => {
   const clear = (answer: StandardAnswer) => ({ answer, why: 'clear' as const });
-  const missing = { answer: 'cannotTell' as const, why: 'notEveryonePlaced' as const };
+  const missing: { answer: StandardAnswer; why: JudgeReason } = {
+    answer: 'cannotTell',
+    why: lacksRoles ? 'roleNotSaid' : 'notEveryonePlaced',
+  };
   if (rule === 'one') {
     const answer = agreed(answers);
     if (answer !== 'cannotTell') return clear(answer);

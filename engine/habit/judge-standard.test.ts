@@ -44,6 +44,30 @@ describe('level with the puck, coming back', () => {
     expect(judgeStandard(scene(6.1, 0.01), level).answer).toBe('no');
   });
 
+  it('does not take one of ours for a forward, nor for none, until it is said', () => {
+    // F1 level, and one of unknown role far behind him: whoever of them is meant, the answer is the same or it is not told.
+    const two = (unknownXM: number, knownXM = 4) =>
+      judgeStandard(
+        sceneOf({ us: [at('F1', knownXM, 2), at('U1', unknownXM, -6)], puck: { xM: 5, yM: -3 } }),
+        level,
+      );
+    expect(two(20)).toMatchObject({ answer: 'yes', who: ['F1'] });
+    expect(two(3)).toMatchObject({ answer: 'yes' });
+    expect(two(9, 11)).toMatchObject({ answer: 'no' });
+    expect(two(4, 11)).toMatchObject({ answer: 'cannotTell', why: 'whoIsUnsure' });
+    const every = standardOf('levelWith', 'everyForward', 'puck');
+    const three = [at('F1', 4), at('F2', 3, 5), at('F3', 2, -5)];
+    const asked = (us: readonly Drawn[]) =>
+      judgeStandard(sceneOf({ us, puck: { xM: 5, yM: 0 }, isEveryonePlaced: true }), every);
+    expect(asked([...three, at('U1', 20)])).toMatchObject({ answer: 'yes' });
+    expect(asked([...three.slice(1), at('U1', 20)])).toMatchObject({
+      answer: 'cannotTell',
+      why: 'roleNotSaid',
+    });
+    expect(asked([at('U1', 2)])).toMatchObject({ answer: 'cannotTell', why: 'roleNotSaid' });
+    expect(asked([at('F1', 15), at('U1', 2)])).toMatchObject({ answer: 'no' });
+  });
+
   it('reads the offset along the sheet with the ± of both places', () => {
     const { reading, threshold, unit, whom } = judgeStandard(scene(7), level);
     expect(reading?.value).toBeCloseTo(2, 12);

@@ -10,6 +10,7 @@ export const JUDGE_REASONS = [
   'noCarrier',
   'nobodyOfThem',
   'notEveryonePlaced',
+  'roleNotSaid',
   'puckIsOurs',
   'puckIsTheirs',
 ] as const;
@@ -17,7 +18,7 @@ export const JUDGE_REASONS = [
 /**
  * Why the answer is what it is. `clear`: the ± is on one side of the threshold. `straddles`: it is on both.
  * `whoIsUnsure`: two may be the one the standard speaks of, and they differ. `puckIsOurs`, `puckIsTheirs`: the standard does not
- * speak of a picture in which that side has it. The others: what the picture lacks.
+ * speak of a picture in which that side has it. `roleNotSaid`: of one of ours it is not known whether he is a forward or a defender. The others: what the picture lacks.
  */
 export type JudgeReason = (typeof JUDGE_REASONS)[number];
 

@@ -6,6 +6,9 @@ import type { Estimate, IcePoint } from '../units/points.ts';
 export const isForwardRole = (role: string): boolean => /^(F\d?|LW|RW|W\d?|C)$/i.test(role.trim());
 export const isDefenderRole = (role: string): boolean => /^(D\d?|LD|RD)$/i.test(role.trim());
 
+/** U, U1 …: one of ours of whom only that is known; he may be a forward or a defender. */
+export const isUnknownRole = (role: string): boolean => /^U\d*$/i.test(role.trim());
+
 /** Indices of our skaters (no goalies) that pass the test, in the order of the scene. */
 export const oursOf = (scene: FrozenScene, isOne: (skater: FrozenSkater) => boolean): number[] =>
   scene.skaters.flatMap((skater, index) =>

@@ -82,7 +82,7 @@ function Timetable({ rowCount, children }: { readonly rowCount?: number; readonl
           </th>
           <th>Who</th>
           <th>What was seen</th>
-          <th className="r">Cost</th>
+          <th className="r">Cost, goals</th>
           <th>By</th>
         </tr>
       </thead>

@@ -64,6 +64,7 @@ export const MomentRows = memo(function MomentRows(
               why="Goals this miss is thought to cost: the coach's own estimate, from the habit, or written here."
             />
           )}
+          {moment.costGoals > 0 && <span className="cost-unit q3"> goals</span>}
         </td>
         <td className="q3">{moment.by}</td>
       </tr>

@@ -83,7 +83,9 @@ describe('moments', () => {
       // What it opens lies below the row of acts and moves none of them.
       const acts = page.locator('.moments-acts > .act, .moments-acts > div > .act');
       const placesOf = () =>
-        acts.evaluateAll(all => all.map(one => [one.getBoundingClientRect().left, one.getBoundingClientRect().top + scrollY]));
+        acts.evaluateAll(all =>
+          all.map(one => [one.getBoundingClientRect().left, one.getBoundingClientRect().top + scrollY]),
+        );
       const before = await placesOf();
       expect(before.length).toBeGreaterThan(3);
       await page.getByRole('button', { name: 'Change all 2 shown' }).click();

@@ -82,6 +82,8 @@ it('takes by keys alone, and does not offer who was placed by hand', { timeout: 
     await page.keyboard.press('Delete');
     await expect.poll(() => rings(page).count()).toBe(offered - 3);
     expect(await page.locator('.map-person.us').count()).toBe(1);
+    // Nothing tells yet whether he is a forward.
+    expect(await page.locator('.map-person.us').getAttribute('data-role')).toBe('U1');
     expect(await page.locator('.map-person.them').count()).toBe(1);
     await page.keyboard.press('Shift+E');
     await expect.poll(() => rings(page).count()).toBe(0);

@@ -9,8 +9,9 @@ import {
 } from '@icewright/engine';
 import { type ReactNode, useMemo, useState } from 'react';
 import { Act } from '../../parts/act.tsx';
+import { clockText } from '../film-clock.ts';
 import { frameAtTime, timeOfFrame } from '../frame-index.ts';
-import { personWords } from '../people-words.ts';
+import { namesApart, personWords } from '../people-words.ts';
 import type { Player } from '../player.ts';
 import { usePlayerPart } from '../use-player.ts';
 import { DrillOfStretch } from './drill-of-stretch.tsx';
@@ -198,7 +199,7 @@ export const useFollowed = ({
       <>
         {one && (
           <Act notNow={notYet} onPress={() => start([one])}>
-            Follow {one[1].role} through the film
+            Follow {personWords(one[1], team)} through the film
           </Act>
         )}
         {fresh.length > 1 && (
@@ -212,8 +213,15 @@ export const useFollowed = ({
   return { layer, charts, section, begin };
 };
 
-const drawnTracks = (game: Game, film: string, team: Team): DrawnTrack[] =>
-  Object.entries(game.tracks)
+const drawnTracks = (game: Game, film: string, team: Team): DrawnTrack[] => {
+  const all = Object.entries(game.tracks)
     .filter(([, track]) => track.film === film)
-    .sort(([, a], [, b]) => a.madeAt.localeCompare(b.madeAt))
-    .map(([id, track]) => ({ id, track, name: personWords(track, team), looks: looksOf(track) }));
+    .sort(([, a], [, b]) => a.madeAt.localeCompare(b.madeAt));
+  // Each freeze counts its own from one on.
+  const names = namesApart(
+    all,
+    ([, track]) => personWords(track, team),
+    ([, { hands }]) => clockText(Math.min(...Object.values(hands).map(hand => hand.filmTimeS)), 1),
+  );
+  return all.map(([id, track], i) => ({ id, track, name: names[i]!, looks: looksOf(track) }));
+};
