@@ -72,6 +72,21 @@ describe('a chance is measured on the sheet of its game', () => {
   });
 });
 
+describe('what the others did', () => {
+  const chancesWith = (moment: object) => {
+    const game = gameOn({ preset: '200x85ft' });
+    const one = { ...game, moments: { m: { ...game.moments['m' as never], ...moment } } } as unknown as Game;
+    return chancesOf('h', { standard }, [['g', one]], rinkOf({ preset: '200x85ft' }));
+  };
+
+  it('is no chance of ours, and not one that could not be seen, until somebody judges it', () => {
+    expect(chancesWith({ ofOthers: true, verdict: 'cannotSee' })).toEqual([]);
+    expect(chancesWith({ ofOthers: true, verdict: 'missed' })).toHaveLength(1);
+    // One of ours that could not be seen is one.
+    expect(chancesWith({ verdict: 'cannotSee' }).map(({ verdict }) => verdict)).toEqual(['cannotSee']);
+  });
+});
+
 describe('who speaks of a chance', () => {
   const few = Object.fromEntries(Object.entries(freeze.skaters).slice(0, 3));
   const chanceOf = (

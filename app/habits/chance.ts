@@ -2,6 +2,7 @@ import type { Freeze, Game, Habit, Moment } from '@icewright/book';
 import { type FrozenScene, type Judgement, judgeStandard, type Rink, type Standard } from '@icewright/engine';
 import { rinkOfSheet } from '../film/fit-of-freeze.ts';
 import { findSceneOf } from './find-scene.ts';
+import { isChance } from './is-chance.ts';
 
 export const CHANCE_VERDICTS = ['done', 'missed', 'cannotTell', 'cannotSee'] as const;
 export type ChanceVerdict = (typeof CHANCE_VERDICTS)[number];
@@ -78,6 +79,7 @@ function byHabitOf(game: Game): ReadonlyMap<string, Moments> {
   if (known !== undefined) return known;
   const byHabit = new Map<string, [string, Moment][]>();
   for (const [id, moment] of Object.entries(game.moments)) {
+    if (!isChance(moment)) continue;
     const list = byHabit.get(moment.habit);
     if (list === undefined) byHabit.set(moment.habit, [[id, moment]]);
     else list.push([id, moment]);

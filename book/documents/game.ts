@@ -40,6 +40,8 @@ export const filmPart = z.object({
       }),
     ),
   ),
+  /** What it was added as: a part that follows the others, or another camera of the same play; absent: not said. */
+  as: z.exactOptional(z.enum(['part', 'camera'])),
   /** Another camera's film of the same play: one event that both show ties their clocks. */
   tied: z.exactOptional(z.object({ to: idOf<'film'>(), ours: eventFrame, theirs: eventFrame })),
 });
@@ -68,6 +70,8 @@ export const moment = z.object({
   period: z.exactOptional(z.int().check(z.minimum(1), z.maximum(9))),
   /** Our unit on the ice. */
   unit: z.exactOptional(idOf<'unit'>()),
+  /** A line of somebody's table that speaks of the other team: until somebody judges it, nothing that one of ours could have done. */
+  ofOthers: z.exactOptional(z.boolean()),
 });
 
 /** What came of a moment: the puck lost, hunted, won back, taken out, up to a chance or a whistle. */

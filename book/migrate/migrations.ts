@@ -21,7 +21,7 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     game => ({ ...game, tracks: {}, marks: {} }),
     /** 4: a live clock may have been stopped: an older program would mark at another time than all others. */
     game => game,
-    /** 5: a freeze may say that all of us are placed: an older program would judge it otherwise, and its shares would differ. */
+    /** 5: a freeze may say that all of us are placed: and a moment that it is of the others: an older program would judge and count otherwise. */
     game => game,
   ],
   /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */

@@ -93,8 +93,8 @@ describe('a table of events from elsewhere', () => {
       leftOutCount: 0,
       moments: [
         first,
-        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 20, note: 'QBY 4: from the slot' },
-        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 30, note: '4' },
+        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 20, note: 'QBY 4: from the slot', ofOthers: true },
+        { habit: 'hunt', verdict: 'cannotSee', filmTimeS: 30, note: '4', ofOthers: true },
       ],
     });
     expect(taken({ ...of, team: 2, ours: ['LAN'], others: 'leftOut' })).toEqual({

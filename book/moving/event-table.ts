@@ -51,6 +51,8 @@ export interface TableMoment {
   readonly verdict: Moment['verdict'];
   readonly filmTimeS: number;
   readonly note: string;
+  /** It speaks of the other team. */
+  readonly ofOthers?: true;
   readonly skaterNumber?: number;
   readonly period?: number;
   readonly atM?: { readonly xM: number; readonly yM: number };
@@ -130,7 +132,7 @@ export const isLineOurs = (line: readonly string[], { team, ours = [] }: EventRe
   team === undefined || ours.includes(cellOf(line, team));
 
 type Meaning = EventReading['means'][string];
-type Saying = Pick<TableMoment, 'habit' | 'verdict' | 'note' | 'skaterNumber'>;
+type Saying = Pick<TableMoment, 'habit' | 'verdict' | 'note' | 'skaterNumber' | 'ofOthers'>;
 
 const ofOurs = (line: readonly string[], how: EventReading, meaning: Meaning): Saying => {
   const number = /\d{1,2}/.exec(cellOf(line, how.skater))?.[0];
@@ -145,7 +147,7 @@ const ofOurs = (line: readonly string[], how: EventReading, meaning: Meaning): S
 const ofOthers = (line: readonly string[], how: EventReading, { habit }: Meaning): Saying => {
   const who = [how.team, how.skater].map(column => cellOf(line, column)).filter(Boolean);
   const note = [who.join(' '), cellOf(line, how.note)].filter(Boolean).join(': ');
-  return { habit, verdict: 'cannotSee', note: note.slice(0, 400) };
+  return { habit, verdict: 'cannotSee', note: note.slice(0, 400), ofOthers: true };
 };
 
 const cellOf = (line: readonly string[], column: number | undefined): string =>

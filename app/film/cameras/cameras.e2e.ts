@@ -36,6 +36,9 @@ it('ties two cameras by one event, and each shows what the other saw', { timeout
     await page.getByRole('button', { name: 'part 2', pressed: true }).waitFor();
     await shownFrame(page, 0);
     await jumpTo(page, WHISTLE_C);
+    // Parts of a game follow each other: nothing is to be tied, unless it is said that both show the same.
+    expect(await page.getByRole('button', { name: /^Tie to/ }).count()).toBe(0);
+    await page.getByRole('button', { name: 'whole game shows the same play' }).click();
     await page.getByRole('button', { name: 'Tie to whole game by an event' }).click();
     await page.getByRole('heading', { name: 'The same event' }).waitFor();
     // The frame that is looked for stands beside.

@@ -8,6 +8,7 @@ import { isLive } from '../live/live-part.ts';
 import type { Player } from '../player.ts';
 import { CameraFrame, useOtherFilm } from './camera-frame.tsx';
 import { OtherPicture } from './other-picture.tsx';
+import { maySamePlay } from './same-play.ts';
 import { clockBetween, type EventFrame, eventFrameOf } from './tied-clock.ts';
 import './other-cameras.css';
 
@@ -119,6 +120,12 @@ function TiePicture({ part, frameIndex }: { readonly part: FilmPart; readonly fr
   );
 }
 
+/** Somebody says so of a film that was added as a part. */
+const isCamera = (gameId: string, film: FilmId): void => {
+  endStep(gameId);
+  edit(gameId).set(['films', film, 'as'], 'camera');
+};
+
 function OtherCamera({
   gameId,
   films,
@@ -140,6 +147,17 @@ function OtherCamera({
 }) {
   const [frame, setFrame] = useState<number>();
   const clock = clockBetween(films, partId, otherId);
+  const here = films[partId];
+  if (clock.kind === 'none' && here && !maySamePlay(here, part)) {
+    return (
+      <li>
+        <span>{part.label}</span> <span className="q3">another part of this game</span>{' '}
+        <Act bare onPress={() => isCamera(gameId, otherId)} label={`${part.label} shows the same play`}>
+          It shows the same play
+        </Act>
+      </li>
+    );
+  }
   if (clock.kind === 'none') {
     return (
       <li>

@@ -1,5 +1,6 @@
 import type { Moment } from '@icewright/book';
 import { memo } from 'react';
+import { isChance } from '../../habits/is-chance.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { clockText } from '../film-clock.ts';
 import { skaterWords } from '../people-words.ts';
@@ -38,7 +39,9 @@ export const MomentRows = memo(function MomentRows(
         <td className="w">{team.habits[moment.habit]?.title ?? 'a habit no longer here'}</td>
         <td className="nw">
           <MomentGlyph verdict={moment.verdict} />{' '}
-          <span className={moment.verdict === 'missed' ? 'warm' : ''}>{verdictSaid(moment.verdict)}</span>
+          <span className={moment.verdict === 'missed' ? 'warm' : ''}>
+            {isChance(moment) ? verdictSaid(moment.verdict) : 'theirs'}
+          </span>
         </td>
         <td>{skaterWords(moment.skater, team)}</td>
         <td className="q2">

@@ -48,7 +48,7 @@ export function TableWhose({
             value={how.others ?? 'come'}
             onChange={event => onChange({ others: event.target.value as 'come' | 'leftOut' })}
           >
-            <option value="come">in as cannot see, with nobody of ours</option>
+            <option value="come">in as theirs, counted for nobody until judged</option>
             <option value="leftOut">left out</option>
           </select>
         </label>
