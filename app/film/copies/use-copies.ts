@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { Player } from '../player.ts';
 import { CopyKeeper } from './copy-keeper.ts';
+import { watchStillness } from './when-still.ts';
 import type { WholeState } from './whole-film.ts';
 
 /**
@@ -11,11 +12,9 @@ export const useCopies = (player: Player, hash: string, moments: readonly number
   const [kept, setKept] = useState<Omit<Kept, 'askWhole'>>({ byteCount: 0, waitingCount: 0 });
   const [keeper, setKeeper] = useState<CopyKeeper>();
   useEffect(() => {
-    let actedMs = performance.now();
-    const stop = player.subscribe(() => {
-      actedMs = performance.now();
-    });
-    const isQuiet = () => !player.now().playing && performance.now() - actedMs > QUIET_MS;
+    const still = watchStillness(window, () => performance.now());
+    const stop = player.subscribe(still.acted);
+    const isQuiet = () => !player.now().playing && still.forMs() > QUIET_MS;
     const made = new CopyKeeper(player.film, hash, isQuiet, () =>
       setKept({ byteCount: made.byteCount, waitingCount: made.waitingCount, whole: made.wholeState }),
     );
@@ -23,6 +22,7 @@ export const useCopies = (player: Player, hash: string, moments: readonly number
     setKeeper(made);
     return () => {
       stop();
+      still.stop();
       player.copies = undefined;
       made.close();
     };
