@@ -13,13 +13,19 @@ export interface RouteAhead {
   firstStride: number;
   /** `PLACE_NUMBERS` for each stride of a block. */
   places: Float64Array;
-  readonly own: Float64Array;
+  /** Blocks of the route are kept for the next run. */
+  isKept: boolean;
+  readonly nth: number;
 }
 
-export const routeAheadOf = (): RouteAhead => {
-  const own = new Float64Array(STRIDES_AHEAD * PLACE_NUMBERS);
-  return { route: null, firstStride: 0, places: own, own };
-};
+/** For the skater with this number (from 0) in the run under way; one run is played after the other, so their blocks are written to the same places. */
+export const routeAheadOf = (nth: number): RouteAhead => ({
+  route: null,
+  firstStride: 0,
+  places: NOTHING,
+  isKept: false,
+  nth,
+});
 
 /** Where in `places` the route is at the end of this stride of the rep (whole, ≥ 0), of which `strideHz` come in a second. */
 export const indexAhead = (
@@ -31,16 +37,21 @@ export const indexAhead = (
   const nth = stride - ahead.firstStride;
   if (ahead.route === route && nth >= 0 && nth < STRIDES_AHEAD) return nth * PLACE_NUMBERS;
   const block = Math.floor(stride / STRIDES_AHEAD);
+  // Reps of many are by other people each time: nothing would be asked for again.
+  if (ahead.route !== route) ahead.isKept = strideHz === STEP_HZ && hasBeenSkated(route);
   ahead.route = route;
   ahead.firstStride = block * STRIDES_AHEAD;
-  // Reps of many are by other people each time: nothing would be asked for again.
-  if (strideHz === STEP_HZ) ahead.places = keptBlock(route, block);
+  if (ahead.isKept) ahead.places = keptBlock(route, block);
   else {
-    ahead.places = ahead.own;
-    writeBlock(route, block, strideHz, ahead.own);
+    ahead.places = ownBlock(ahead.nth);
+    writeBlock(route, block, strideHz, ahead.places);
   }
   return (stride - ahead.firstStride) * PLACE_NUMBERS;
 };
+
+const ownBlocks: Float64Array[] = [];
+
+const ownBlock = (nth: number): Float64Array => (ownBlocks[nth] ??= new Float64Array(BLOCK_NUMBERS));
 
 interface Kept {
   readonly startS: number;
@@ -59,15 +70,29 @@ const NOTHING = new Float64Array(0);
 const keptBlocks = new WeakMap<Float64Array, Kept>();
 
 /**
+ * Whether an earlier run, or another skater of this one, has skated the same times of the same way from the same moment. What a hand moves is another route in every run: to keep
+ * its blocks was most of the memory that a picture of a drag used up.
+ */
+const hasBeenSkated = (route: PlannedRoute): boolean => {
+  const before = keptBlocks.get(route.timeS);
+  return keptOf(route) === before;
+};
+
+/** What is kept of this route; nothing yet when its way was last begun at another moment. */
+const keptOf = ({ timeS, startS }: PlannedRoute): Kept => {
+  const before = keptBlocks.get(timeS);
+  if (before?.startS === startS) return before;
+  const kept = { startS, blocks: [], store: NOTHING, takenCount: 0 };
+  keptBlocks.set(timeS, kept);
+  return kept;
+};
+
+/**
  * The block as it was written before for the same times of the same way (the same array, never written again) begun at the same moment, else written now: so the answer never
  * depends on what is kept. In a drag most routes are those of the run before. What is kept goes with the way.
  */
 const keptBlock = (route: PlannedRoute, block: number): Float64Array => {
-  let kept = keptBlocks.get(route.timeS);
-  if (kept?.startS !== route.startS) {
-    kept = { startS: route.startS, blocks: [], store: NOTHING, takenCount: 0 };
-    keptBlocks.set(route.timeS, kept);
-  }
+  const kept = keptOf(route);
   const before = kept.blocks[block];
   if (before) return before;
   if (kept.takenCount === kept.store.length) {

@@ -56,7 +56,7 @@ export class Actor extends BodyInBlock {
   power: SprintPower;
   /** Null whenever the motion is not `route`: at every step that is asked sooner than what the motion is. */
   route: PlannedRoute | null = null;
-  readonly ahead: RouteAhead = routeAheadOf();
+  readonly ahead: RouteAhead;
   whom: Actor | null = null;
   /** The puck on the stick; only `giveTo` and `freePuck` change it. */
   puck: Puck<Actor> | null = null;
@@ -125,6 +125,7 @@ export class Actor extends BodyInBlock {
     super(numbers, index * ACTOR_NUMBERS);
     this.nextAt = numbers.length / 2 + this.at;
     this.next = new BodyInBlock(numbers, this.nextAt);
+    this.ahead = routeAheadOf(index);
     this.sight = sightOf(model.tauS);
     this.stepKeeps = Math.exp(-stepS / model.tauS);
     this.responseKeeps = Math.exp(-GAP_RESPONSE_S.value / model.tauS);
