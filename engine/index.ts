@@ -31,6 +31,7 @@ export * from './drill/playable.ts';
 export * from './drill/playable-parts.ts';
 export * from './drill/playing-end.ts';
 export * from './drill/usual-flow.ts';
+export { BROUGHT_INSIDE, BROUGHT_WITHIN } from './drill/version-rows.ts';
 export * from './film/colour-picture.ts';
 export * from './film/ellipse.ts';
 export * from './film/film-rows.ts';

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import * as versionRows from '../drill/version-rows.ts';
+import * as ideasRows from '../ideas/ideas-rows.ts';
+import * as manyRows from '../many/many-rows.ts';
+import * as mendRows from '../mends/mend-rows.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import * as findingRows from '../run/finding-rows.ts';
+import * as goalieRows from '../run/goalie-rows.ts';
 import { LEVEL_IDS } from '../skater/model.ts';
 import { defaultsOf } from './defaults-of.ts';
 
@@ -21,6 +27,16 @@ describe('every default', () => {
             expect(['sourced', 'derived', 'estimate'], said).toContain(row.status);
           }
         }
+  });
+
+  it('stands there also where it is a judgement about versions, ideas, tuned answers and mends', () => {
+    const listed = new Set(defaultsOf('u18', rinks[0]!).flatMap(({ rows }) => rows));
+    const judged = [versionRows, ideasRows, manyRows, mendRows, goalieRows, findingRows].flatMap(rows =>
+      Object.values(rows).filter(row => typeof row === 'object' && row !== null && 'range' in row),
+    );
+    expect(judged.length).toBeGreaterThan(50);
+    for (const row of judged.filter(({ name }) => !name.includes('hecking')))
+      expect(listed, row.name).toContain(row);
   });
 
   it('is named once in its group', () => {

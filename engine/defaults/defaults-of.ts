@@ -1,5 +1,6 @@
 import * as carryRows from '../carry/carry-rows.ts';
 import * as drillRows from '../drill/drill-rows.ts';
+import * as versionRows from '../drill/version-rows.ts';
 import * as filmRows from '../film/film-rows.ts';
 import * as flowRows from '../flow/flow-rows.ts';
 import { POWER } from '../habit/chances-needed.ts';
@@ -50,6 +51,7 @@ export const defaultsOf = (level: LevelId, rink: Rink): readonly DefaultGroup[] 
     name: 'Playing a drill and its findings',
     rows: [
       ...rowsIn(drillRows),
+      ...rowsIn(versionRows),
       ...rowsIn(bodyRows),
       ...rowsIn(findingRows),
       ...rowsIn(goalieRows),

@@ -249,3 +249,19 @@ export const RUN_UP_MOST = estimateRow(
   [10, 20],
   'our choice: every level is within a tenth of its top speed by then, and a longer one takes the drill into the other zone',
 );
+
+export const REP_WAITS = estimateRow(
+  'a rep waits for a pass or a shot that went astray',
+  2,
+  's',
+  [1, 4],
+  'our choice: so long somebody looks after it',
+);
+
+export const PUSHED_FROM = estimateRow(
+  'a puck that is left with a push moves on from',
+  0.3,
+  'm/s',
+  [0.1, 0.6],
+  'our choice: weaker does not take it off the place of the blade',
+);

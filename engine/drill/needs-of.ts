@@ -1,6 +1,7 @@
 import type { Rink } from '../rink/rink.ts';
 import type { IcePoint } from '../units/points.ts';
 import type { Act, DrillPlan, Spot } from './drill.ts';
+import { STRIDE_OVER_LINE } from './version-rows.ts';
 
 /** Who and how much ice one rep takes. */
 export interface Needs {
@@ -68,5 +69,5 @@ const iceShareOf = (points: readonly IcePoint[], rink: Rink): IceShare => {
   return 'whole';
 };
 
-/** A stride over a line does not make it another part of the ice: our choice. */
-const STRIDE_M = 1.5;
+/** A stride over a line does not make it another part of the ice. */
+const STRIDE_M = STRIDE_OVER_LINE.value;

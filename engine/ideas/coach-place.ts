@@ -1,8 +1,9 @@
 import type { IcePoint } from '../units/points.ts';
+import { COACH_ASIDE, COACH_BEHIND } from './ideas-rows.ts';
 
-/** Behind the one who is to get the pass, and to which side of her, metres: our choice. */
-const BEHIND_M = 6;
-const ASIDE_M = 9;
+/** Behind the one who is to get the pass, and to which side of her, metres. */
+const BEHIND_M = COACH_BEHIND.value;
+const ASIDE_M = COACH_ASIDE.value;
 
 /**
  * Where a coach passes from to who starts at `toM` and goes along `sign` × x, `sign` 1 or −1: of the places on either side, the one whose lane

@@ -8,7 +8,19 @@ import type { Level } from '../skater/level.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
 import { coachPlace } from './coach-place.ts';
-import { FINISH_FROM_GOAL_M, PICTURE_M, PYLON_M, RUN_UP_M } from './ideas-rows.ts';
+import {
+  FINISH_FROM_GOAL_M,
+  GOES_ON,
+  IDEA_GAP_RATIO,
+  IDEA_MOVES,
+  IDEA_PUCKS,
+  IDEA_TEAM,
+  IDEA_WAITING,
+  PICTURE_M,
+  PYLON_M,
+  RUN_UP_M,
+  START_APART,
+} from './ideas-rows.ts';
 import type { Problem } from './problem-of.ts';
 
 /** `pair`: only the two it is about. `started`: a pass starts it, and she must read it. `picture`: everybody who was about it stays. */
@@ -165,14 +177,14 @@ export const drawIdea = (
 type Deed = ActDeed & { readonly cue?: Cue };
 
 /** A full team on as many lines as there are spots; longer lines than this are drawn no longer. */
-const TEAM = 20;
-const MOST_WAITING = 5;
-const HEAP = 12;
-const MOVES_M = 12;
+const TEAM = IDEA_TEAM.value;
+const MOST_WAITING = IDEA_WAITING.value;
+const HEAP = IDEA_PUCKS.value;
+const MOVES_M = IDEA_MOVES.value;
 /** How far beyond the picture who goes with the play goes on, metres: a second. */
-const GOES_ON_M = 6;
+const GOES_ON_M = GOES_ON.value;
 /** How far inside a gap that is asked for a defender tries to be. */
-const GAP_RATIO = 0.7;
+const GAP_RATIO = IDEA_GAP_RATIO.value;
 
 const keptOf = (problem: Problem, shape: IdeaShape): readonly FreezeSkater[] => {
   const two = [problem.carrier, ...problem.workers.filter(worker => worker.id !== problem.carrier.id)];
@@ -226,8 +238,8 @@ const besideAll = (atM: IcePoint, others: readonly Spot[], laneYM: number | unde
   return { xM: atM.xM, yM };
 };
 
-/** Room for a skater and the stick, metres: our choice. */
-const START_APART_M = 2.5;
+/** Room for a skater and the stick, metres. */
+const START_APART_M = START_APART.value;
 
 /** A puck that changes hands does so at the whistle, where the picture is: all else needs the speed of the game. */
 const runUpOf = ({ standard }: Problem): number =>

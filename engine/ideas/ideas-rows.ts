@@ -84,3 +84,83 @@ export const MOVING_GAINS_M = estimateRow(
   [0.2, 1],
   'the same, for all',
 );
+
+export const COACH_BEHIND = estimateRow(
+  'a coach passes from behind the one who gets it by',
+  6,
+  'm',
+  [4, 9],
+  'our choice: a short pass that she sees over her shoulder',
+);
+
+export const COACH_ASIDE = estimateRow(
+  'a coach passes from the side of the one who gets it by',
+  9,
+  'm',
+  [6, 12],
+  'our choice: out of the way of the rep',
+);
+
+export const IDEA_TEAM = estimateRow(
+  'skaters that the lines of an idea are drawn for',
+  20,
+  '',
+  [15, 22],
+  'our choice: a full team',
+);
+
+export const IDEA_WAITING = estimateRow(
+  'waiting skaters drawn at one line of an idea, at most',
+  5,
+  '',
+  [3, 8],
+  'our choice: a longer line is no longer counted by eye',
+);
+
+export const IDEA_PUCKS = estimateRow(
+  'pucks laid out beside the coach of an idea',
+  12,
+  '',
+  [6, 30],
+  'our choice: a few minutes of reps',
+);
+
+export const IDEA_MOVES = estimateRow(
+  'a start may be moved for a wanted rate by',
+  12,
+  'm',
+  [8, 15],
+  'our choice: beyond it is another picture',
+);
+
+export const GOES_ON = estimateRow(
+  'who goes with the play goes on beyond the picture by',
+  6,
+  'm',
+  [4, 8],
+  'our choice: about a second',
+);
+
+export const IDEA_GAP_RATIO = estimateRow(
+  'share of an asked gap that a defender of an idea tries to keep',
+  0.7,
+  '',
+  [0.5, 0.9],
+  'our choice: who tries for all of it is outside it half the time',
+);
+
+export const START_APART = estimateRow(
+  'two of an idea start no nearer to each other than',
+  2.5,
+  'm',
+  [2, 3.5],
+  'our choice: room for a skater and the stick',
+);
+
+export const ROOM_BEFORE_LINE = estimateRow(
+  'a line that an idea is about is farther off than',
+  6,
+  'm',
+  [4, 9],
+  'our choice: three strides; nearer it is over before anything can come of it',
+);

@@ -6,6 +6,7 @@ import type { Rink } from '../rink/rink.ts';
 import type { End, Side } from '../units/ends.ts';
 import { type None, noneBecause } from '../units/none.ts';
 import type { IcePoint } from '../units/points.ts';
+import { ROOM_BEFORE_LINE } from './ideas-rows.ts';
 
 /** The problem of a picture: who had to do something about whom, and which way the puck goes. We attack plusX. */
 export interface Problem {
@@ -80,7 +81,7 @@ const lineOf = (standard: Standard, goesTo: End, fromXM: number, rink: Rink): Li
 };
 
 /** A line nearer than this is over before anything can come of it: three strides. */
-const ROOM_BEFORE_LINE_M = 6;
+const ROOM_BEFORE_LINE_M = ROOM_BEFORE_LINE.value;
 
 const workersOf = (
   standard: Standard,

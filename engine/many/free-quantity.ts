@@ -3,6 +3,7 @@ import type { MendWrite } from '../mends/mend.ts';
 import { planAfter } from '../mends/plan-after.ts';
 import type { ActId, SpotId } from '../units/ids.ts';
 import type { IcePoint } from '../units/points.ts';
+import { TUNE_DELAY, TUNE_EFFORT, TUNE_GAP, TUNE_HARDEST, TUNE_MOVES, TUNE_SOFTEST } from './many-rows.ts';
 
 /** What may move so that the wanted comes out, and between which values. SI units: metres, seconds, m/s; an effort is a ratio. */
 export type FreeQuantity = {
@@ -23,11 +24,11 @@ export type FreeQuantity = {
 );
 
 /** How far a spot may be moved for a tuned answer, metres each way: beyond it is another drill. */
-const MOVES_M = 8;
-const MOST_DELAY_S = 5;
-const MOST_GAP_M = 8;
-const PASS_MPS = [5, 25] as const;
-const LEAST_EFFORT = 0.4;
+const MOVES_M = TUNE_MOVES.value;
+const MOST_DELAY_S = TUNE_DELAY.value;
+const MOST_GAP_M = TUNE_GAP.value;
+const PASS_MPS = [TUNE_SOFTEST.value, TUNE_HARDEST.value] as const;
+const LEAST_EFFORT = TUNE_EFFORT.value;
 
 /**
  * What may move of this spot: where it starts, lengthwise and crosswise; delays of its cues, its gaps, the speed of its passes, its

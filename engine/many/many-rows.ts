@@ -68,3 +68,52 @@ export const ASKED_LEAST_RATIO = estimateRow(
   [0.05, 0.5],
   'our choice: of fewer than one in ten the rate is that of luck',
 );
+
+/** Each way. */
+export const TUNE_MOVES = estimateRow(
+  'a spot may be moved for a tuned answer by',
+  8,
+  'm',
+  [5, 12],
+  'our choice: beyond it is another drill',
+);
+
+export const TUNE_DELAY = estimateRow(
+  'longest delay a tuned answer may have',
+  5,
+  's',
+  [3, 8],
+  'our choice: nobody holds still longer before an act',
+);
+
+export const TUNE_GAP = estimateRow(
+  'widest gap a tuned answer may have',
+  8,
+  'm',
+  [6, 10],
+  'our choice: wider is no gap that is kept',
+);
+
+export const TUNE_SOFTEST = estimateRow(
+  'softest pass of a tuned answer',
+  5,
+  'm/s',
+  [3, 8],
+  'our choice: softer dies on its way',
+);
+
+export const TUNE_HARDEST = estimateRow(
+  'hardest pass of a tuned answer',
+  25,
+  'm/s',
+  [20, 30],
+  'our choice: about the hardest passes of grown players',
+);
+
+export const TUNE_EFFORT = estimateRow(
+  'least effort of a tuned answer',
+  0.4,
+  '',
+  [0.3, 0.6],
+  'our choice: with less of it nobody trains',
+);

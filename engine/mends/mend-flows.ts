@@ -2,14 +2,14 @@ import type { Flow } from '../drill/drill.ts';
 import { USUAL_FLOW } from '../drill/usual-flow.ts';
 import type { MendCandidate, MendCase, MendSays } from './mend.ts';
 import { rounded } from './mend-places.ts';
-import { BOTH_ENDS, PUCK_ADDED, SECOND_OF_FLOW } from './mend-rows.ts';
+import { BOTH_ENDS, PUCK_ADDED, SECOND_OF_FLOW, SOONEST_GO } from './mend-rows.ts';
 
 const STEPS_S = [1, 2, 3, 4, 6, 8, 10, 15, 20];
 /** Of the time from one go to the next now. */
 const SOONER = [0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.15, 0.1];
 const LATER = [1.1, 1.25, 1.5, 1.75, 2, 2.5, 3, 4, 6];
 /** No two goes are less than this apart, seconds: somebody has to look and go. */
-const SOONEST_S = 3;
+const SOONEST_S = SOONEST_GO.value;
 
 /** The next rep sooner, or at both ends, so that lines stand less. Metres of size as `mend-rows.ts` has them. Empty when nothing is played in the rep. */
 export const goesSooner = (of: MendCase): readonly MendCandidate[] => [

@@ -2,12 +2,12 @@ import type { PassWay } from '../drill/drill.ts';
 import type { PlayableAct, PlayableSpot } from '../drill/playable-parts.ts';
 import type { MendCandidate, MendCase } from './mend.ts';
 import { rounded } from './mend-places.ts';
-import { MPS_OF_PASS, OTHER_WAY } from './mend-rows.ts';
+import { MPS_OF_PASS, OTHER_WAY, SOFTEST_PASS } from './mend-rows.ts';
 
 const SPEED_STEPS_MPS = [1, 2, 3, 4, 6, 8, 12];
 /** Ways that may take the place of another. A rim and a drop are other plays. */
 const WAYS: readonly PassWay[] = ['direct', 'bank', 'saucer'];
-const SOFTEST_MPS = 4;
+const SOFTEST_MPS = SOFTEST_PASS.value;
 
 type PassAct = PlayableAct & { readonly kind: 'pass' };
 

@@ -14,7 +14,7 @@ import {
   startOfRoute,
   waysFrom,
 } from './mend-places.ts';
-import { STOP_ADDED, TENTH_OF_EFFORT } from './mend-rows.ts';
+import { LEAST_LEG, STOP_ADDED, TENTH_OF_EFFORT } from './mend-rows.ts';
 
 const END_STEPS_M = [0.5, 1, 1.5, 2, 3, 4, 5, 6, 8];
 const BEND_STEPS_M = [0.5, 1, 2, 3, 4];
@@ -95,7 +95,7 @@ const shortened = (
 };
 
 /** A route shorter than this is none. */
-const LEAST_LEG_M = 1.5;
+const LEAST_LEG_M = LEAST_LEG.value;
 
 /** The point of the route that is nearest to the finding, moved one of four ways. Empty when no route is under way then. */
 export const routesBent = (of: MendCase, id: SpotId | undefined): readonly MendCandidate[] => {

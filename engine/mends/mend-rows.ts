@@ -46,3 +46,35 @@ export const MOST_TRIES: Row = {
   source: 'our choice: a tenth of a second of computing',
   status: 'estimate',
 };
+
+export const SOONEST_GO = estimateRow(
+  'two reps start no nearer to each other, by a mend, than',
+  3,
+  's',
+  [2, 5],
+  'our choice: somebody has to look and go',
+);
+
+export const MEND_EASES_TO = estimateRow(
+  'a mend counts that leaves of what was amiss at most',
+  0.75,
+  '',
+  [0.5, 0.9],
+  'our choice: less of a change is not worth a change',
+);
+
+export const LEAST_LEG = estimateRow(
+  'a mend leaves no way shorter than',
+  1.5,
+  'm',
+  [1, 3],
+  'our choice: a stride',
+);
+
+export const SOFTEST_PASS = estimateRow(
+  'a mend makes no pass softer than',
+  4,
+  'm/s',
+  [3, 6],
+  'our choice: softer dies on its way',
+);

@@ -8,6 +8,7 @@ import type { Level } from '../skater/level.ts';
 import type { ActId } from '../units/ids.ts';
 import type { Mend, NoMend } from './mend.ts';
 import { mendCandidatesOf } from './mend-candidates.ts';
+import { MEND_EASES_TO } from './mend-rows.ts';
 import { planAfter } from './plan-after.ts';
 
 export interface MendAsked {
@@ -127,7 +128,7 @@ const leastShort = (finding: Finding, eased: Mend | undefined): number =>
     ? EASES_TO * shortOf(finding, finding.value)
     : shortOf(finding, eased.easesTo) - 1e-9;
 
-const EASES_TO = 0.75;
+const EASES_TO = MEND_EASES_TO.value;
 
 /** The catch is what a mend of contact takes away. */
 const isWhatIsMended = (what: string, { kind, spots }: Finding): boolean =>

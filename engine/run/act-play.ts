@@ -1,4 +1,4 @@
-import { LEAST_EFFORT_RATIO } from '../drill/drill-rows.ts';
+import { LEAST_EFFORT_RATIO, PUSHED_FROM } from '../drill/drill-rows.ts';
 import type { PlayableAct } from '../drill/playable-parts.ts';
 import { isPuckAct } from '../drill/puck-start.ts';
 import type { SprintPower } from '../skater/sprint.ts';
@@ -110,7 +110,7 @@ const doAct = (run: RunState, actor: Actor, act: PlayableAct): void => {
 };
 
 /** A push weaker than this does not move the puck off the blade's place. */
-const LEFT_MPS = 0.3;
+const LEFT_MPS = PUSHED_FROM.value;
 
 const poweredBy = ({ model }: Actor, effortRatio: number): SprintPower => ({
   topSpeedMps: model.topSpeedMps * Math.max(LEAST_EFFORT_RATIO.value, effortRatio),

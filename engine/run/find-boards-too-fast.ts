@@ -3,6 +3,7 @@ import { boardsDistanceAt, speedIntoBoards } from '../drill/in-boards.ts';
 import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Boards } from '../rink/boards.ts';
 import type { Level } from '../skater/level.ts';
+import { INTO_BOARDS_FROM } from './finding-rows.ts';
 import type { Finding, Track } from './run-result.ts';
 
 /**
@@ -53,7 +54,7 @@ export const findBoardsTooFast = (
 const MOST_STEP_M = 14 / STEP_HZ;
 
 /** Slower towards the boards than this nobody is hurt; well under the 1.8 m/s at which a fall head first is held dangerous. */
-const MOVES_IN_MPS = 1;
+const MOVES_IN_MPS = INTO_BOARDS_FROM.value;
 
 const findingAt = (track: Track, boards: Boards, i: number, stopMps2: number, level: Level): Finding => {
   const atM = { xM: track.xM[i]!, yM: track.yM[i]! };

@@ -2,6 +2,7 @@ import { GAP_OFF_S, GAP_SETTLE_S, GAP_TOLERANCE_RATIO } from '../drill/drill-row
 import type { PlayableAct } from '../drill/playable-parts.ts';
 import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Actor } from './actor.ts';
+import { LEAST_GAP_HELD } from './finding-rows.ts';
 import type { Finding, Track } from './run-result.ts';
 
 type GapAct = PlayableAct & { readonly kind: 'gap' };
@@ -107,7 +108,7 @@ const offRatio = (apartM: number, wantedM: number): number =>
 const apartOf = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 
 /** A wanted gap smaller than this is body to body: there is nothing to hold. */
-const LEAST_GAP_M = 1;
+const LEAST_GAP_M = LEAST_GAP_HELD.value;
 
 const findingAt = (worst: Worst, whom: Track, actor: Actor, act: GapAct): Finding => {
   const atM = { xM: whom.xM[worst.at]!, yM: whom.yM[worst.at]! };

@@ -99,3 +99,19 @@ export const noCheckingRowOf = (level: LevelId): Row | null => {
       return null;
   }
 };
+
+export const LEAST_GAP_HELD = estimateRow(
+  'a gap is looked at from a wanted',
+  1,
+  'm',
+  [0.5, 1.5],
+  'our choice: a smaller one is body to body, and nothing is held',
+);
+
+export const INTO_BOARDS_FROM = estimateRow(
+  'speed towards the boards that is looked at',
+  1,
+  'm/s',
+  [0.5, 1.5],
+  'our choice: well under the 1.8 m/s at which a fall head first is held dangerous',
+);

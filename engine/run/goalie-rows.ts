@@ -54,3 +54,11 @@ export const GOALIE_RESET_S = estimateRow(
   [3, 5],
   'one goalie coach: 3 to 5 s before a shot to get ready; no study behind it',
 );
+
+export const GOALIE_BEFORE_NET = estimateRow(
+  'a goalie is that of a net when put no farther before it than',
+  3.5,
+  'm',
+  [2.5, 5],
+  'our choice: out at the top of the crease and a little more',
+);

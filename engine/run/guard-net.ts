@@ -3,14 +3,17 @@ import { STEP_S } from '../motion/stretch.ts';
 import type { Net, Rink } from '../rink/rink.ts';
 import { modelOf, type SkaterModel } from '../skater/model.ts';
 import type { Actor } from './actor.ts';
-import { GOALIE_PUSH_S, GOALIE_REACTS_S, GOALIE_SLIDE_MPS } from './goalie-rows.ts';
+import { GOALIE_BEFORE_NET, GOALIE_PUSH_S, GOALIE_REACTS_S, GOALIE_SLIDE_MPS } from './goalie-rows.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 import { stridesPerLook } from './stride.ts';
 
-/** A goalie stands no further before the net than this to be its goalie, metres: out at the top of the crease and a little more. */
-const BEFORE_NET_M = 3.5;
+const BEFORE_NET_M = GOALIE_BEFORE_NET.value;
 
+/**
+ * Whether who stands at `xM`, `yM` is the goalie of a net: no farther from the middle of its goal line than the row says. Metres, frame of the
+ * rink, any place. Source: row `GOALIE_BEFORE_NET`.
+ */
 export const isBeforeNet = ({ atM }: Net, xM: number, yM: number): boolean =>
   Math.hypot(xM - atM.xM, yM - atM.yM) <= BEFORE_NET_M;
 

@@ -1,11 +1,11 @@
-import { STILL_MOVES_MPS } from '../drill/drill-rows.ts';
+import { REP_WAITS, STILL_MOVES_MPS } from '../drill/drill-rows.ts';
 import type { Actor } from './actor.ts';
 import { isFree } from './free-puck.ts';
 import type { PuckPlay } from './puck-play.ts';
 import type { RunState } from './run-state.ts';
 
 /** How long a rep waits for a pass that has missed its receiver, and for a shot that has missed the net, seconds. */
-const LOOK_AFTER_S = 2;
+const LOOK_AFTER_S = REP_WAITS.value;
 
 /**
  * Whether anything of the rep is still to come: a scripted act under way or due, a chase that has not caught, a puck on

@@ -3,6 +3,7 @@ import type { IcePoint } from '../units/points.ts';
 import type { SkaterModel } from './model.ts';
 import { type RouteCurve, routePlaceAt } from './route-curve.ts';
 import { brakePass, pushPass } from './route-passes.ts';
+import { ROUTE_ROWS } from './route-rows.ts';
 
 /** What of a skater decides how a route is skated. */
 export type RoutePower = Pick<
@@ -51,8 +52,8 @@ export interface RouteState {
   readonly sM: number;
 }
 
-/** A skater slower than this turns round on the spot before pushing off. Our choice, an estimate. */
-const TURNS_ON_THE_SPOT_BELOW_MPS = 1;
+/** A skater slower than this turns round on the spot before pushing off. */
+const TURNS_ON_THE_SPOT_BELOW_MPS = ROUTE_ROWS.turnsOnTheSpotBelowMps.value;
 
 /**
  * The fastest way to skate the curve: (a_t/a_max)² + (v²κ/a_lat)² ≤ 1 at every sample, with a_max = (V_mode − v)/τ when

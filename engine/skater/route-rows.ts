@@ -10,4 +10,12 @@ export const ROUTE_ROWS = {
     source: 'Our choice: about half a stride',
     status: 'estimate',
   },
+  turnsOnTheSpotBelowMps: {
+    name: 'a skater turns round on the spot before pushing off when slower than',
+    value: 1,
+    unit: 'm/s',
+    range: [0.5, 2],
+    source: 'Our choice: a walk; faster she glides through the turn',
+    status: 'estimate',
+  },
 } as const satisfies Record<string, Row>;

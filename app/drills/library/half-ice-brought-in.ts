@@ -1,11 +1,19 @@
 import type { Drill, DrillSpot } from '@icewright/book';
-import { type IcePoint, levelOf, playableOf, rinkOf, type SpotId } from '@icewright/engine';
+import {
+  BROUGHT_INSIDE,
+  BROUGHT_WITHIN,
+  type IcePoint,
+  levelOf,
+  playableOf,
+  rinkOf,
+  type SpotId,
+} from '@icewright/engine';
 import { HALF_TURN, type PlaceMap } from '../edit/place-map.ts';
 import { laidBy } from './half-ice.ts';
 
-/** So far inside the red line whoever stood farthest beyond it stands then, and only who stood within this of it is moved, metres (estimates). */
-const INSIDE_M = 1;
-const MOVED_WITHIN_M = 6;
+/** So far inside the red line whoever stood farthest beyond it stands then, and only who stood within this of it is moved, metres. */
+const INSIDE_M = BROUGHT_INSIDE.value;
+const MOVED_WITHIN_M = BROUGHT_WITHIN.value;
 
 /**
  * The drill on half ice with those who stand or skate past the red line brought in, everybody in the order in which they were along
