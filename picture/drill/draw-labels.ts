@@ -127,7 +127,7 @@ const passWordAt = (line: PassLine, pen: Pen): SheetPoint => {
   const way = polylineOf(line.legs);
   const { meant } = line;
   // One that was cut before the boards has its bounce in what was meant.
-  if (meant && (line.way === 'rim' || line.legs.length < 3))
+  if (meant && (line.way === 'rim' || (line.way === 'bank' && line.legs.length < 3)))
     return meant[meant.length > 2 ? 1 : 0] ?? way.points[0]!;
   const bounce = line.legs[1];
   if (line.way === 'bank' && bounce) return bounce;

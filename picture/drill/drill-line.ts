@@ -37,7 +37,7 @@ export interface PassLine {
   /** How far of it is in the air, metres from its start, and where its fan reaches at the taking stick (95 %). */
   readonly airM?: number;
   readonly halfWedgeM?: number;
-  /** Of a pass off the boards that was cut: its way from there on as it was meant. */
+  /** Of a pass that was cut: its way from there on as it was meant. */
   readonly meant?: readonly SheetPoint[];
   readonly words: string;
 }

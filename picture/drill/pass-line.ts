@@ -34,8 +34,7 @@ export const passLine = (walk: LineWalk, step: ActStep, act: PassAct): DrillLine
   if (pass && walk.run) {
     const wayM = act.way === 'rim' ? puckWay(walk.run, pass) : pass.wayM;
     const line = lineOf(walk, step, act, wayM, act.way === 'bank' ? halfWedgeOf(walk, pass) : undefined);
-    const meantM =
-      act.way === 'bank' || act.way === 'rim' ? wayBeyondCut(walk.run, walk.rink, pass, act.way) : null;
+    const meantM = act.way === 'drop' ? null : wayBeyondCut(walk.run, walk.rink, pass, act.way);
     return meantM === null ? line : { ...line, meant: meantM.map(sheetPoint) };
   }
   const to = takingPlaceOf(walk.plan, walk.places, act.toSpot, number);

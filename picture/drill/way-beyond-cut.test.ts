@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recordingOf } from '../pen/recording-pen.ts';
 import { CUT_BANK, CUT_BANK_RINK, FREE_BANK, runOf } from '../scenes/drill-cut-bank.ts';
+import { planOf, type SceneSpot, spotId } from '../scenes/plan-of.ts';
 import { drawDrillOnly } from './draw-drill.ts';
 import { drillLinesOf } from './drill-lines.ts';
 import { drawnMarks } from './used-marks.ts';
@@ -39,6 +40,42 @@ describe('a pass off the boards that is cut', () => {
     const drawn = { rink: CUT_BANK_RINK, run, plan: CUT_BANK };
     expect(drawnMarks([drawn])).toEqual(expect.arrayContaining(['bank', 'meant']));
     expect(drawnMarks([{ ...drawn, plan: FREE_BANK, run: runOf(FREE_BANK) }])).not.toContain('meant');
+  });
+});
+
+describe('a straight pass that is cut', () => {
+  const at = (xM: number, yM: number) => ({ xM, yM });
+  const planWith = (others: readonly SceneSpot[]) =>
+    planOf(
+      [
+        {
+          role: 'D1',
+          atM: at(-12, 2),
+          acts: [{ kind: 'pass', toSpot: spotId('F1'), way: 'direct', speedMps: 14 }],
+        },
+        { role: 'F1', atM: at(8, 6) },
+        ...others,
+      ],
+      [{ atM: at(-12, 2), ownerSpot: spotId('D1'), count: 1 }],
+    );
+
+  it('goes on straight from the cut to beside whom it was for; one that arrives has no rest', () => {
+    const { line: cut } = passOf(
+      planWith([{ role: 'X1', side: 'them', atM: at(-4, 3.6), facingRad: Math.PI }]),
+    );
+    const { line: free } = passOf(planWith([]));
+    expect(free.meant).toBeUndefined();
+    expect(cut.meant).toHaveLength(2);
+    const [from, end] = cut.meant!;
+    expect(from).toEqual(cut.legs[1]);
+    const [start] = cut.legs;
+    const meet = free.legs[1]!;
+    // The rest lies on the line of the part that was played, and ends where the free pass is taken or a stick beside it.
+    const turn = (end!.y - from!.y) * (from!.x - start!.x) - (end!.x - from!.x) * (from!.y - start!.y);
+    const long =
+      Math.hypot(end!.x - from!.x, end!.y - from!.y) * Math.hypot(from!.x - start!.x, from!.y - start!.y);
+    expect(Math.abs(turn) / long).toBeLessThan(0.02);
+    expect(Math.hypot(end!.x - meet.x, end!.y - meet.y)).toBeLessThan(1.5);
   });
 });
 
