@@ -42,13 +42,13 @@ export function StandardSentence(props: {
           {standard.kind === 'numbers' ? (
             <>
               at least {slot('count', COUNT_WORDS[standard.atLeastCount] ?? String(standard.atLeastCount))} of
-              us must be {slot('must', saidOf(ZONES, standard.zone))}.
+              us must be {slot('must', saidOf(ZONES, standard.zone), false, '.')}
             </>
           ) : standard.kind === 'within' ? (
             <>
               our {slot('who', saidOf(WHO, standard.who))} must be {slot('must', 'within')}{' '}
               {slot('limit', lengthSaid(standard.withinM, lengths), true)} of{' '}
-              {slot('whom', saidOf(WHOM, standard.whom))}.
+              {slot('whom', saidOf(WHOM, standard.whom), false, '.')}
             </>
           ) : (
             <>

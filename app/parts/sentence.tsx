@@ -25,11 +25,12 @@ const useOpenDrawer = create<
 /**
  * A sentence with menus in it. A slot is pressed; its choices stand in the drawer below the sentence, in the page, until one is
  * taken, or Escape, or another slot is pressed. Where a slot has several lines of choices it stays for the others.
- * `children` gets a function that sets a slot at its place in the words.
+ * `children` gets a function that sets a slot at its place in the words; the stop after one is given to it, or on a narrow page it would
+ * stand on a line alone.
  */
 export function Sentence(props: {
   readonly slots: Readonly<Record<string, readonly SlotLine[]>>;
-  readonly children: (slot: (key: string, said: string, figure?: boolean) => ReactNode) => ReactNode;
+  readonly children: (slot: SetSlot) => ReactNode;
 }) {
   const drawerId = useId();
   const openKey = useOpenDrawer(open => (open.sentence === drawerId ? open.slot : null));
@@ -50,7 +51,7 @@ export function Sentence(props: {
     [drawerId],
   );
   const lines = openKey === null ? undefined : props.slots[openKey];
-  const slot = (key: string, said: string, figure = false) => (
+  const slot: SetSlot = (key, said, figure = false, stop = '') => (
     <button
       key={key}
       type="button"
@@ -59,7 +60,12 @@ export function Sentence(props: {
       aria-controls={openKey === key ? drawerId : undefined}
       onClick={() => setOpenKey(openKey === key ? null : key)}
     >
-      {said}
+      {said.slice(0, lastWordOf(said))}
+      {/* Stop and arrow stay on the line of the last word. */}
+      <span className="slot-last">
+        {said.slice(lastWordOf(said))}
+        {stop !== '' && <span aria-hidden="true">{stop}</span>}
+      </span>
     </button>
   );
   return (
@@ -77,6 +83,10 @@ export function Sentence(props: {
     </>
   );
 }
+
+const lastWordOf = (said: string): number => said.lastIndexOf(' ') + 1;
+
+type SetSlot = (key: string, said: string, figure?: boolean, stop?: string) => ReactNode;
 
 const SHUT = { sentence: null } as const;
 

@@ -49,8 +49,8 @@ export function FlowFields(props: {
           {slot('skaters', countSaid(here.skaters, 'skater'), true)} and{' '}
           {slot('goalies', countSaid(here.goalies, 'goalie'), true)}: the next starts{' '}
           {slot('next', nextSaid(flow, drill))}, {slot('ends', saidIn(ENDS, flow.ends))}. After it{' '}
-          {slot('goesTo', goesToSaid(drill, flow))}. More than the lines drawn{' '}
-          {slot('beyond', saidIn(BEYOND, here.beyondLines))}.
+          {slot('goesTo', goesToSaid(drill, flow), false, '.')} More than the lines drawn{' '}
+          {slot('beyond', saidIn(BEYOND, here.beyondLines), false, '.')}
         </>
       )}
     </Sentence>

@@ -151,14 +151,13 @@ function WantSentence({ drill, many }: { readonly drill: Drill; readonly many: M
           {counted !== undefined && counted.unaskedCount > 0 && asked > 0
             ? `of the ${asked} reps that come to it`
             : 'of reps'}{' '}
-          {slot('want', words.want)}
+          {slot('want', words.want, false, line === undefined ? '.' : '')}
           {line !== undefined && (
             <>
               {' '}
-              {words.beforeLine} {slot('line', lineWords(line, drill))}
+              {words.beforeLine} {slot('line', lineWords(line, drill), false, '.')}
             </>
           )}
-          .
         </>
       )}
     </Sentence>

@@ -65,11 +65,7 @@ function Strip(props: Props & { readonly counted?: OutcomeTally; readonly said: 
   }, [width, counted, rink, lengths]);
   const isStale = counted !== undefined && many.isStale;
   return (
-    <figure
-      className={['where-strip', isStale && 'is-stale', counted === undefined && 'is-to-come']
-        .filter(Boolean)
-        .join(' ')}
-    >
+    <figure className={isStale ? 'where-strip is-stale' : 'where-strip'}>
       <div ref={box}>
         <svg
           className="ice-svg"

@@ -49,7 +49,7 @@ export function PeopleSentence({ hand, team }: { readonly hand: Hand; readonly t
           ],
         }}
       >
-        {slot => <>Skated by {slot('who', said[as])}.</>}
+        {slot => <>Skated by {slot('who', said[as], false, '.')}</>}
       </Sentence>
       {drill.people?.as === 'named' && <ByName hand={hand} people={drill.people} timed={timed} />}
     </div>
