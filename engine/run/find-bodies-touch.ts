@@ -3,27 +3,33 @@ import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Actor } from './actor.ts';
 import type { Finding, Track } from './run-result.ts';
 
-/** Two skaters at 14 m/s each come so much nearer in one sample, at most: samples before they could touch are left out. */
-const CLOSES_M = 28 / STEP_HZ;
-
 /**
  * Each time two bodies are nearer than `BODIES_TOUCH_M`, middle to middle, for longer than `BODIES_TOUCH_S` on end. Value:
  * nearest, metres; place: midway; time: when nearest. One who has caught another is no exception: it is to stay beside. A
- * pair that stands where it was drawn counts too. Pairs are looked at only when they could meet.
+ * pair that stands where it was drawn counts too. Pairs are looked at only when they could meet: `mostStepsM` says how far each comes from one sample
+ * to the next at most.
  * Metres, frame of the rink; empty when nobody touches. Our own rule, with estimates of `drill-rows.ts`.
  */
-export const findBodiesTouch = (tracks: readonly Track[], actors: readonly Actor[]): readonly Finding[] => {
+export const findBodiesTouch = (
+  tracks: readonly Track[],
+  actors: readonly Actor[],
+  mostStepsM: Float64Array,
+): readonly Finding[] => {
   const findings: Finding[] = [];
   for (let a = 0; a < tracks.length; a++) {
     for (let b = a + 1; b < tracks.length; b++) {
       if (actors[a]!.spot.kind !== 'skater' && actors[b]!.spot.kind !== 'skater') continue;
-      findOfPair(tracks[a]!, tracks[b]!, findings);
+      findOfPair(tracks[a]!, tracks[b]!, mostStepsM[a]! + mostStepsM[b]! + ROUNDING_M, findings);
     }
   }
   return findings;
 };
 
-const findOfPair = (a: Track, b: Track, findings: Finding[]): void => {
+/** More than rounding; for two who stand still, so much that what is left out is no number too large to count samples by. */
+const ROUNDING_M = 1e-4;
+
+/** `closesM`: so much nearer they come to each other in one sample, at most. */
+const findOfPair = (a: Track, b: Track, closesM: number, findings: Finding[]): void => {
   const count = a.xM.length;
   let fromAt = -1;
   let nearestAt = -1;
@@ -41,7 +47,7 @@ const findOfPair = (a: Track, b: Track, findings: Finding[]): void => {
     if (fromAt >= 0 && i - fromAt > BODIES_TOUCH_S.value * STEP_HZ) findings.push(touchAt(a, b, nearestAt));
     fromAt = -1;
     nearestM = Number.POSITIVE_INFINITY;
-    if (i < count) i += Math.max(0, Math.floor((apartM - BODIES_TOUCH_M.value) / CLOSES_M) - 1);
+    if (i < count) i += Math.max(0, Math.floor((apartM - BODIES_TOUCH_M.value) / closesM) - 1);
   }
 };
 

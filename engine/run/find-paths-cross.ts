@@ -26,13 +26,14 @@ const NEAR_M2 = PATHS_NEAR_M.value * PATHS_NEAR_M.value;
  * Encounters in which two paths come within 1.2 m of each other, at times no more than 0.3 s apart, with a closing speed over
  * the level's limit. Closing speed is the size of the difference of the two velocities. One finding an encounter, at its highest closing speed. Pairs are
  * looked at every 0.1 s and compared in detail only where the ranges of their places and velocities then leave it possible, so the
- * cost stays linear in the time and small in the pairs. Metres, m/s, frame of the rink; empty when there is none. Source: most injuries
+ * cost stays linear in the time and small in the pairs; `mostStepsM` says how far each comes from one sample to the next at most. Metres, m/s, frame of the rink; empty when there is none. Source: most injuries
  * are unintended contact (Darling et al. 2010); distances, times and limits are estimates of `drill-rows.ts` and of the level.
  */
 export const findPathsCross = (
   tracks: readonly Track[],
   actors: readonly Actor[],
   level: Level,
+  mostStepsM: Float64Array,
 ): readonly Finding[] => {
   const findings: Finding[] = [];
   const length = rangeNumbers(tracks[0]?.xM.length ?? 0, LOOK_EVERY);
@@ -43,7 +44,9 @@ export const findPathsCross = (
   for (let a = 0; a < tracks.length; a++) {
     for (let b = a + 1; b < tracks.length; b++) {
       const limitMps = Math.min(actors[a]!.model.pathsCrossLimitMps, actors[b]!.model.pathsCrossLimitMps);
-      const looks = looksOf(now[a]!, around[b]!, limitMps);
+      // From one look to the next they come nearer by no more than this, along both axes at most.
+      const closesM = Math.SQRT2 * LOOK_EVERY * (mostStepsM[a]! + mostStepsM[b]!) + ROUNDING_M;
+      const looks = looksOf(now[a]!, around[b]!, limitMps, closesM);
       if (looks.length === 0) continue;
       for (const meeting of meetingsOf(tracks[a]!, tracks[b]!, looks, limitMps)) {
         findings.push({
@@ -73,22 +76,27 @@ interface Meeting {
   closingMps: number;
 }
 
-/** The looks at which the two can be near each other and too quick: samples, ascending. */
-const looksOf = (now: TrackRanges, around: TrackRanges, limitMps: number): readonly number[] => {
+/** As in `find-bodies-touch.ts`. */
+const ROUNDING_M = 1e-4;
+
+/** The looks at which the two can be near each other and too quick: samples, ascending. Looks before they could be near are left out. */
+const looksOf = (
+  now: TrackRanges,
+  around: TrackRanges,
+  limitMps: number,
+  closesM: number,
+): readonly number[] => {
   const limit2 = limitMps * limitMps;
   let looks: number[] | undefined;
   for (let look = 0; look < now.blockCount; look++) {
     const apart2 = leastApart2(now, around, look);
-    if (apart2 > NEAR_M2) look += Math.floor((Math.sqrt(apart2) - PATHS_NEAR_M.value) / CLOSES_M);
+    if (apart2 > NEAR_M2) look += Math.floor((Math.sqrt(apart2) - PATHS_NEAR_M.value) / closesM);
     else if (mostClosing2(now, around, look) > limit2) (looks ??= []).push(look * LOOK_EVERY);
   }
   return looks ?? NONE;
 };
 
 const NONE: readonly never[] = [];
-
-/** Two at 14 m/s each come so much nearer from one look to the next, at most along both axes: looks before they could be near are left out. */
-const CLOSES_M = (Math.SQRT2 * 28 * LOOK_EVERY) / STEP_HZ;
 
 const meetingsOf = (a: Track, b: Track, looks: readonly number[], limitMps: number): readonly Meeting[] => {
   if (a.distanceM === 0 && b.distanceM === 0) return NONE;

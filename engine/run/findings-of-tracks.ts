@@ -19,8 +19,8 @@ export const findingsOfTracks = (
   pucks: readonly PuckTrack[],
   before: readonly Finding[],
 ): readonly Finding[] => [
-  ...findPathsCross(tracks, run.actors, run.playable.level),
-  ...findBodiesTouch(tracks, run.actors),
+  ...findPathsCross(tracks, run.actors, run.playable.level, run.recorder.mostStepsM),
+  ...findBodiesTouch(tracks, run.actors, run.recorder.mostStepsM),
   ...findGapNotHeld(tracks, run.actors, run.rink.layout.blueLineCentreXM),
   ...findThroughNet(run, tracks),
   ...tracks.flatMap((track, i) =>

@@ -28,6 +28,8 @@ export interface Recorder {
   readonly pucks: PuckColumns[];
   puckCount: number;
   readonly distancesM: Float64Array;
+  /** The longest way of each actor from one sample to the next. */
+  readonly mostStepsM: Float64Array;
   /** Facing of each actor in the last sample of the columns, as a unit vector. */
   readonly facings: Float64Array;
 }

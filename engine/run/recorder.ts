@@ -53,6 +53,7 @@ export const recorderOf = (actorCount: number, writesColumns: boolean, memory?: 
     lengthsS: new Float64Array(capacity),
     columnCount: 0,
     distancesM: new Float64Array(actorCount),
+    mostStepsM: new Float64Array(actorCount),
     facings: new Float64Array(2 * actorCount),
   };
   if (memory) memory.last = recorder;
@@ -69,6 +70,7 @@ const beginAgain = (recorder: Recorder, actorCount: number): void => {
   recorder.columnCount = 0;
   recorder.puckCount = 0;
   recorder.distancesM.fill(0);
+  recorder.mostStepsM.fill(0);
   recorder.nths.fill(0);
 };
 

@@ -35,14 +35,19 @@ const writePlaces = (recorder: Recorder, a: number): void => {
   }
 };
 
-const addLength = ({ numbers, distancesM, capacity, columnCount, count }: Recorder, a: number): void => {
+const addLength = (recorder: Recorder, a: number): void => {
+  const { numbers, distancesM, mostStepsM, capacity, columnCount, count } = recorder;
   const column = a * COLUMNS * capacity;
   let lengthM = distancesM[a]!;
+  let mostM = mostStepsM[a]!;
   for (let i = column + Math.max(1, columnCount); i < column + count; i++) {
     const dx = numbers[i]! - numbers[i - 1]!;
     const dy = numbers[i + capacity]! - numbers[i + capacity - 1]!;
-    lengthM += Math.sqrt(dx * dx + dy * dy);
+    const stepM = Math.sqrt(dx * dx + dy * dy);
+    lengthM += stepM;
+    if (stepM > mostM) mostM = stepM;
   }
+  mostStepsM[a] = mostM;
   distancesM[a] = lengthM;
 };
 
