@@ -48,7 +48,7 @@ export function PinsList({
       <p className="pins-acts">
         <PinsOfferAct offer={offer} isFrozen={isFrozen} />
       </p>
-      <PinsOfferPanel offer={offer} view={view} />
+      <PinsOfferPanel offer={offer} view={view} isFrozen={isFrozen} />
       <ol>
         {pins.map(pin => (
           <li key={pin.id} className={pin.disagrees ? 'bad' : pin.leftOut ? 'out' : ''}>

@@ -40,7 +40,7 @@ export const guessByCircles = (
       const seen = iceOf(view, other.u, other.v);
       if (seen === null) continue;
       for (const at of ends) {
-        for (const place of all) {
+        for (const place of other.canBe ?? all) {
           const [dx, dy] = [place.xM - at.xM, place.yM - at.yM];
           if (!isAbout(Math.hypot(seen.xM, seen.yM), Math.hypot(dx, dy))) continue;
           tryOut(at, Math.atan2(seen.yM, seen.xM) - Math.atan2(dy, dx));

@@ -2,6 +2,7 @@ import type { Rink } from '../rink/rink.ts';
 import type { IcePoint } from '../units/points.ts';
 import { cameraOf } from './camera-of.ts';
 import type { FoundView } from './find-views.ts';
+import { drawnBy, type GivenPin } from './given-pins.ts';
 import type { PictureFeatures } from './picture-features.ts';
 import { refineOnce } from './refine-view.ts';
 import { samplesOf } from './stroke-samples.ts';
@@ -16,10 +17,7 @@ export interface KnownEnds {
   /** Where the camera stood for pins that were accepted earlier on this film, metres along the ice. */
   readonly cameraM?: IcePoint;
   /** Pins of this picture already set. */
-  readonly pins?: readonly {
-    readonly iceM: IcePoint;
-    readonly filmPx: { readonly xPx: number; readonly yPx: number };
-  }[];
+  readonly pins?: readonly GivenPin[];
 }
 
 /**
@@ -32,11 +30,10 @@ export const endsOf = (
   features: PictureFeatures,
   { cameraM, pins = [] }: KnownEnds,
 ): { readonly known: EndsKnown; readonly isTurned: boolean } => {
-  const { widthPx, heightPx } = features.paint;
   if (pins.length > 0) {
     const away = (sign: number): number[] =>
       pins.map(({ iceM, filmPx }) => {
-        const drawn = drawnBy(map, sign * iceM.xM, sign * iceM.yM, widthPx, heightPx);
+        const drawn = drawnBy(map, { xM: sign * iceM.xM, yM: sign * iceM.yM }, features.paint);
         return drawn === null
           ? Number.POSITIVE_INFINITY
           : Math.hypot(drawn.xPx - filmPx.xPx, drawn.yPx - filmPx.yPx);
@@ -79,17 +76,6 @@ const creaseSeen = (rink: Rink, map: Float64Array, { paint, ice, spots }: Pictur
 
 /** A piece of ten pixels counts 1, less when thin. */
 const LEAST_CREASE = 3;
-
-const drawnBy = (m: Float64Array, xM: number, yM: number, widthPx: number, heightPx: number) => {
-  const halfDiagonal = Math.hypot(widthPx, heightPx) / 2;
-  const w = m[6]! * xM + m[7]! * yM + m[8]!;
-  return w > 0
-    ? {
-        xPx: (halfDiagonal * (m[0]! * xM + m[1]! * yM + m[2]!)) / w + widthPx / 2,
-        yPx: (halfDiagonal * (m[3]! * xM + m[4]! * yM + m[5]!)) / w + heightPx / 2,
-      }
-    : null;
-};
 
 const middleOf = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[values.length >> 1]!;

@@ -1,7 +1,7 @@
 import type { Rink } from '../rink/rink.ts';
 import { guessByCircles } from './circle-guesses.ts';
 import type { FoundLine } from './find-lines.ts';
-import type { FoundSpot } from './find-spots.ts';
+import { agreesWith, type GivenPin } from './given-pins.ts';
 import type { PictureFeatures } from './picture-features.ts';
 import { type Evidence, refineOnce, type Support } from './refine-view.ts';
 import { isSameView } from './same-view.ts';
@@ -25,7 +25,12 @@ export interface FoundView {
  * The few best different ways in which a picture may see a sheet, the best first; none where nothing goes together. The camera is taken to
  * stand towards −y: the half turn of each is as good. Source: our own rule; its steps name theirs.
  */
-export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] => {
+export const findViews = (
+  rink: Rink,
+  features: PictureFeatures,
+  /** Pins that are taken as right: only views are found that agree with them, as they stand or with the sheet turned by half. */
+  given: readonly GivenPin[] = [],
+): FoundView[] => {
   const { paint, ice, spots, circles } = features;
   const { widthPx, heightPx } = paint;
   const halfDiagonal = Math.hypot(widthPx, heightPx) / 2;
@@ -35,24 +40,36 @@ export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] =>
   const fine = samplesOf(strokes, FINE_M);
   const evidence: Evidence = { paint, inside: ice.inside, spots };
 
-  const seenOf = ({ xPx, yPx }: FoundSpot): SeenSpot => ({
+  const seenOf = ({ xPx, yPx }: { readonly xPx: number; readonly yPx: number }): SeenSpot => ({
     u: (xPx - widthPx / 2) / halfDiagonal,
     v: (yPx - heightPx / 2) / halfDiagonal,
   });
   const lines = seenLinesOf(rink, features, widthPx, heightPx, halfDiagonal);
   const seen = spots.slice(0, MOST_SPOTS).map(seenOf);
+  const sheet = { widthPx, heightPx };
   const guesses: { map: Float64Array; score: number }[] = [];
   const take = (map: Float64Array): void => {
     const moved = map.slice();
     const { score } = refineOnce(moved, coarse, discs, evidence, 12, true);
     guesses.push({ map: moved, score });
   };
-  guessViews(rink, seen, lines, take);
+  if (given.length === 0) guessViews(rink, seen, lines, take);
   const seenCircles = circles.map(({ spot, conic }) => ({
     spot: seen[spots.indexOf(spot)] ?? seenOf(spot),
     conic,
   }));
-  guessByCircles(rink, seenCircles, seen, lines, take);
+  if (given.length === 0) guessByCircles(rink, seenCircles, seen, lines, take);
+  for (const sign of given.length === 0 ? [] : ([1, -1] as const)) {
+    const pinned = given.slice(0, MOST_GIVEN).map(({ iceM: { xM, yM }, filmPx }) => ({
+      ...seenOf(filmPx),
+      canBe: [{ xM: sign * xM, yM: sign * yM }],
+    }));
+    const others = seen.filter(one =>
+      pinned.every(pin => Math.hypot(pin.u - one.u, pin.v - one.v) > SAME_SPOT),
+    );
+    guessViews(rink, [...pinned, ...others], lines, take, pinned.length);
+    guessByCircles(rink, seenCircles, pinned, [], take);
+  }
 
   guesses.sort((a, b) => b.score - a.score);
   const views: FoundView[] = [];
@@ -68,7 +85,10 @@ export const findViews = (rink: Rink, features: PictureFeatures): FoundView[] =>
   // Two that were apart may have been moved onto the same paint.
   const isFirst = (view: FoundView, index: number): boolean =>
     !views.slice(0, index).some(other => isSameView(other.map, view.map, paint, ice.inside));
-  return views.filter(isFirst).slice(0, MOST_VIEWS);
+  return views
+    .filter(isFirst)
+    .filter(({ map }) => given.length === 0 || agreesWith(map, given, sheet))
+    .slice(0, MOST_VIEWS);
 };
 
 const seenLinesOf = (
@@ -94,6 +114,9 @@ const seenLinesOf = (
   return [...blueLines.map(line => seenOf(line, blue)), ...redLines.map(line => seenOf(line, red))];
 };
 
+/** A found spot so near to a given pin, half diagonals, is the pin's own. */
+const SAME_SPOT = 0.015;
+const MOST_GIVEN = 3;
 const COARSE_M = 1;
 const FINE_M = 0.4;
 const MOST_SPOTS = 8;

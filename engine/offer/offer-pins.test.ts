@@ -6,6 +6,7 @@ import { landmarksOf } from '../rink/landmarks.ts';
 import { rinkOf } from '../rink/rink-of.ts';
 import { drawnPicture } from './drawn-picture.reference.ts';
 import { offerPins, type PinsOffer } from './offer-pins.ts';
+import { turnedLandmark } from './pins-with-ends.ts';
 
 const camera = (panRad: number, tiltRad: number, focalPx: number, placeM: Camera['placeM']): Camera => ({
   placeM,
@@ -97,6 +98,45 @@ describe('pins offered for drawn pictures whose camera is known', () => {
     expect(byPin.ends).toBe('yourPins');
     expect(byPin.pins.map(({ landmark }) => landmark)).toEqual(byCamera.pins.map(({ landmark }) => landmark));
   });
+});
+
+describe('one or two pins of the coach are taken as given', () => {
+  // By themselves these pictures show one circle and no second spot, or two spots and no circle.
+  const CORNER = { ...camera(0.508, 0.501, 2936, [6.49, -34.43, 16.9]) };
+  const CENTRE = { ...camera(0.0148, 0.326, 2126, [7.99, -32.59, 12.94]) };
+  const pinOn = (landmark: string, drawnBy: Camera, offPx = 1) => {
+    const iceM = placeOf.get(landmark as never)!;
+    const { xPx, yPx } = drawnAt(filmFromIceOf(drawnBy), iceM)!;
+    return { iceM, filmPx: { xPx: Math.round(xPx) + offPx, yPx: Math.round(yPx) - offPx } };
+  };
+
+  it.each([
+    ['of two views tells which it is', CORNER, 'twoViews', 'hashEnd+x+y.goalSide.middleSide'],
+    ['brings to a view what was too little', CENTRE, 'tooLittle', 'centreSpot'],
+  ] as const)('one of them %s', (_, drawnBy, reason, landmark) => {
+    const picture = drawn(drawnBy);
+    expect(offerPins(picture, RINK)).toMatchObject({ kind: 'none', reason });
+    const offer = offered(offerPins(picture, RINK, { pins: [pinOn(landmark, drawnBy)] }));
+    expect(offer.pins.length).toBeGreaterThanOrEqual(5);
+    // The centre spot lies on itself when the sheet is turned: then the ends stay to be asked.
+    const worst = Math.min(worstPx(offer, drawnBy), worstPx(turnedOf(offer), drawnBy));
+    expect(worst).toBeLessThan(1);
+    if (landmark !== 'centreSpot')
+      expect([offer.ends, worstPx(offer, drawnBy) < 1]).toEqual(['yourPins', true]);
+  });
+
+  it('but one that is wrong makes no other view of a clear picture, and no view of a poor one', () => {
+    const wrong = { ...pinOn('endSpot+x+y', END), iceM: placeOf.get('neutralSpot+x+y' as never)! };
+    const clear = offered(offerPins(drawn(END), RINK, { pins: [wrong] }));
+    expect(Math.min(worstPx(clear, END), worstPx(turnedOf(clear), END))).toBeLessThan(1);
+    const poor = { ...pinOn('centreSpot', CENTRE), iceM: placeOf.get('neutralSpot+x+y' as never)! };
+    expect(offerPins(drawn(CENTRE), RINK, { pins: [poor] }).kind).toBe('none');
+  });
+});
+
+const turnedOf = (offer: Offered): Offered => ({
+  ...offer,
+  pins: offer.pins.map(one => ({ ...one, landmark: turnedLandmark(one.landmark) })),
 });
 
 describe('no pins are offered', () => {

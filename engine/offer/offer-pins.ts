@@ -1,10 +1,13 @@
 import type { ColourPicture } from '../film/colour-picture.ts';
-import type { PinFit } from '../film/pins.ts';
-import { fitPinsOn, type NamedPin } from '../film/sheet-that-fits.ts';
+import { fitPins } from '../film/fit-pins.ts';
+import type { FitResult, PinFit } from '../film/pins.ts';
+import { landmarksOf } from '../rink/landmarks.ts';
 import type { Rink } from '../rink/rink.ts';
 import { rinkOf } from '../rink/rink-of.ts';
+import type { IcePoint } from '../units/points.ts';
 import { type EndsKnown, endsOf, type KnownEnds } from './ends-of.ts';
 import { type FoundView, findViews } from './find-views.ts';
+import { type GivenPin, givenBeside, turnedBy } from './given-pins.ts';
 import { measuredPins } from './measured-pins.ts';
 import { normalisedMap } from './normalised-map.ts';
 import {
@@ -13,12 +16,13 @@ import {
   LEAST_OFFER_SCORE,
   LEAST_OFFERED,
   LEAST_SEEN_SHARE,
+  LEAST_SEEN_WITH_PINS,
   LOOSEST_OFFER,
   OFFER_CLICK,
   OTHER_SHEET,
 } from './offer-rows.ts';
 import type { OfferedPin } from './offered-pin.ts';
-import { featuresOf } from './picture-features.ts';
+import { featuresOf, type PictureFeatures } from './picture-features.ts';
 import { pinsWithEnds } from './pins-with-ends.ts';
 import { apartM } from './same-view.ts';
 import { medianReachM } from './view-reach.ts';
@@ -66,7 +70,7 @@ export type PinsOffer =
 /**
  * Candidate pins for a picture: landmarks of the sheet whose own markings were found and measured in it, never such as only follow from others. None, with
  * the reason, unless one view explains the picture clearly better than every other, and the pins together agree with it. `known` helps to tell
- * the two ends apart. Needs about 1280 × 720 pixels; a second or so. Source: our own rule; its parts name theirs.
+ * the two ends apart; its pins are taken as given where no view is found without them, or several. Needs about 1280 × 720 pixels; a second or so. Source: our own rule; its parts name theirs.
  */
 export const offerPins = (
   picture: ColourPicture,
@@ -84,18 +88,20 @@ export const offerPins = (
     lines: blueLines.length + redLines.length,
   };
   const none = (reason: NoOfferReason): PinsOffer => ({ kind: 'none', reason, found });
-  const [best, second] = findViews(rink, features);
+  const { views, leastSeen } = viewsOf(rink, features, known.pins ?? []);
+  const [best, second] = views;
   onProgress(0.6);
   if (best === undefined) return none('tooLittle');
-  if (!isGood(best)) return none('noView');
+  if (!isGood(best, leastSeen)) return none('noView');
   if (second !== undefined && second.score > best.score - CLEAR_LEAD.value * Math.abs(best.score))
     return none('twoViews');
   const [other] = findViews(otherKindOf(rink), features);
   if (other !== undefined && other.score > OTHER_SHEET.value * best.score) return none('otherSheet');
   onProgress(0.9);
   const pins = measuredPins(rink, best.map, paint, ice.inside);
-  if (pins.length < LEAST_OFFERED.value) return none('tooFewPins');
-  const result = fitPinsOn(rink, pins.map(namedOf), OFFER_CLICK.value);
+  const beside = givenBeside(best.map, known.pins ?? [], pins, paint);
+  if (pins.length === 0 || pins.length + beside.length < LEAST_OFFERED.value) return none('tooFewPins');
+  const result = fitOf(rink, pins, beside);
   if (result.kind === 'refused') return none('tooFewPins');
   const { fit } = result;
   if (fit.disagreement !== undefined) return none('pinsDisagree');
@@ -105,18 +111,46 @@ export const offerPins = (
   if (!(reachM < LOOSEST_OFFER.value)) return none('tooLoose');
   const ends = endsOf(rink, best, features, known);
   const turned = pinsWithEnds(pins, ends.isTurned);
-  const final = ends.isTurned ? fitPinsOn(rink, turned.map(namedOf), OFFER_CLICK.value) : result;
+  const besideTurned = beside.map(({ iceM, filmPx }) => ({ iceM: turnedBy(-1, iceM), filmPx }));
+  const final = ends.isTurned ? fitOf(rink, turned, besideTurned) : result;
   if (final.kind === 'refused') return none('tooFewPins');
   onProgress(1);
   return { kind: 'offered', pins: turned, fit: final.fit, ends: ends.known, reachM, found };
 };
 
+/**
+ * The views that agree with the pins that are given, unless the paint alone speaks clearly for another: then a pin is wrong, and it is told
+ * which lie elsewhere.
+ */
+const viewsOf = (
+  rink: Rink,
+  features: PictureFeatures,
+  given: readonly GivenPin[],
+): { readonly views: readonly FoundView[]; readonly leastSeen: number } => {
+  const byPaint = { views: findViews(rink, features), leastSeen: LEAST_SEEN_SHARE.value };
+  if (given.length === 0) return byPaint;
+  const byPins = { views: findViews(rink, features, given), leastSeen: LEAST_SEEN_WITH_PINS.value };
+  const [paint, pins] = [byPaint.views[0], byPins.views[0]];
+  if (pins === undefined || !isGood(pins, byPins.leastSeen)) return byPaint;
+  const isClearer =
+    paint !== undefined &&
+    isGood(paint, byPaint.leastSeen) &&
+    pins.score <= paint.score - CLEAR_LEAD.value * Math.abs(paint.score);
+  return isClearer ? byPaint : byPins;
+};
+
 /** The sheet of the other rule book: their markings differ by half a metre and more. */
 const otherKindOf = ({ code }: Rink): Rink => rinkOf({ preset: code === 'NHL-type' ? '60x30m' : '200x85ft' });
 
-const isGood = ({ score, support }: FoundView): boolean =>
+const isGood = ({ score, support }: FoundView, leastSeen: number): boolean =>
   score > LEAST_OFFER_SCORE.value &&
-  support.seen > LEAST_SEEN_SHARE.value * (support.seen + support.missing) &&
+  support.seen > leastSeen * (support.seen + support.missing) &&
   support.spotsSeen >= support.spotsMissing;
 
-const namedOf = ({ landmark, filmPx }: OfferedPin): NamedPin => ({ id: landmark, landmark, filmPx });
+/** By the measured pins, and those of the coach beside them. */
+const fitOf = (rink: Rink, pins: readonly OfferedPin[], beside: readonly GivenPin[]): FitResult => {
+  const iceOf = new Map<string, IcePoint>(landmarksOf(rink).map(one => [one.id, one.atM]));
+  const measured = pins.map(({ landmark, filmPx }) => ({ id: landmark, iceM: iceOf.get(landmark)!, filmPx }));
+  const given = beside.map(({ iceM, filmPx }, i) => ({ id: `given ${i}`, iceM, filmPx }));
+  return fitPins([...measured, ...given], OFFER_CLICK.value);
+};

@@ -48,6 +48,14 @@ export const LEAST_SEEN_SHARE = estimateRow(
   'our choice: skaters hide some, and far thin lines are lost',
 );
 
+export const LEAST_SEEN_WITH_PINS = estimateRow(
+  'the same share for a view that also draws the pins of the coach where he put them',
+  0.4,
+  '',
+  [0.3, 0.5],
+  'our choice: his pins say what skaters and far thin lines leave unsaid',
+);
+
 export const CLEAR_LEAD = estimateRow(
   'by what share of its own log odds a view must lead the next different one',
   0.5,

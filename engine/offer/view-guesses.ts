@@ -7,6 +7,8 @@ import { putLine, putPoint, solveMap } from './map-of-four.ts';
 export interface SeenSpot {
   readonly u: number;
   readonly v: number;
+  /** Where on the sheet it can lie; absent: at any of its spots. */
+  readonly canBe?: readonly IcePoint[];
 }
 export interface SeenLine {
   /** p u + q v + r = 0. */
@@ -26,8 +28,11 @@ export const guessViews = (
   spots: readonly SeenSpot[],
   lines: readonly SeenLine[],
   take: (map: Float64Array, camera: CameraGuess) => void,
+  /** So many of the first spots are in each of them. */
+  fixedCount = 0,
 ): void => {
-  const places = spotPlacesOf(rink);
+  const everywhere = spotPlacesOf(rink);
+  const placesOf = ({ canBe = everywhere }: SeenSpot): readonly IcePoint[] => canBe;
   const rows = new Float64Array(72);
   const map = new Float64Array(9);
   const tryOut = (middleXM: number, middleYM: number): void => {
@@ -39,9 +44,13 @@ export const guessViews = (
     const camera = cameraOf(map);
     if (camera !== null && isCanonical(camera)) take(map, camera);
   };
-  const pairs = pairsOf(spots.length);
+  const isIn = (...used: readonly number[]): boolean =>
+    used.every((spot, place) => place >= fixedCount || spot === place);
+  const pairs = pairsOf(spots.length).filter(([i, j]) => isIn(i, j));
   const onTwo = (use: (i: number, j: number, a: IcePoint, b: IcePoint) => void): void => {
-    for (const [i, j] of pairs) for (const a of places) for (const b of places) if (a !== b) use(i, j, a, b);
+    for (const [i, j] of pairs)
+      for (const a of placesOf(spots[i]!))
+        for (const b of placesOf(spots[j]!)) if (!isSamePlace(a, b)) use(i, j, a, b);
   };
   onTwo((i, j, a, b) => {
     const middleXM = (a.xM + b.xM) / 2;
@@ -56,8 +65,10 @@ export const guessViews = (
     };
     // A third spot, and with it a line or a fourth.
     for (let k = j + 1; k < spots.length; k++) {
-      for (const c of places) {
-        if (c === a || c === b || !isSameTurn(spots[i]!, spots[j]!, spots[k]!, a, b, c)) continue;
+      if (!isIn(i, j, k)) continue;
+      for (const c of placesOf(spots[k]!)) {
+        if (isSamePlace(c, a) || isSamePlace(c, b) || !isSameTurn(spots[i]!, spots[j]!, spots[k]!, a, b, c))
+          continue;
         for (const line of lines) {
           for (const xM of line.canBeXM) {
             if (!sides(line, xM)) continue;
@@ -69,8 +80,8 @@ export const guessViews = (
           }
         }
         for (let l = k + 1; l < spots.length; l++) {
-          for (const d of places) {
-            if (d === a || d === b || d === c) continue;
+          for (const d of placesOf(spots[l]!)) {
+            if (isSamePlace(d, a) || isSamePlace(d, b) || isSamePlace(d, c)) continue;
             if (!isSameTurn(spots[i]!, spots[j]!, spots[l]!, a, b, d)) continue;
             if (!isSameTurn(spots[i]!, spots[k]!, spots[l]!, a, c, d)) continue;
             put(0, spots[i]!, a);
@@ -84,6 +95,11 @@ export const guessViews = (
     }
   });
 };
+
+const isSamePlace = (a: IcePoint, b: IcePoint): boolean =>
+  a === b || (Math.abs(a.xM - b.xM) < SAME_PLACE_M && Math.abs(a.yM - b.yM) < SAME_PLACE_M);
+/** Nearer to each other no two markings are that a guess can be made of. */
+const SAME_PLACE_M = 0.3;
 
 const REACH_M = 13;
 

@@ -143,3 +143,11 @@ export const UNEXPLAINED_ODDS = estimateRow(
   [-1.3, -0.2],
   'our choice: advertisements and boards have lines of their own',
 );
+
+export const GIVEN_NEAR = estimateRow(
+  'how far from a pin of the coach a view may draw its marking',
+  12,
+  'px',
+  [6, 20],
+  'our choice: a click on a small picture, and a view that is not yet measured',
+);

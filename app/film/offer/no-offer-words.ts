@@ -12,15 +12,15 @@ export const noOfferWords = (
     case 'noIce':
       return 'No ice was found in this picture: nothing bright and colourless is large enough. Try a frame that shows more of the sheet.';
     case 'tooLittle':
-      return `${found} That is too little to tell the view: it takes four spots, three and a line, or a circle with its spot and one more. Try a frame that shows them.`;
+      return `${found} That is too little to tell the view: it takes four spots, three and a line, or a circle with its spot and one more. ${spots + circles > 0 ? BY_PINS : 'Try a frame that shows them.'}`;
     case 'noView':
-      return `${found} No view of this sheet explains the paint well enough. ${BY_HAND}`;
+      return `${found} No view of this sheet explains the paint well enough. ${BY_PINS}`;
     case 'twoViews':
-      return `${found} Two different views explain the paint nearly as well. Try a frame with another circle or line in view.`;
+      return `${found} Two different views explain the paint nearly as well. ${BY_PINS}`;
     case 'otherSheet':
       return `${found} The paint goes better with another kind of sheet than ${sheetSaid(sheet)}: is that the sheet of this game? It stands in the head of the game.`;
     case 'tooFewPins':
-      return `${found} The view is found, but too few marks are seen clearly enough to be measured. ${OTHER_FRAME}`;
+      return `${found} The view is found, but too few marks are seen clearly enough to be measured. ${BY_PINS}`;
     case 'pinsDisagree':
       return `${found} The marks that were measured do not agree with one another, so none is offered. ${BY_HAND}`;
     case 'tooLoose':
@@ -29,6 +29,7 @@ export const noOfferWords = (
 };
 
 const OTHER_FRAME = 'Try a frame with a circle or more spots in view.';
+const BY_PINS = 'Name one or two marks by hand, then look again: they are taken as given.';
 const BY_HAND = 'Name the marks by hand: four hold the picture.';
 
 const counted = (count: number, word: string): string =>

@@ -25,7 +25,7 @@ const names = (page: Page) =>
   offered(page).evaluateAll(all => all.map(one => one.getAttribute('data-landmark')!));
 
 /** How far every candidate lies from its mark in the truth, pixels of the film. */
-const missesPx = (page: Page): Promise<number[]> =>
+const missesPx = (page: Page, of = truth, called = (id: string) => id): Promise<number[]> =>
   offered(page)
     .evaluateAll(all =>
       all.map(one => {
@@ -36,7 +36,9 @@ const missesPx = (page: Page): Promise<number[]> =>
         };
       }),
     )
-    .then(all => all.map(({ landmark, at }) => distance(at, truth.landmarks[landmark]!)));
+    .then(all =>
+      all.map(({ landmark, at }) => distance(at, of.landmarks[called(landmark)] ?? [Infinity, 0])),
+    );
 
 const plusMinus = (text: string | null): string[] => text?.match(/± \d+\.\d+/g) ?? [];
 
@@ -156,5 +158,27 @@ it('offers none for a picture without a sheet in it, and says why', { timeout: 1
     expect(await offered(page).count()).toBe(0);
     expect(await page.locator('.offer-paint').count()).toBe(0);
     expect(await seriousViolations(page)).toEqual([]);
+  });
+});
+
+it('takes one pin of the coach as given where by itself it offered none', { timeout: 120_000 }, async () => {
+  await withFreshPage(app, async page => {
+    const few = truthOf('B.json').find(one => one.i === 840)!;
+    await frozenAt(page, app.url, 'B.mp4', few);
+    await page.getByRole('button', { name: /^Offer pins/ }).click();
+    const none = page.getByTestId('no-pins-offered');
+    await none.waitFor({ timeout: 60_000 });
+    expect(await none.textContent()).toMatch(/Name one or two marks by hand, then look again/);
+    const again = page.getByRole('button', { name: 'Look again from your pins' });
+    expect(await again.count()).toBe(0);
+    await page.getByLabel('Next mark').selectOption('centreSpot');
+    await clickFilm(page, few.landmarks.centreSpot!);
+    await again.click();
+    await offered(page).first().waitFor({ timeout: 60_000 });
+    // The centre spot leaves open which end is which.
+    const turned = (id: string) => id.replace(/[+-](?=[xy])/g, sign => (sign === '+' ? '-' : '+'));
+    const worst = (misses: readonly number[]) => Math.max(...misses);
+    const asOffered = worst(await missesPx(page, few));
+    expect(Math.min(asOffered, worst(await missesPx(page, few, turned)))).toBeLessThan(2);
   });
 });

@@ -39,9 +39,11 @@ export function PinsOfferAct({
 export function PinsOfferPanel({
   offer,
   view,
+  isFrozen,
 }: {
   readonly offer: PinsOfferHere;
   readonly view: FreezeView;
+  readonly isFrozen: boolean;
 }) {
   if (offer.state === 'none') return null;
   if (offer.state === 'looking') {
@@ -58,7 +60,18 @@ export function PinsOfferPanel({
         <Candidates offer={offer} view={view} />
       ) : (
         <p className="note" role="status" data-testid="no-pins-offered">
-          <span className="b">No pins are offered.</span> {offer.refused}
+          <span className="b">No pins are offered.</span> {offer.refused}{' '}
+          {offer.canLookAgain && (
+            <Act
+              notNow={isFrozen ? undefined : "go back to the freeze's own picture first"}
+              onPress={() => {
+                focusNext('[data-act="offer-pins"]');
+                offer.again();
+              }}
+            >
+              Look again from your pins
+            </Act>
+          )}
         </p>
       )}
     </div>

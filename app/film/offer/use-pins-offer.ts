@@ -22,6 +22,8 @@ export interface PinsOfferHere {
   readonly share: number;
   /** Why nothing is offered. */
   readonly refused?: string;
+  /** Of nothing offered: pins have been put since, which another look would take as given. */
+  readonly canLookAgain: boolean;
   readonly offer?: Offered;
   readonly here: OfferedHere;
   /** Candidates that were dropped stay to be seen, and can be taken back. */
@@ -29,6 +31,7 @@ export interface PinsOfferHere {
   readonly isTurned: boolean;
   /** Looks; while it looks it stops; an offer that lies there is put away. */
   toggle(): void;
+  again(): void;
   turn(): void;
   drop(candidate: Candidate): void;
   accept(candidates: readonly Candidate[]): void;
@@ -37,6 +40,7 @@ export interface PinsOfferHere {
 interface Looked extends Looking {
   readonly share: number;
   readonly refused?: string;
+  readonly pinCount: number;
   readonly offer?: Offered;
   readonly dropped: ReadonlySet<string>;
   readonly isTurned: boolean;
@@ -66,7 +70,16 @@ export const usePinsOffer = (
     const on = desk.freezeId;
     const made = new Worker(new URL('./offer.worker.ts', import.meta.url), { type: 'module' });
     const small = smallPicture(picture);
-    const told = begin(made, { on, state: 'looking', share: 0, dropped: new Set(), isTurned: false });
+    const known = knownEnds(game, view, on, small.filmPerPx);
+    const pinCount = known.pins?.length ?? 0;
+    const told = begin(made, {
+      on,
+      state: 'looking',
+      share: 0,
+      pinCount,
+      dropped: new Set(),
+      isTurned: false,
+    });
     made.addEventListener('message', ({ data }: MessageEvent<OfferSaid>) => {
       if (data.kind === 'progress') return told({ share: data.share });
       if (data.kind === 'failed') return told({ state: 'looked', refused: failedSaid(data.why) });
@@ -78,7 +91,6 @@ export const usePinsOffer = (
       );
     });
     made.addEventListener('error', ({ message }) => told({ state: 'looked', refused: failedSaid(message) }));
-    const known = knownEnds(game, view, on, small.filmPerPx);
     const ask: OfferAsk = { ...small, sheet, known };
     made.postMessage(ask, [small.rgba.buffer]);
   };
@@ -87,10 +99,14 @@ export const usePinsOffer = (
     share: looked?.share ?? 0,
     ...(looked?.refused === undefined ? {} : { refused: looked.refused }),
     ...(looked?.offer === undefined ? {} : { offer: looked.offer }),
+    canLookAgain:
+      looked?.refused !== undefined &&
+      (view?.pins.filter(pin => pin.iceM && !pin.leftOut).length ?? 0) > looked.pinCount,
     here,
     dropped: looked?.dropped ?? new Set(),
     isTurned: looked?.isTurned ?? false,
     toggle: () => (looked ? putAway() : look()),
+    again: look,
     turn: () => looked && change({ isTurned: !looked.isTurned, dropped: new Set() }),
     drop: ({ landmark }) => {
       const dropped = new Set(looked?.dropped);
