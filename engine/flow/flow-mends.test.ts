@@ -26,6 +26,18 @@ const flowFindings =
     return isNone(flow) ? [] : flow.findings;
   };
 
+/** A mend of a finding, on the sheet and at the level of every case here. */
+const mended = (plan: DrillPlan, finding: Finding, more: ReturnType<typeof flowFindings>) =>
+  mendOf({
+    plan,
+    rink: rinkOf({ preset: '200x85ft' }),
+    level: levelOf('collegeWomen'),
+    finding,
+    newAct: 'added act' as ActId,
+    newPuck: 'added puck',
+    more,
+  });
+
 const shooter = (role: string, yM: number, waitS = 0) => ({
   role,
   atM: at(0, yM),
@@ -107,15 +119,7 @@ describe('a small game at the other end', () => {
   const mendFor = (kind: FindingKind, plan: DrillPlan, skaters: number): unknown => {
     const more = flowFindings(setting(skaters));
     const finding = more(plan, runDrill(playableFrom(plan))).find(one => one.kind === kind)!;
-    const mend = mendOf({
-      plan,
-      rink: rinkOf({ preset: '200x85ft' }),
-      level: levelOf('collegeWomen'),
-      finding,
-      newAct: 'new-act' as ActId,
-      newPuck: 'new-puck',
-      more,
-    });
+    const mend = mended(plan, finding, more);
     return mend.kind === 'mend' ? mend.writes : mend.reason;
   };
 
@@ -144,15 +148,7 @@ describe.each(cases)('a mend of $kind', ({ kind, plan, of, mends }) => {
     const before = allOf(plan);
     const finding = before.find(one => one.kind === kind)!;
     expect(finding).toBeDefined();
-    const mend = mendOf({
-      plan,
-      rink: rinkOf({ preset: '200x85ft' }),
-      level: levelOf('collegeWomen'),
-      finding,
-      newAct: 'added act' as ActId,
-      newPuck: 'added puck',
-      more,
-    });
+    const mend = mended(plan, finding, more);
     if (mend.kind !== 'mend') throw new Error(`${kind}: ${mend.reason} after ${mend.triedCount}`);
     expect(mendSentence(mend, plan)).toMatch(mends);
     const after = allOf(planAfter(plan, mend.writes));
@@ -170,15 +166,7 @@ describe('a finding that is only worth knowing and that no single change takes a
     const more = flowFindings(setting(10));
     const run = runDrill(playableFrom(plan));
     const finding = more(plan, run).find(one => one.kind === 'lineStandsTooLong')!;
-    const mend = mendOf({
-      plan,
-      rink: rinkOf({ preset: '200x85ft' }),
-      level: levelOf('collegeWomen'),
-      finding,
-      newAct: 'added act' as ActId,
-      newPuck: 'added puck',
-      more,
-    });
+    const mend = mended(plan, finding, more);
     if (mend.kind !== 'mend' || mend.easesTo === undefined) throw new Error('nothing eases it');
     const after = planAfter(plan, mend.writes);
     const [left] = more(after, runDrill(playableFrom(after))).filter(one => one.kind === finding.kind);
