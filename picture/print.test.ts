@@ -9,6 +9,7 @@ import { pdfWords } from '../test/pdf-words.ts';
 import { printedPages } from '../test/printed-pages.ts';
 import { drawIceCard } from './card/draw-ice-card.ts';
 import { cardPagesOf, type IceCard, STANDING_CAUTIONS } from './card/ice-card.ts';
+import { PAPERS } from './card/page-measures.ts';
 import { KEY_WORDS } from './drill/key.ts';
 import { drawnMarks, KEY_ENTRIES } from './drill/used-marks.ts';
 import { letteringOf } from './lettering.ts';
@@ -16,6 +17,7 @@ import { fontRunsOf } from './pen/font-runs.ts';
 import { letterWidth } from './pen/letter-widths.ts';
 import type { PdfDocument } from './pen/pdf-document.ts';
 import { PDF_FONTS, pdfFontName } from './pen/pdf-fonts.ts';
+import { recordingOf } from './pen/recording-pen.ts';
 import { ICE_CARD } from './scenes/ice-card.plan.ts';
 
 /** A pdfkit document as the tests use it. */
@@ -71,6 +73,26 @@ describe('the ice card on paper', () => {
     expect(text).toMatch(/\/MediaBox \[0 0 595\.28 841\.89\]/);
     expect(text).not.toMatch(/\/Subtype \/Image/);
     expect(text.match(/\/FontFile[23] /g)?.length).toBeGreaterThanOrEqual(5);
+  });
+
+  it('stands whole on letter paper, which is shorter and broader', () => {
+    const { left, right, top, bottom } = PAPERS.letter;
+    const wordsOn = (paper: 'a4' | 'letter') =>
+      recordingOf(pen => drawIceCard(pen, ICE_CARD, paper)).flatMap(call =>
+        call.call === 'text' && call.lettering.startsWith('card') ? [call] : [],
+      );
+    const words = wordsOn('letter');
+    for (const { words: said, x, y } of words) {
+      expect(x, said).toBeGreaterThanOrEqual(left - 0.01);
+      expect(x, said).toBeLessThan(right);
+      expect(y, said).toBeGreaterThanOrEqual(top);
+      expect(y, said).toBeLessThanOrEqual(bottom + 0.01);
+    }
+    const titles = (paper: 'a4' | 'letter') =>
+      wordsOn(paper).filter(({ lettering }) => ['cardBlock', 'cardClock', 'cardCue'].includes(lettering));
+    expect(titles('letter').map(({ words: said }) => said)).toEqual(
+      titles('a4').map(({ words: said }) => said),
+    );
   });
 
   it('is the same, byte for byte, each time', async () => {

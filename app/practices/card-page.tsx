@@ -1,8 +1,10 @@
 import type { Drill, Practice, Team } from '@icewright/book';
-import { cardPagesOf, drawIceCard, type Pen } from '@icewright/picture';
-import { useMemo } from 'react';
+import { cardPagesOf, drawIceCard, type Paper, type Pen } from '@icewright/picture';
+import { useMemo, useState } from 'react';
+import { ChoiceField } from '../parts/field.tsx';
 import { daySaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
+import { PAPER_CHOICES } from '../parts/paper-choices.ts';
 import { PaperPage } from '../parts/paper-page.tsx';
 import { addressOfPractice } from '../shell/addresses.ts';
 import { entriesOf } from '../shell/season.ts';
@@ -20,9 +22,14 @@ export function CardPage(props: {
     () => cardOf(team, practice, drills, nextGameOf(team, practice)),
     [team, practice, drills],
   );
+  const [paper, setPaper] = useState<Paper>('a4');
   const pages = useMemo(
-    () => cardPagesOf(card).map(page => ({ title: page.title, draw: (pen: Pen) => drawIceCard(pen, page) })),
-    [card],
+    () =>
+      cardPagesOf(card).map(page => ({
+        title: page.title,
+        draw: (pen: Pen) => drawIceCard(pen, page, paper),
+      })),
+    [card, paper],
   );
   return (
     <PaperPage
@@ -31,6 +38,10 @@ export function CardPage(props: {
       titleWords={`Ice card, ${named(practice.title, 'practice')}`}
       day={daySaid(practice.day)}
       pages={pages}
+      paper={paper}
+      acts={
+        <ChoiceField label="paper" labelHidden value={paper} choices={PAPER_CHOICES} onChange={setPaper} />
+      }
       fileName={`${card.title === '' ? 'Practice' : card.title} ${practice.day}.pdf`}
     />
   );

@@ -120,7 +120,7 @@ describe('a practice', () => {
     await context.close();
   });
 
-  it('is printed on one A4 page of lines and letters', async () => {
+  it('is printed on one page of lines and letters, A4 or letter', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/practices/practice-1/card`);
     await page.getByRole('img', { name: /as it is printed/ }).waitFor();
@@ -134,6 +134,12 @@ describe('a practice', () => {
     expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(1);
     expect(pdf).toMatch(/\/MediaBox \[0 0 595\.28 841\.89\]/);
     expect(pdf).not.toMatch(/\/Subtype \/Image/);
+    // On letter paper too, from the file and from the browser's own print.
+    await page.getByLabel('paper').selectOption('letter');
+    await page.getByText('one page letter, black only').waitFor();
+    const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(printed.match(/\/Type \/Page\b/g)).toHaveLength(1);
+    expect(printed).toMatch(/\/MediaBox \[0 0 612 792\]/);
     await context.close();
   });
 

@@ -8,7 +8,7 @@ import {
   DRAWING_WIDTH,
   FACTS_WIDTH,
   mm,
-  PAGE,
+  type Page,
   ROOMY_DRAWING_WIDTH,
   ROOMY_ROW,
   ROW_PAD,
@@ -29,20 +29,26 @@ const CARD_SCALE = mm(75) / 61.96;
  * One block: clock, drawing, title with cue words and key points, facts. Nothing leaves its row. In a tall row the
  * drawing takes the place of the facts, which stand below the words.
  */
-export const drawBlockRow = (pen: Pen, block: IceCardBlock, top: number, height: number): void => {
-  drawClock(pen, block, top);
-  const drawing = drawPlan(pen, block, top, height);
-  const textLeft = PAGE.left + CLOCK_WIDTH + COLUMN_GAP + drawing + (drawing > 0 ? COLUMN_GAP : 0);
+export const drawBlockRow = (
+  pen: Pen,
+  block: IceCardBlock,
+  page: Page,
+  top: number,
+  height: number,
+): void => {
+  drawClock(pen, block, page, top);
+  const drawing = drawPlan(pen, block, page, top, height);
+  const textLeft = page.left + CLOCK_WIDTH + COLUMN_GAP + drawing + (drawing > 0 ? COLUMN_GAP : 0);
   if (isRoomy(block, height)) {
-    const width = PAGE.right - textLeft;
+    const width = page.right - textLeft;
     const facts = factsBelowHeight(pen, block, width);
     const y = drawWords(pen, block, textLeft, width, top, height - facts);
     drawFactsBelow(pen, block, textLeft, width, y);
     return;
   }
-  const factsLeft = PAGE.right - FACTS_WIDTH;
+  const factsLeft = page.right - FACTS_WIDTH;
   // Where nothing stands beside them the words have the whole line.
-  const right = block.facts.length === 0 ? PAGE.right : factsLeft - COLUMN_GAP;
+  const right = block.facts.length === 0 ? page.right : factsLeft - COLUMN_GAP;
   drawWords(pen, block, textLeft, right - textLeft, top, height);
   drawFacts(pen, block, factsLeft, top, height);
 };
@@ -51,8 +57,8 @@ const isRoomy = (block: IceCardBlock, height: number): boolean =>
   block.plan !== undefined && height >= ROOMY_ROW;
 
 /** A block without a drawing is as tall as its words. */
-export const wordsRowHeight = (pen: Pen, block: IceCardBlock): number => {
-  const width = PAGE.right - FACTS_WIDTH - COLUMN_GAP - (PAGE.left + CLOCK_WIDTH + COLUMN_GAP);
+export const wordsRowHeight = (pen: Pen, block: IceCardBlock, page: Page): number => {
+  const width = page.right - FACTS_WIDTH - COLUMN_GAP - (page.left + CLOCK_WIDTH + COLUMN_GAP);
   const points = block.keyPoints.reduce(
     (sum, point) => sum + wrapWords(pen, 'cardPoint', point, width - POINT_INDENT).length,
     0,
@@ -61,15 +67,15 @@ export const wordsRowHeight = (pen: Pen, block: IceCardBlock): number => {
   return Math.min(mm(24), Math.max(mm(14.5), words));
 };
 
-const drawClock = (pen: Pen, block: IceCardBlock, top: number): void => {
+const drawClock = (pen: Pen, block: IceCardBlock, page: Page, top: number): void => {
   const y = top + ROW_PAD + 12;
-  pen.text('cardClock', block.startClock, PAGE.left, y);
-  pen.text('cardClockSmall', `to ${block.endClock}`, PAGE.left, y + 11);
-  pen.text('cardClockSmall', `${block.minutes} min`, PAGE.left, y + 21.5);
+  pen.text('cardClock', block.startClock, page.left, y);
+  pen.text('cardClockSmall', `to ${block.endClock}`, page.left, y + 11);
+  pen.text('cardClockSmall', `${block.minutes} min`, page.left, y + 21.5);
 };
 
 /** The drawing as wide as its row allows. Returns the width it takes. */
-const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): number => {
+const drawPlan = (pen: Pen, block: IceCardBlock, page: Page, top: number, height: number): number => {
   const plan = block.plan;
   if (!plan) return 0;
   const [, , width, length] = rinkViewBox(block.rink);
@@ -77,7 +83,7 @@ const drawPlan = (pen: Pen, block: IceCardBlock, top: number, height: number): n
     (isRoomy(block, height) ? ROOMY_DRAWING_WIDTH : DRAWING_WIDTH) / width,
     (height - ROW_PAD - mm(1.2)) / length,
   );
-  const left = PAGE.left + CLOCK_WIDTH + COLUMN_GAP;
+  const left = page.left + CLOCK_WIDTH + COLUMN_GAP;
   // On a smaller sheet, or in a shorter row, a metre is another length: marks keep their size on paper.
   const k = Math.max(CARD_K.least, Math.min(CARD_K.most, CARD_K.usual * (CARD_SCALE / scale)));
   drawDrillAt(

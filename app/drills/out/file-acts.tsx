@@ -5,15 +5,11 @@ import { Act } from '../../parts/act.tsx';
 import { ChoiceField } from '../../parts/field.tsx';
 import { countSaid } from '../../parts/figures.ts';
 import { named } from '../../parts/named.ts';
+import { PAPER_CHOICES } from '../../parts/paper-choices.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { drillSchemaAddress } from '../../shell/server.ts';
 import { OutRow } from './out-row.tsx';
 import { coverOf } from './sheet-of.ts';
-
-const PAPERS: readonly { readonly value: Paper; readonly said: string }[] = [
-  { value: 'a4', said: 'A4' },
-  { value: 'letter', said: 'letter' },
-];
 
 type Kind = 'SVG' | 'PNG' | 'PDF' | 'page' | 'drill file';
 
@@ -85,7 +81,7 @@ export function FileActs({
             : 'drawing, findings, key points, the rep over time, cautions; a second page where one is not enough'
         }
       >
-        <ChoiceField label="paper" labelHidden value={paper} choices={PAPERS} onChange={setPaper} />
+        <ChoiceField label="paper" labelHidden value={paper} choices={PAPER_CHOICES} onChange={setPaper} />
         {act(
           'PDF',
           drills.length > 1 ? 'Booklet to print (PDF)' : 'Page to print (PDF)',
