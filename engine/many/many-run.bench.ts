@@ -35,7 +35,7 @@ export default async (): Promise<BenchRow[]> => {
   const median = sorted[Math.floor(ROUNDS / 2)]!;
   return [
     {
-      name: '1,000 reps of 12 busy skaters, on the one core that the page leaves free',
+      name: '1,000 reps of 12 busy skaters, on one core alone',
       bar: '≤ 3 s',
       median,
       spread: `${sorted[0]!.toPrecision(3)} to ${sorted.at(-1)!.toPrecision(3)}`,
