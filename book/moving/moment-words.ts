@@ -12,6 +12,9 @@ export const SEEN: Readonly<Record<Moment['verdict'], string>> = {
   cannotSee: 'cannot see',
 };
 
+/** What the others did, in a table of events from elsewhere; nothing is written of what is ours. */
+export const THEIRS = 'theirs';
+
 export const STEP_SAID: Readonly<Record<Follow['step'], string>> = {
   lost: 'lost',
   hunted: 'hunted',

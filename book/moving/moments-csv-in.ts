@@ -8,6 +8,7 @@ import {
   type MomentTeam,
   skaterCalled,
   stepCalled,
+  THEIRS,
   unitCalled,
   verdictCalled,
 } from './moment-words.ts';
@@ -93,6 +94,7 @@ function momentOfLine(cell: Cell, lineId: string, into: TableInto): ReadMoment |
     film,
     habit,
     verdict,
+    ofOthers: cell('whose').trim() === THEIRS || undefined,
     filmTimeS,
     frameIndex,
     costGoals: numberOf(cell('cost_goals')) ?? 0,

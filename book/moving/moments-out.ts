@@ -1,5 +1,5 @@
 import type { Follow, Game, Moment } from '../documents/game.ts';
-import { figure, type MomentTeam, SEEN, STEP_SAID, skaterNamed, unitNamed } from './moment-words.ts';
+import { figure, type MomentTeam, SEEN, STEP_SAID, skaterNamed, THEIRS, unitNamed } from './moment-words.ts';
 import { stableJson } from './stable-json.ts';
 
 /** What leaves: these moments of a game, with the team's words for them. */
@@ -20,6 +20,7 @@ export const MOMENT_COLUMNS = [
   'to_s',
   'habit',
   'seen',
+  'whose',
   'skater',
   'cost_goals',
   'note',
@@ -54,6 +55,7 @@ export function momentsCsv({ game, team, ids }: MomentsToExport): string {
       to_s: one.toS === undefined ? undefined : figure(one.toS, 3),
       habit: team.habits[one.habit]?.title,
       seen: SEEN[one.verdict],
+      whose: one.ofOthers ? THEIRS : undefined,
       skater: skaterNamed(team, one),
       cost_goals: figure(one.costGoals, 3),
       note: one.note,

@@ -69,6 +69,7 @@ const aMoment = fc.record(
     period: fc.integer({ min: 1, max: 4 }),
     unit: fc.constantFrom('u1', 'u2'),
     skater: fc.constantFrom('s1', 's2'),
+    ofOthers: fc.constant(true),
   },
   { requiredKeys: ['habit', 'verdict', 'film', 'frameIndex', 'costGoals', 'note', 'by', 'taggedAt'] },
 );

@@ -8,6 +8,7 @@ import {
   skaterCalled,
   skaterNamed,
   stepCalled,
+  THEIRS,
   unitCalled,
   unitNamed,
   verdictCalled,
@@ -47,6 +48,7 @@ export const momentsVtt = ({ game, team, ids }: MomentsToExport): string => {
 
 const stoodWords = (team: MomentTeam, one: Moment): string =>
   [
+    one.ofOthers && THEIRS,
     skaterNamed(team, one),
     one.strength,
     one.period !== undefined && `period ${one.period}`,
@@ -156,6 +158,7 @@ function stoodOf(lines: readonly string[], team: MomentTeam): Partial<Moment> {
 }
 
 function partOf(part: string, team: MomentTeam): Partial<Moment> | undefined {
+  if (part === THEIRS) return { ofOthers: true };
   if (/^[3-6]v[3-6]$/.test(part)) return { strength: part };
   const period = /^period ([1-9])$/.exec(part);
   if (period) return { period: Number(period[1]) };
