@@ -3,6 +3,7 @@ import { Act } from '../parts/act.tsx';
 import { FileAct } from '../parts/file-act.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { askOfTeamFile, findTeamFile, type TeamFileTold, takeInTeam, teamFileAddressOf } from './server.ts';
+import './team-file.css';
 import { changeTeam, loadTeams } from './teams.ts';
 
 /** The whole team out as one open file, and a team in from one. Films stay where they lie. */
