@@ -17,7 +17,7 @@ export const findingsOfFlow = (
 ): readonly Finding[] => [
   ...findRepThroughGame(plan, run),
   ...findLineInTheWay(plan, run, flow),
-  ...findGoalieNoTime(run, rep, flow),
+  ...findGoalieNoTime(plan, run, rep, flow),
   ...findTooFewSkaters(plan, rep, flow),
   ...findTooFewPucks(plan, rep, flow),
   ...findLineStands(plan, flow),

@@ -89,7 +89,14 @@ const cases: readonly {
   },
   {
     kind: 'goalieHasNoTime',
-    plan: waiting(planOf([shooter('F1', 5), shooter('F2', -5, 0.4)]), 3),
+    plan: waiting(
+      planOf([
+        shooter('F1', 5),
+        shooter('F2', -5, 0.4),
+        { role: 'G', side: 'them', kind: 'goalie', atM: at(-26.2, 0) },
+      ]),
+      3,
+    ),
     of: setting(8),
     mends: /F2|F1|Leave|go every/,
   },

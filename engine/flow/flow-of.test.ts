@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { DrillPlan } from '../drill/drill.ts';
 import { at, named, planOf, playableFrom, skate } from '../run/drill-shorthand.reference.ts';
 import { runDrill } from '../run/run-drill.ts';
 import type { SpotId } from '../units/ids.ts';
@@ -23,6 +24,14 @@ const played = (...of: Parameters<typeof flowOf>): FlowResult => {
   if (isNone(flow)) throw new Error(flow.reason);
   return flow;
 };
+
+const withGoalie = (plan: DrillPlan, xM: number): DrillPlan => ({
+  ...plan,
+  spots: {
+    ...plan.spots,
+    [named('G')]: { ...Object.values(plan.spots)[0]!, role: 'G', kind: 'goalie', atM: at(xM, 0), acts: {} },
+  },
+});
 
 const ring = (count: number): Record<SpotId, SpotId> =>
   Object.fromEntries(Array.from({ length: count }, (_, i) => [named(`F${i}`), named(`F${(i + 1) % count}`)]));
@@ -268,8 +277,10 @@ describe('the beat', () => {
   });
 
   it('a goalie who is shot at twice in three seconds has no time', () => {
-    const plan = planWith(one, { pauseS: 10 });
-    const flow = played(plan, runWith(one, 6, [shotAt(2), shotAt(4.5)]), setting(6, 5));
+    const empty = planWith(one, { pauseS: 10 });
+    const plan = withGoalie(empty, 26);
+    const twice = runWith(one, 6, [shotAt(2), shotAt(4.5)]);
+    const flow = played(plan, twice, setting(6, 5));
     expect(flow.findings.find(finding => finding.kind === 'goalieHasNoTime')).toMatchObject({
       value: 2.5,
       threshold: 4,
@@ -277,6 +288,12 @@ describe('the beat', () => {
     });
     const apart = played(plan, runWith(one, 6, [shotAt(2)]), setting(6, 5));
     expect(apart.findings.some(finding => finding.kind === 'goalieHasNoTime')).toBe(false);
+    // Goalies of the roster alone are in no net: an empty one, or one at the other end, has nobody who could be late.
+    for (const other of [empty, withGoalie(empty, -26)]) {
+      const { findings, nets } = played(other, twice, setting(6, 5));
+      expect(nets[0]!.leastBetweenS).toBeCloseTo(2.5, 9);
+      expect(findings.some(finding => finding.kind === 'goalieHasNoTime')).toBe(false);
+    }
   });
 
   it('two goalies at one net take turns, rep by rep', () => {
