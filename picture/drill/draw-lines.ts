@@ -100,10 +100,16 @@ const drawRouteLine = (pen: Pen, line: Owned<RouteLine>, plan: DrillPlan): void 
     (line.laneRad !== undefined ? BAR_CLEAR_M : line.puckAtEnd?.way === 'pickUp' ? PUCK_CLEAR_M : 0) * pen.k;
   const from = Math.min(clear, whole.length * 0.5);
   const route = pieceOf(whole, from, Math.max(from, whole.length - short));
-  if (line.backward) drawBackward(pen, route, line.end, line.style === 'carry');
-  else if (line.style === 'carry') drawCarry(pen, route, line.end);
-  else drawForward(pen, route, line.end, line.style === 'chase' ? 'chase' : 'skate');
+  const alone = line.puckComesAt ? lengthNearest(whole, line.puckComesAt) - from : 0;
+  if (alone > 0) drawWay(pen, { ...line, style: 'skate', end: 'open' }, pieceOf(route, 0, alone));
+  drawWay(pen, line, alone > 0 ? pieceOf(route, alone, route.length) : route);
   if (line.pivot) pen.circle('pivot', first.x, first.y, pivotM);
+};
+
+const drawWay = (pen: Pen, { style, end, backward }: RouteLine, way: Polyline): void => {
+  if (backward) drawBackward(pen, way, end, style === 'carry');
+  else if (style === 'carry') drawCarry(pen, way, end);
+  else drawForward(pen, way, end, style);
 };
 
 /** A puck that is met, a stick that reaches for one, a bar across a lane. */

@@ -24,6 +24,8 @@ export interface RouteLine {
   readonly ticks: readonly SheetPoint[];
   /** A word that goes with it: whom it chases, what gap it keeps. */
   readonly words: string;
+  /** Of a way with the puck that begins without it: where the puck comes to her. Until there it is drawn as skating. */
+  readonly puckComesAt?: SheetPoint;
   /** What lies at its end: a puck that is picked up, or one that the stick reaches for. */
   readonly puckAtEnd?: { readonly way: 'pickUp' | 'stick'; readonly at: SheetPoint };
   /** Direction of the lane that a bar is set across, where it ends. */

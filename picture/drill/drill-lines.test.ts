@@ -1,10 +1,13 @@
 import { type Act, type ActId, levelOf, playableOf, rinkOf, runDrill } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
+import { recordingOf } from '../pen/recording-pen.ts';
 import { MIDDLE_FIRST } from '../scenes/middle-first.plan.ts';
 import { planOf, spotId } from '../scenes/plan-of.ts';
 import { cueSignsOf } from './cue-letters.ts';
+import { drawDrillOnly } from './draw-drill.ts';
 import { drillLinesOf } from './drill-lines.ts';
 import { freePlace } from './free-place.ts';
+import { drawnMarks } from './used-marks.ts';
 
 const rink = rinkOf({ preset: '200x85ft' });
 const at = (xM: number, yM: number) => ({ xM, yM });
@@ -66,6 +69,51 @@ describe('a drill as lines', () => {
       const sample = Math.round((start + index + 1) * run.stepHz);
       expect(tick.x).toBeCloseTo(track.xM[sample]!, 9);
     });
+  });
+
+  it('draws who skates to a pass without the puck until it comes', () => {
+    const plan = planOf(
+      [
+        {
+          role: 'F1',
+          atM: at(18, -6),
+          acts: [{ kind: 'pass', toSpot: spotId('F2'), way: 'direct', speedMps: 13 }],
+        },
+        {
+          role: 'F2',
+          atM: at(8, 10),
+          acts: [{ kind: 'carry', throughM: [at(22, 3)], facing: 'forward', effortRatio: 0.8, stops: false }],
+        },
+      ],
+      [{ atM: at(18, -6), ownerSpot: spotId('F1'), count: 1 }],
+    );
+    const playable = playableOf(plan, rink, levelOf('collegeWomen'));
+    if (playable.kind === 'unplayable') throw new Error('a pass cannot be played');
+    const run = runDrill(playable);
+    const wayOf = (known: { run?: typeof run }) => {
+      const line = drillLinesOf(plan, rink, known).find(each => each.kind === 'route');
+      if (line?.kind !== 'route') throw new Error('no route');
+      return line;
+    };
+    const taken = run.events.find(event => event.kind === 'receive' && event.spot === 'F2')!;
+    const comes = wayOf({ run }).puckComesAt!;
+    // The stick meets it: she herself is no farther from it than a stick and an arm.
+    expect(Math.hypot(comes.x - taken.atM.xM, -comes.y - taken.atM.yM)).toBeLessThan(2);
+    expect(Math.hypot(comes.x - 8, -comes.y - 10)).toBeGreaterThan(1);
+    expect(wayOf({}).puckComesAt).toBeUndefined();
+    const strokesOf = (known: { run?: typeof run }): number => {
+      const calls = recordingOf(pen => drawDrillOnly(pen, plan, rink, known));
+      const own = calls.findIndex(each => each.call === 'group' && each.data.spot === 'F2');
+      const drawn = calls.slice(
+        own,
+        calls.findIndex((each, at) => at > own && each.call === 'end'),
+      );
+      return drawn.filter(each => each.call === 'path' && each.mark === 'skate').length;
+    };
+    // Plain, then the wave.
+    expect(strokesOf({ run })).toBe(strokesOf({}) + 1);
+    expect(drawnMarks([{ plan, run, rink }])).toContain('skating');
+    expect(drawnMarks([{ plan, rink }])).not.toContain('skating');
   });
 
   it('tells two passes apart whose acts have the same id, as ids are a spot’s own', () => {

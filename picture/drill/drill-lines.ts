@@ -12,7 +12,7 @@ import { spotPlacesOf } from './pass-places.ts';
 import { pickUpLine } from './pick-up-line.ts';
 import { reactiveLines } from './reactive-lines.ts';
 import type { RouteBefore } from './route.ts';
-import { actTimes, movingAt, placeOnTrack, playedTicks, trackOf } from './run-reading.ts';
+import { actTimes, movingAt, placeOnTrack, playedTicks, puckComesToM, trackOf } from './run-reading.ts';
 
 const SHOT_SHORT_OF_GOAL_M = 0.6;
 
@@ -103,6 +103,7 @@ const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'ska
   // As it was played its seconds are known, and so is how she leaves it: no profile is asked for.
   const route = drawnRouteOf(step.at, act, step.before, times && walk.run ? undefined : walk.level);
   const ticks = times && walk.run ? playedTicks(walk.run, of.spot, times) : route.ticksM;
+  const comesM = act.kind === 'carry' && times && walk.run ? puckComesToM(walk.run, of.spot, times) : null;
   return {
     lines: [
       keptLineOf(route, {
@@ -115,6 +116,7 @@ const routeLine = (walk: LineWalk, step: ActStep, act: Extract<Act, { kind: 'ska
         pivot: step.backwardBefore !== null && step.backwardBefore !== backward,
         ticks: ticks.map(sheetPoint),
         words: '',
+        ...(comesM && { puckComesAt: sheetPoint(comesM) }),
       }),
     ],
     at: route.points[route.points.length - 1] ?? step.at,

@@ -26,8 +26,12 @@ const isSame = (one: KeptLine, other: KeptLine): boolean =>
   one.end === other.end &&
   one.pivot === other.pivot &&
   one.words === other.words &&
+  isSamePlace(one.puckComesAt, other.puckComesAt) &&
   one.ticks.length === other.ticks.length &&
   one.ticks.every((tick, index) => isAt(tick, other.ticks[index]));
+
+const isSamePlace = (one: SheetPoint | undefined, other: SheetPoint | undefined): boolean =>
+  one === undefined ? other === undefined : isAt(one, other);
 
 const isAt = (one: SheetPoint, other: SheetPoint | undefined): boolean =>
   one.x === other?.x && one.y === other.y;

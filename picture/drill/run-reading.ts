@@ -76,6 +76,24 @@ export const hadPuckAt = (run: Run, spot: SpotId, times: ActTimes): boolean => {
   return run.pucks.some(puck => puck.owner[index] === own);
 };
 
+/** She has hardly left: a puck that comes before that is with her from the start of the line, as it is drawn. */
+const LEFT_M = 1;
+
+/** Where a puck first comes to her on her way in these times; null when she starts with it, or none comes. */
+export const puckComesToM = (run: Run, spot: SpotId, times: ActTimes): IcePoint | null => {
+  const own = run.tracks.findIndex(track => track.spot === spot);
+  const track = run.tracks[own];
+  const start = sampleAt(run, times.startS);
+  let sample = start;
+  const end = sampleAt(run, times.endS);
+  while (sample <= end && !run.pucks.some(puck => puck.owner[sample] === own)) sample++;
+  if (!track || sample > end) return null;
+  const placeAt = (at: number): IcePoint => ({ xM: track.xM[at] ?? 0, yM: track.yM[at] ?? 0 });
+  const from = placeAt(start);
+  const comes = placeAt(sample);
+  return Math.hypot(comes.xM - from.xM, comes.yM - from.yM) < LEFT_M ? null : comes;
+};
+
 /** One pass as it was played: the event, the puck that was passed, when it was taken, and its way over the boards. */
 export interface PlayedPass {
   readonly event: Extract<RunEvent, { kind: 'pass' }>;

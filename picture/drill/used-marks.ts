@@ -76,7 +76,7 @@ const TICKED: readonly KeyEntry[] = [
   'steal',
 ];
 
-/** The marks of each gap, chase, steal and screen that was played, and of each pass that was cut, by its spot and act. */
+/** The marks of each gap, chase, steal and screen that was played, of each pass that was cut and each way to a pass, by its spot and act. */
 type PlayedMarks = ReadonlyMap<string, readonly KeyEntry[]>;
 
 const playedMarks = (plan: DrillPlan, run: Run, rink: Rink): PlayedMarks => {
@@ -88,7 +88,9 @@ const playedMarks = (plan: DrillPlan, run: Run, rink: Rink): PlayedMarks => {
         ? [...marksOfAct(act), 'meant' as const]
         : line.kind === 'route' && line.style === 'chase'
           ? pursuitMarks(line, act)
-          : [];
+          : line.kind === 'route' && line.puckComesAt && act
+            ? [...marksOfAct(act), line.backward ? ('backward' as const) : ('skating' as const)]
+            : [];
     const key = `${line.spot} ${line.act}`;
     if (marks.length > 0) played.set(key, [...(played.get(key) ?? []), ...marks]);
   }
