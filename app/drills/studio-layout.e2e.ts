@@ -37,4 +37,30 @@ describe('the room that the ice has', () => {
       const [field, said] = [await minutes.boundingBox(), await alert.boundingBox()];
       expect(said!.y).toBeGreaterThanOrEqual(field!.y + field!.height + 5);
     }));
+
+  it('a phone shows the whole sheet and what stops it while a rep plays, and nothing wider than itself', () =>
+    withPage(
+      app,
+      'phone',
+      async page => {
+        await page.goto(`${app.url}/drills/drill-three-on-the-heels`);
+        const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        const board = page.locator('svg.board');
+        await board.waitFor();
+        expect(await overflow()).toBe(0);
+        await page.getByRole('button', { name: /^Run/ }).click();
+        const stop = page.getByRole('button', { name: 'Stop the rep' });
+        await expect
+          .poll(() => stop.boundingBox().then(box => box!.y + box!.height))
+          .toBeLessThanOrEqual(640);
+        const box = (await board.boundingBox())!;
+        expect(box.y).toBeGreaterThanOrEqual(0);
+        expect(box.y + box.height).toBeLessThanOrEqual(640);
+        await shot(page, 'phone-run');
+        await stop.click();
+        await page.getByRole('button', { name: 'Run it again' }).waitFor();
+        expect(await overflow()).toBe(0);
+      },
+      { size: { width: 320, height: 640 }, touch: true },
+    ));
 });

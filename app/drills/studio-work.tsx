@@ -14,6 +14,7 @@ import { useEditKeys } from './edit/use-edit-keys.ts';
 import { ManyMarks } from './many/many-marks.tsx';
 import { WhereStrip } from './many/where-strip.tsx';
 import { freePlaceNearCentre, type Thing, thingAdded } from './new-things.ts';
+import { RunFrame } from './run-frame.tsx';
 import { ScoreSection } from './score-section.tsx';
 import { SightSection } from './sight/sight-section.tsx';
 import { ThingsLine } from './things-line.tsx';
@@ -75,30 +76,32 @@ export function StudioWork(props: {
         )}
       </ThingsLine>
       {!isSmall && below}
-      <Board
-        hand={hand}
-        rink={rink}
-        run={rep}
-        findings={studio.flags}
-        lengths={lengths}
-        timeS={playback.timeS}
-        selection={selection}
-        onSelect={studio.pick}
-        placing={placing}
-        onPlaced={choosePlaced}
-        aim={aim}
-        onAimed={() => setAim(null)}
-        ownsPuckAtEnd={studio.ownsPuckAtEnd}
-        onSaid={say}
-        under={
-          <>
-            <ManyMarks tally={many.isStale ? null : many.tally} />
-            {isGhostly && drill.from !== undefined && (
-              <FreezeGhosts from={drill.from} attacks={weAttack(Object.values(drill.spots))} team={team} />
-            )}
-          </>
-        }
-      />
+      <RunFrame isSmall={isSmall && isBelow} playback={playback}>
+        <Board
+          hand={hand}
+          rink={rink}
+          run={rep}
+          findings={studio.flags}
+          lengths={lengths}
+          timeS={playback.timeS}
+          selection={selection}
+          onSelect={studio.pick}
+          placing={placing}
+          onPlaced={choosePlaced}
+          aim={aim}
+          onAimed={() => setAim(null)}
+          ownsPuckAtEnd={studio.ownsPuckAtEnd}
+          onSaid={say}
+          under={
+            <>
+              <ManyMarks tally={many.isStale ? null : many.tally} />
+              {isGhostly && drill.from !== undefined && (
+                <FreezeGhosts from={drill.from} attacks={weAttack(Object.values(drill.spots))} team={team} />
+              )}
+            </>
+          }
+        />
+      </RunFrame>
       {isSmall && below}
       <Strip drill={seen.hand.drill} rink={rink} many={many} lengths={lengths} hasRep={run !== null} />
       <HandLine
