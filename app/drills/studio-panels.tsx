@@ -1,11 +1,11 @@
 import type { ActId, Finding } from '@icewright/engine';
 import { memo } from 'react';
 import type { Lengths } from '../parts/figures.ts';
+import type { WhoIsHere } from '../parts/who-is-here.ts';
 import { ActsPanel } from './acts-panel.tsx';
 import type { Chosen } from './chosen.ts';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { flowFindings } from './findings/flow-findings.ts';
-import type { WhoIsHere } from './flow/who-is-here.ts';
 import type { Follow } from './follow.ts';
 import type { People } from './people/people-of.ts';
 import { useFollowed } from './use-follow.ts';

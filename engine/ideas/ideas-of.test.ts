@@ -113,11 +113,14 @@ describe('ideas from a picture and a habit', () => {
   });
 
   it('one in which the habit is never held comes after all others, however like the picture it is', () => {
-    const [held, never] = [
-      { counted: { rate: { rateRatio: 0.6 } }, scoreM: 20 },
-      { counted: { rate: null }, scoreM: -80 },
-    ] as [Idea, Idea];
+    const [held, never, touching] = [
+      { counted: { rate: { rateRatio: 0.6 } }, scoreM: 20, lookFindings: [] },
+      { counted: { rate: null }, scoreM: -80, lookFindings: [] },
+      { counted: { rate: { rateRatio: 0.6 } }, scoreM: -40, lookFindings: [{ kind: 'bodiesTouch' }] },
+    ] as unknown as [Idea, Idea, Idea];
     expect(ranked([never, held])).toEqual([held, never]);
+    // Nor is one offered first in which two run into each other, however well it does else.
+    expect(ranked([touching, never, held])).toEqual([held, touching, never]);
   });
 
   it('says of one whose reps never come to the question that it is not asked', () => {

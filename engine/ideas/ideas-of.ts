@@ -29,8 +29,20 @@ const clearlyPlayed = (
     : clearlyPlayed(withoutSkater(problem, inTheWay), shape, setting, newId);
 };
 
-/** The best first: least `scoreM`, and after all others those in which the wanted thing never comes. Equal ones keep their order. */
+/**
+ * The best first: least `scoreM`; those in which two touch after those in which nobody does, and after all others those in which the
+ * wanted thing never comes. Equal ones keep their order.
+ */
 export const ranked = (ideas: readonly Idea[]): readonly Idea[] =>
-  [...ideas].sort((a, b) => Number(isNeverSo(a)) - Number(isNeverSo(b)) || a.scoreM - b.scoreM);
+  [...ideas].sort(
+    (a, b) =>
+      Number(isNeverSo(a)) - Number(isNeverSo(b)) ||
+      Number(hasTouch(a)) - Number(hasTouch(b)) ||
+      a.scoreM - b.scoreM,
+  );
+
+/** Whether two bodies touch in its rep: nobody is to be handed that first. */
+export const hasTouch = ({ lookFindings }: Pick<Idea, 'lookFindings'>): boolean =>
+  lookFindings.some(({ kind }) => kind === 'bodiesTouch');
 
 const isNeverSo = ({ counted }: Idea): boolean => (counted.rate?.rateRatio ?? 0) === 0;

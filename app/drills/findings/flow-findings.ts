@@ -1,5 +1,5 @@
 import { flowOf, isNone } from '@icewright/engine';
-import type { WhoIsHere } from '../flow/who-is-here.ts';
+import type { WhoIsHere } from '../../parts/who-is-here.ts';
 import type { MoreFindings } from './use-mends.ts';
 
 /** What the flow of a drill has to say when these people play it: a mend must leave that well, and may mend it. */

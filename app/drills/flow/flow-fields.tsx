@@ -2,13 +2,13 @@ import type { Drill } from '@icewright/book';
 import { type Flow, LINE_IDS, type LineId, lineWords, type SpotId } from '@icewright/engine';
 import { countSaid, numberSaid } from '../../parts/figures.ts';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
+import type { WhoIsHere } from '../../parts/who-is-here.ts';
 import { edit } from '../../shell/book.ts';
 import { roleOf } from '../act-words.ts';
 import { spotsOf } from '../route-writes.ts';
 import type { Write } from '../write.ts';
 import { flowChanged, flowIn, goesToChanged } from './flow-writes.ts';
 import { numberLine } from './number-line.ts';
-import type { WhoIsHere } from './who-is-here.ts';
 
 const MINUTES = [3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20];
 const SECONDS = [3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 45, 60, 90];

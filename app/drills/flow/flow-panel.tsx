@@ -2,6 +2,7 @@ import type { Drill, Team } from '@icewright/book';
 import type { FlowResult, NoFlow, Run } from '@icewright/engine';
 import { Act } from '../../parts/act.tsx';
 import { countSaid, numberSaid } from '../../parts/figures.ts';
+import { isRosterEmpty } from '../../parts/who-is-here.ts';
 import type { Write } from '../write.ts';
 import './flow.css';
 import { FlowFields } from './flow-fields.tsx';
@@ -29,6 +30,12 @@ export function FlowPanel(props: {
         In {countSaid(drill.minutes, 'minute')} <span className="q3">{headSaid(flow)}</span>
       </h2>
       <FlowFields id={props.id} drill={drill} here={flowing.here} onHere={flowing.onHere} onKeep={onKeep} />
+      {isRosterEmpty(team) && (
+        <p className="q2">
+          Nobody is on the roster yet: counted for {countSaid(flowing.here.skaters, 'skater')}, a full team
+          unless you say otherwise.
+        </p>
+      )}
       {typeof flow === 'string' ? (
         <p className="q2">{NO_FLOW_SAID[flow]}</p>
       ) : (

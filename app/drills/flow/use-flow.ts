@@ -13,8 +13,8 @@ import {
   withMissing,
 } from '@icewright/engine';
 import { useEffect, useMemo, useState } from 'react';
+import { rosterOf, type WhoIsHere } from '../../parts/who-is-here.ts';
 import { usePlayedSpots } from '../use-played-spots.ts';
-import { rosterOf, type WhoIsHere } from './who-is-here.ts';
 
 export interface Flowing {
   readonly here: WhoIsHere;

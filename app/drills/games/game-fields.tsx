@@ -2,8 +2,8 @@ import type { Drill } from '@icewright/book';
 import type { Id, SmallGame } from '@icewright/engine';
 import { countSaid } from '../../parts/figures.ts';
 import { Sentence, type SlotLine } from '../../parts/sentence.tsx';
+import type { WhoIsHere } from '../../parts/who-is-here.ts';
 import { numberLine } from '../flow/number-line.ts';
-import type { WhoIsHere } from '../flow/who-is-here.ts';
 import type { Write } from '../write.ts';
 import { netsInside } from './game-writes.ts';
 

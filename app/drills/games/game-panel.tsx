@@ -13,7 +13,7 @@ import {
 import { Act } from '../../parts/act.tsx';
 import { areaSaid, countSaid, type Lengths, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
-import type { WhoIsHere } from '../flow/who-is-here.ts';
+import type { WhoIsHere } from '../../parts/who-is-here.ts';
 import type { Write } from '../write.ts';
 import { GameFields } from './game-fields.tsx';
 import './games.css';

@@ -4,9 +4,9 @@ import type { DrillPictured, DrillSheet } from '@icewright/picture';
 import { countSaid, daySaid, numberSaid, today } from '../../parts/figures.ts';
 import { hurtingSentences } from '../../parts/hurting-findings.ts';
 import { findRun } from '../../parts/played-drill.ts';
+import { rosterOf, type WhoIsHere } from '../../parts/who-is-here.ts';
 import { LEVELS } from '../../shell/rinks.ts';
 import { flowFindings } from '../findings/flow-findings.ts';
-import { rosterOf, type WhoIsHere } from '../flow/who-is-here.ts';
 
 /** The drill with its run as it stands, for a picture of it. */
 export function picturedOf(drill: Drill, lengths: Lengths): DrillPictured {

@@ -1,10 +1,11 @@
 import { type Drill, emptyDrill, type Team } from '@icewright/book';
-import type { Idea, RinkChoice } from '@icewright/engine';
+import { hasTouch, type Idea, type RinkChoice } from '@icewright/engine';
 import { useMemo } from 'react';
 import { Act, ActLink } from '../../parts/act.tsx';
 import { DrillPicture } from '../../parts/drill-picture.tsx';
 import { lengthSaid, numberSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
+import { isRosterEmpty } from '../../parts/who-is-here.ts';
 import { addressOfDrill } from '../../shell/addresses.ts';
 import { findingsSaid, likenessSaid, rateSaid, SHAPE_SAID, termsSaid, versionSaid } from './idea-words.ts';
 
@@ -65,7 +66,7 @@ export function IdeaRow(props: {
           <Reading
             estimate
             value={numberSaid(idea.repsPerMinute)}
-            why="Reps a minute over eight minutes, with the skaters and goalies of the team, when the next starts as soon as one has ended."
+            why={`Reps a minute over eight minutes, with ${isRosterEmpty(team) ? 'a full team of 20 skaters, as nobody is on the roster yet' : 'the skaters and goalies of the team'}, when the next starts as soon as one has ended.`}
           />{' '}
           reps a minute
         </span>
@@ -80,7 +81,7 @@ export function IdeaRow(props: {
         <span>
           <Reading
             value={String(idea.partCount)}
-            why={`Its order among the three: ${termsSaid(idea)}, in metres of likeness; less is better. The weights are estimates of ours.`}
+            why={`Its order among the three: ${termsSaid(idea)}, in metres of likeness; less is better. The weights are estimates of ours.${hasTouch(idea) ? ' Two touch in it: it stands after those in which nobody does.' : ''}`}
           />{' '}
           parts
         </span>

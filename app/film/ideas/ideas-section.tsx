@@ -3,6 +3,7 @@ import { type FlowSetting, IDEA_SHAPES, type Id, type Idea } from '@icewright/en
 import { useLocation } from 'wouter';
 import { Act } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
+import { rosterOf } from '../../parts/who-is-here.ts';
 import { drillSceneOf } from '../drill-scene.ts';
 import { clockText } from '../film-clock.ts';
 import { sheetOfGame } from '../fit-of-freeze.ts';
@@ -16,19 +17,12 @@ import { useTaken } from './taken-ideas.ts';
 import { useIdeas } from './use-ideas.ts';
 import './ideas.css';
 
-/** What the reps of an idea are counted for: the team's own skaters and goalies for as long as a new drill is planned. */
+/** What the reps of an idea are counted for: who is counted on the drill's own page, for as long as a new drill is planned. */
 const flowFor = (team: Team): FlowSetting => {
-  const people = Object.values(team.skaters);
-  const goalies = people.filter(one => one.position === 'G').length;
-  const skaters = people.length - goalies;
-  return {
-    roster: { skaters: skaters > 0 ? skaters : FULL_TEAM, goalies },
-    minutes: NEW_DRILL_MIN,
-    beyondLines: 'join',
-  };
+  const { beyondLines, ...roster } = rosterOf(team);
+  return { roster, minutes: NEW_DRILL_MIN, beyondLines };
 };
 
-const FULL_TEAM = 20;
 const NEW_DRILL_MIN = 8;
 
 /** How do I practise that? Three drills for this picture and its habit, computed. */
