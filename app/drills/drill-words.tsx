@@ -1,8 +1,10 @@
 import type { Drill, Team } from '@icewright/book';
 import type { Id } from '@icewright/engine';
-import { Act } from '../parts/act.tsx';
+import { NOT_WRITTEN_SAID } from '../habits/written-standard.ts';
+import { Act, ActLink } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import { named } from '../parts/named.ts';
+import { addressOfHabit } from '../shell/addresses.ts';
 import { edit } from '../shell/book.ts';
 import { LEVELS, RINKS } from '../shell/rinks.ts';
 
@@ -50,6 +52,16 @@ export function DrillWords({
             {named(habit.title, 'habit')}
           </Act>
         ))}
+        {habits
+          .filter(([key, habit]) => habit.byEye && (drill.habits as readonly string[]).includes(key))
+          .map(([key, habit]) => (
+            <p key={key} className="q2">
+              “{named(habit.title, 'habit')}” is judged {NOT_WRITTEN_SAID}, so no rep is judged by it.{' '}
+              <ActLink bare to={addressOfHabit(key)}>
+                Write it
+              </ActLink>
+            </p>
+          ))}
         {habits.length === 0 && <span className="q2">The team has no habits yet.</span>}
       </fieldset>
       <div className="fields-row">

@@ -103,7 +103,7 @@ export function FreezeMargin({
   );
   return (
     <>
-      <Verdict {...{ desk, view, team, game, isBlind }} />
+      <Verdict {...{ gameId, desk, view, team, game, isBlind }} />
       {!isFrozen && (
         <p className="note" role="status">
           This freeze belongs to frame {freeze.frameIndex}, at {clockText(freeze.filmTimeS, 1)}

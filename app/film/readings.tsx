@@ -1,6 +1,7 @@
 import type { Team } from '@icewright/book';
 import { judgeStandard, type Numbers, numbersIn, zoneAreaOf } from '@icewright/engine';
 import type { ReactNode } from 'react';
+import { writtenStandardOf } from '../habits/written-standard.ts';
 import { Act } from '../parts/act.tsx';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
@@ -133,9 +134,10 @@ function StandardRow({
   readonly why: string;
 }) {
   const habit = view.freeze.habit && team.habits[view.freeze.habit];
-  if (!habit || !view.ice) return null;
-  const judged = judgeStandard(view.ice.scene, habit.standard);
-  const figure = measuredFigure(habit.standard, judged, view.lengths);
+  const standard = habit ? writtenStandardOf(habit) : undefined;
+  if (!standard || !view.ice) return null;
+  const judged = judgeStandard(view.ice.scene, standard);
+  const figure = measuredFigure(standard, judged, view.lengths);
   if (!figure) return null;
   return (
     <WhyRow
@@ -143,13 +145,13 @@ function StandardRow({
       value={figure.value}
       plusMinus={figure.plusMinus || undefined}
       warm={judged.answer === 'no'}
-      why={habit.standard.kind === 'numbers' ? numbersWhy(view) : why}
+      why={standard.kind === 'numbers' ? numbersWhy(view) : why}
     >
       {shown => (
         <>
-          <td>{measuredWords(habit.standard, judged, view)}</td>
+          <td>{measuredWords(standard, judged, view)}</td>
           <td className="r">{shown}</td>
-          <td className="q3">{wantedWords(habit.standard, view.lengths)}</td>
+          <td className="q3">{wantedWords(standard, view.lengths)}</td>
         </>
       )}
     </WhyRow>

@@ -1,7 +1,12 @@
-import type { Game, Team } from '@icewright/book';
+import type { Game, Moment, Team } from '@icewright/book';
 import { inOrder } from '@icewright/book';
 import { judgeStandard } from '@icewright/engine';
+import { twoAnswersOf } from '../habits/two-answers.ts';
+import { TwoAnswersLine } from '../habits/two-answers-line.tsx';
+import { NOT_WRITTEN_SAID, writtenStandardOf } from '../habits/written-standard.ts';
+import { ActLink } from '../parts/act.tsx';
 import { named } from '../parts/named.ts';
+import { addressOfHabit } from '../shell/addresses.ts';
 import type { Desk } from './freeze-desk.ts';
 import type { FreezeView } from './freeze-view.ts';
 import { skaterWords } from './people-words.ts';
@@ -9,12 +14,14 @@ import { ANSWER, judgedWords } from './standard-words.ts';
 
 /** What was seen: the habit in the coach's words, what the person said, and what the standard answers on this picture. */
 export function Verdict({
+  gameId,
   desk,
   view,
   team,
   game,
   isBlind,
 }: {
+  readonly gameId: string;
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly team: Team;
@@ -23,7 +30,7 @@ export function Verdict({
   readonly isBlind: boolean;
 }) {
   if (isBlind) return <PutAway habit={desk.freeze.habit && team.habits[desk.freeze.habit]} />;
-  return <Heard {...{ desk, view, team, game }} />;
+  return <Heard {...{ gameId, desk, view, team, game }} />;
 }
 
 /** What is left of the head of a freeze while somebody judges blind. */
@@ -40,11 +47,13 @@ function PutAway({ habit }: { readonly habit: Team['habits'][keyof Team['habits'
 }
 
 function Heard({
+  gameId,
   desk,
   view,
   team,
   game,
 }: {
+  readonly gameId: string;
   readonly desk: Desk;
   readonly view: FreezeView;
   readonly team: Team;
@@ -52,8 +61,10 @@ function Heard({
 }) {
   const { freeze } = view;
   const habit = freeze.habit && team.habits[freeze.habit];
-  const tagged = Object.values(game.moments).find(one => one.freeze === desk.freezeId);
-  const judged = habit && view.ice ? judgeStandard(view.ice.scene, habit.standard) : undefined;
+  const [momentId, tagged] = taggedBy(game, desk.freezeId, freeze.habit) ?? [];
+  const standard = habit ? writtenStandardOf(habit) : undefined;
+  const judged = standard && view.ice ? judgeStandard(view.ice.scene, standard) : undefined;
+  const two = tagged && tagged.habit === freeze.habit ? twoAnswersOf(tagged, judged) : undefined;
   return (
     <section className="verdict">
       <label className="freeze-habit">
@@ -88,15 +99,30 @@ function Heard({
           {tagged.by === '' ? '' : `, said ${tagged.by}`}.
         </p>
       )}
-      {habit && judged && (
+      {standard && judged && (
         <p className="v" data-testid="verdict" data-answer={judged.answer}>
           <span className={judged.answer === 'no' ? 'warm b' : 'b'}>{ANSWER[judged.answer]}</span>, by the
-          standard. {judgedWords(habit.standard, judged, view)}
+          standard. {judgedWords(standard, judged, view)}
         </p>
       )}
-      {habit && !judged && <p className="v">The standard can be judged once the pins hold the picture.</p>}
+      {momentId && two && <TwoAnswersLine gameId={gameId} momentId={momentId} two={two} />}
+      {habit && !standard && (
+        <p className="v">
+          Judged {NOT_WRITTEN_SAID}.{' '}
+          <ActLink bare to={addressOfHabit(freeze.habit as string)}>
+            Write it
+          </ActLink>
+        </p>
+      )}
+      {standard && !judged && <p className="v">The standard can be judged once the pins hold the picture.</p>}
     </section>
   );
+}
+
+/** The moment that this freeze was made for; of several the one of the freeze's own habit. */
+function taggedBy(game: Game, freezeId: string, habit: Moment['habit'] | undefined) {
+  const all = Object.entries(game.moments).filter(([, one]) => one.freeze === freezeId);
+  return all.find(([, one]) => one.habit === habit) ?? all[0];
 }
 
 const SAID = { done: 'Done', missed: 'Missed', cannotSee: 'Cannot see' } as const;

@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { emptyGame, type Freeze, type Game } from '@icewright/book';
 import { rinkOf, type Standard } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
-import { chancesOf } from './chance.ts';
-import { measuredCountOf } from './tally-of.ts';
+import { chancesOf, differCountOf } from './chance.ts';
+import { measuredCountOf, tallyOf } from './tally-of.ts';
+import { twoAnswersSaid } from './two-answers.ts';
 
 // A drawn play on a 200 × 85 ft sheet, every place known: fixtures/film-truth/README.md.
 const truth = (
@@ -127,5 +128,54 @@ describe('who speaks of a chance', () => {
     const chances = chanceOf(freeze.skaters, 'missed');
     expect(chances[0]!.verdict).toBe('done');
     expect(measuredCountOf(chances)).toBe(1);
+  });
+
+  const chancesBy = (moment: object, of: { standard: Standard; byEye?: boolean } = { standard }) => {
+    const game = gameOn({ preset: '200x85ft' });
+    const one = {
+      ...game,
+      moments: { m: { ...game.moments['m' as never], by: '', ...moment } },
+    } as unknown as Game;
+    return chancesOf('h', of, [['g', one]], rinkOf({ preset: '200x85ft' }));
+  };
+
+  it('the person where the freeze lacks what it would be measured by', () => {
+    const toPuck: Standard = {
+      kind: 'within',
+      who: 'anyOfUs',
+      whom: 'puck',
+      withinM: 3,
+      when: standard.when,
+    };
+    const chances = chancesBy({ verdict: 'missed' }, { standard: toPuck });
+    expect(chances[0]).toMatchObject({ verdict: 'missed', isByMeasure: false });
+    expect(chances[0]!.measured?.judgement.why).toBe('noPuck');
+    expect(tallyOf(chances).chanceCount).toBe(1);
+    expect(differCountOf(chances)).toBe(0);
+  });
+
+  it('the measure where both do and differ, and it is said', () => {
+    const chances = chancesBy({ verdict: 'missed', by: 'AB' });
+    expect(chances[0]!.verdict).toBe('done');
+    expect(differCountOf(chances)).toBe(1);
+    expect(twoAnswersSaid(chances[0]!.two!)).toBe('AB said missed; measured: done, and that counts.');
+  });
+
+  it('the person again where somebody settled it so', () => {
+    const settled = { counts: 'word', by: 'CD', settledAt: '2026-11-08T09:00:00Z' };
+    const chances = chancesBy({ verdict: 'missed', settled });
+    expect(chances[0]!.verdict).toBe('missed');
+    expect([differCountOf(chances), measuredCountOf(chances)]).toEqual([0, 0]);
+    expect(twoAnswersSaid(chances[0]!.two!)).toBe(
+      'Marked missed, and that counts (settled by CD); measured: done.',
+    );
+    const forMeasure = chancesBy({ verdict: 'missed', settled: { ...settled, counts: 'measure' } });
+    expect([forMeasure[0]!.verdict, differCountOf(forMeasure)]).toEqual(['done', 0]);
+  });
+
+  it('the person while nobody has written a standard', () => {
+    const chances = chancesBy({ verdict: 'missed' }, { standard, byEye: true });
+    expect(chances[0]).toMatchObject({ verdict: 'missed', isByMeasure: false });
+    expect(chances[0]!.measured).toBeUndefined();
   });
 });

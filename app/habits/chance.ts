@@ -3,6 +3,8 @@ import { type FrozenScene, type Judgement, judgeStandard, type Rink, type Standa
 import { rinkOfSheet } from '../film/fit-of-freeze.ts';
 import { findSceneOf } from './find-scene.ts';
 import { isChance } from './is-chance.ts';
+import { hasSay, MEASURED, type TwoAnswers, twoAnswersOf } from './two-answers.ts';
+import { writtenStandardOf } from './written-standard.ts';
 
 export const CHANCE_VERDICTS = ['done', 'missed', 'cannotTell', 'cannotSee'] as const;
 export type ChanceVerdict = (typeof CHANCE_VERDICTS)[number];
@@ -22,25 +24,29 @@ export interface Chance {
   readonly moment: Moment;
   readonly verdict: ChanceVerdict;
   readonly measured?: { readonly scene: FrozenScene; readonly judgement: Judgement };
+  /** The verdict is the measure's. */
+  readonly isByMeasure: boolean;
+  /** Where the person who tagged it saw otherwise. */
+  readonly two?: TwoAnswers;
 }
 
 /**
  * Every chance of a habit, the oldest first. Where a freeze was made and its pins hold, the standard judges it: the eye
- * cannot overrule the ±. Without a freeze, and where only some of those who count are placed in it, the word of the person who tagged it
- * stands. `rink` is the team's; a game that
- * says its own sheet is measured on that.
+ * cannot overrule the ±, unless somebody settles that what was said counts. Without a freeze, where one lacks something, and while the
+ * habit has no standard of its own, the word of the person who tagged it stands. `rink` is the team's; a game that says its own
+ * sheet is measured on that.
  */
 export function chancesOf(
   habitId: string,
-  habit: Pick<Habit, 'standard'>,
+  habit: Pick<Habit, 'standard' | 'byEye'>,
   games: readonly (readonly [string, Game])[],
   rink: Rink,
 ): Chance[] {
-  return games.flatMap(([gameId, game]) => chancesIn(gameId, game, habitId, habit.standard, rink));
+  return games.flatMap(([gameId, game]) => chancesIn(gameId, game, habitId, writtenStandardOf(habit), rink));
 }
 
 interface Judged {
-  readonly standard: Standard;
+  readonly standard: Standard | undefined;
   readonly rink: Rink;
   readonly chances: readonly Chance[];
 }
@@ -52,21 +58,41 @@ function chancesIn(
   gameId: string,
   game: Game,
   habitId: string,
-  standard: Standard,
+  standard: Standard | undefined,
   rink: Rink,
 ): readonly Chance[] {
   const byHabit = judged.get(game) ?? new Map<string, Judged>();
   judged.set(game, byHabit);
   const known = byHabit.get(habitId);
-  if (known?.standard === standard && known.rink === rink) return known.chances;
-  const chances = (byHabitOf(game).get(habitId) ?? []).map(([momentId, moment]): Chance => {
-    const sheet = game.rink ? rinkOfSheet(game.rink) : rink;
-    const measured = measuredBy(freezeOf(game, moment), standard, sheet);
-    const verdict = verdictOf(moment, measured?.judgement);
-    return { gameId, game, momentId, moment, verdict, ...(measured === undefined ? {} : { measured }) };
-  });
+  if (known !== undefined && known.standard === standard && known.rink === rink) return known.chances;
+  const chances = (byHabitOf(game).get(habitId) ?? []).map(
+    ([momentId, moment]): Chance => ({
+      gameId,
+      game,
+      momentId,
+      moment,
+      ...answerOf(game, moment, standard, rink),
+    }),
+  );
   byHabit.set(habitId, { standard, rink, chances });
   return chances;
+}
+
+/** What counts of one moment, and what it is measured by; `rink` is the team's. */
+export function answerOf(
+  game: Game,
+  moment: Moment,
+  standard: Standard | undefined,
+  rink: Rink,
+): Pick<Chance, 'verdict' | 'measured' | 'isByMeasure' | 'two'> {
+  const sheet = game.rink ? rinkOfSheet(game.rink) : rink;
+  const measured = measuredBy(freezeOf(game, moment), standard, sheet);
+  if (measured === undefined) return { verdict: moment.verdict, isByMeasure: false };
+  const { judgement } = measured;
+  const two = twoAnswersOf(moment, judgement);
+  const isByMeasure = moment.verdict !== 'cannotSee' && hasSay(judgement) && two?.counts !== 'word';
+  const verdict = isByMeasure ? MEASURED[judgement.answer] : moment.verdict;
+  return { verdict, measured, isByMeasure, ...(two ? { two } : {}) };
 }
 
 type Moments = readonly (readonly [string, Moment])[];
@@ -92,19 +118,19 @@ function byHabitOf(game: Game): ReadonlyMap<string, Moments> {
 const freezeOf = (game: Game, moment: Moment): Freeze | undefined =>
   moment.freeze === undefined ? undefined : game.freezes[moment.freeze];
 
-function measuredBy(freeze: Freeze | undefined, standard: Standard, rink: Rink): Chance['measured'] {
-  const scene = freeze === undefined ? undefined : findSceneOf(freeze, rink);
+function measuredBy(
+  freeze: Freeze | undefined,
+  standard: Standard | undefined,
+  rink: Rink,
+): Chance['measured'] {
+  if (freeze === undefined || standard === undefined) return undefined;
+  const scene = findSceneOf(freeze, rink);
   return scene === undefined ? undefined : { scene, judgement: judgeStandard(scene, standard) };
 }
 
-function verdictOf(moment: Moment, judgement: Judgement | undefined): ChanceVerdict {
-  if (judgement === undefined || moment.verdict === 'cannotSee') return moment.verdict;
-  if (!hasSay(judgement)) return moment.verdict;
-  return ({ yes: 'done', no: 'missed', cannotTell: 'cannotTell' } as const)[judgement.answer];
-}
-
-/** A freeze does not speak of those whom nobody placed; whoever tagged it saw them, or saw that they were not there. */
-export const hasSay = ({ why }: Judgement): boolean => why !== 'notEveryonePlaced' && why !== 'roleNotSaid';
+/** How many were marked otherwise than they are measured, and nobody has settled which counts. */
+export const differCountOf = (chances: readonly Chance[]): number =>
+  chances.filter(({ two }) => two !== undefined && two.settledBy === undefined).length;
 
 export function countsOf(chances: readonly Chance[]): Readonly<Record<ChanceVerdict, number>> {
   const counts = { done: 0, missed: 0, cannotTell: 0, cannotSee: 0 };

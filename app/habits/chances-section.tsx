@@ -1,26 +1,30 @@
 import type { Team } from '@icewright/book';
 import type { JudgeReason } from '@icewright/engine';
 import { Link } from 'wouter';
+import { clockText } from '../film/film-clock.ts';
 import { dayInMonth, type Lengths, lengthSaid, percentSaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { Reading } from '../parts/reading.tsx';
 import { addressOfMoment } from '../shell/addresses.ts';
-import { CHANCE_VERDICTS, type Chance, countsOf, VERDICT_SAID } from './chance.ts';
+import { CHANCE_VERDICTS, type Chance, countsOf, differCountOf, VERDICT_SAID } from './chance.ts';
 import { RateReading } from './rate-reading.tsx';
 import { measuredCountOf, tallyOf } from './tally-of.ts';
+import { TwoAnswersLine } from './two-answers-line.tsx';
 
 const WHY_SAID: Readonly<Record<JudgeReason, string>> = {
   clear: 'The ± lies on one side of the limit.',
   straddles: 'The ± reaches over the limit.',
   whoIsUnsure: 'Two may be the one that is meant, and they differ.',
-  nobodyOfWho: 'Nobody of those it speaks of is placed.',
-  noPuck: 'The puck is not placed.',
-  noCarrier: 'Nobody has the puck in this freeze.',
-  nobodyOfThem: 'None of them is placed.',
+  nobodyOfWho: 'Nobody of those it speaks of is placed: the word of who marked it stands.',
+  noPuck: 'The puck is not placed: the word of who marked it stands.',
+  noCarrier: 'Nobody has the puck in this freeze: the word of who marked it stands.',
+  nobodyOfThem: 'None of them is placed: the word of who marked it stands.',
   roleNotSaid: 'It is not said who of us is a forward: the word of who marked it stands.',
   notEveryonePlaced: 'Not everybody who counts is placed: the word of who marked it stands.',
-  puckIsOurs: 'Coming back is asked while the puck is theirs; here it is ours.',
-  puckIsTheirs: 'Joining the rush is asked while the puck is ours; here it is theirs.',
+  puckIsOurs:
+    'Coming back is asked while the puck is theirs; here it is ours: the word of who marked it stands.',
+  puckIsTheirs:
+    'Joining the rush is asked while the puck is ours; here it is theirs: the word of who marked it stands.',
 };
 
 /** Times the habit could have been done: counted, then each with its way back to the film. */
@@ -62,7 +66,11 @@ export function ChancesSection(props: {
           ))}
         </div>
         <p className="rate">
-          <RateReading tally={tallyOf(chances)} measuredCount={measuredCountOf(chances)} />
+          <RateReading
+            tally={tallyOf(chances)}
+            measuredCount={measuredCountOf(chances)}
+            differCount={differCountOf(chances)}
+          />
           <span className="q3">. Wanted {percentSaid(props.wantedRatio)}.</span>
         </p>
       </section>
@@ -74,7 +82,7 @@ export function ChancesSection(props: {
           {[...chances].reverse().map(chance => (
             <li key={`${chance.gameId} ${chance.momentId}`}>
               <Link href={addressOfMoment(chance.gameId, chance.momentId)}>
-                {dayInMonth(chance.game.day)}, {chance.game.opponent}, {timeSaid(chance.moment.filmTimeS)}
+                {dayInMonth(chance.game.day)}, {chance.game.opponent}, {clockText(chance.moment.filmTimeS, 1)}
               </Link>
               <span
                 className={chance.verdict === 'missed' ? 'warm b' : chance.verdict === 'done' ? 'b' : 'q2'}
@@ -89,6 +97,9 @@ export function ChancesSection(props: {
               <span className="chance-measure">
                 <Measure chance={chance} lengths={props.lengths} />
               </span>
+              {chance.two && (
+                <TwoAnswersLine gameId={chance.gameId} momentId={chance.momentId} two={chance.two} />
+              )}
             </li>
           ))}
         </ul>
@@ -113,17 +124,8 @@ function Measure({ chance, lengths }: { readonly chance: Chance; readonly length
           Measured on the freeze: {said(reading.value)}, 95 % within ± {said(1.96 * reading.sd)}, from the
           pins and the feet together. {unit === 'm' ? 'At most' : 'At least'} {said(threshold)} is done.{' '}
           {WHY_SAID[why]}
-          {disagrees(chance) && ' The person who tagged it saw the other.'}
         </>
       }
     />
   );
-}
-
-const disagrees = ({ moment, verdict }: Chance): boolean =>
-  (moment.verdict === 'done' && verdict === 'missed') || (moment.verdict === 'missed' && verdict === 'done');
-
-function timeSaid(filmTimeS: number): string {
-  const whole = Math.floor(filmTimeS);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 }

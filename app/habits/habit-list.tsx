@@ -13,11 +13,12 @@ import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { entriesOf, type Season, useSeason } from '../shell/season.ts';
 import { UndoActs } from '../shell/undo-acts.tsx';
-import { chancesOf } from './chance.ts';
+import { chancesOf, differCountOf } from './chance.ts';
 import { makeHabit } from './make-habit.ts';
 import { RateReading } from './rate-reading.tsx';
 import { standardSaid } from './standard-words.ts';
 import { measuredCountOf, tallyOf } from './tally-of.ts';
+import { NOT_WRITTEN_SAID, writtenStandardOf } from './written-standard.ts';
 
 export function HabitList({ team, teamId }: { readonly team: Team; readonly teamId: string }) {
   const [, go] = useLocation();
@@ -98,6 +99,7 @@ function HabitRow(props: {
   const { id, habit, team, season, last } = props;
   const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
   const chances = useMemo(() => chancesOf(id, habit, season.games, rink), [id, habit, season.games, rink]);
+  const standard = writtenStandardOf(habit);
   const drillCount = entriesOf(team, 'drill').filter(([drill]) =>
     season.drills.get(drill)?.habits.some(one => one === id),
   ).length;
@@ -108,11 +110,19 @@ function HabitRow(props: {
           {named(habit.title, 'habit')}
         </Link>
         {habit.says !== '' && <p className="w habit-says">“{habit.says}”</p>}
-        <p className="q2">{standardSaid(habit.standard, limitM => lengthSaid(limitM, team.lengths))}</p>
+        <p className="q2">
+          {standard === undefined
+            ? `Judged ${NOT_WRITTEN_SAID}.`
+            : standardSaid(standard, limitM => lengthSaid(limitM, team.lengths))}
+        </p>
       </div>
       <div className="habit-rate">
         <p>
-          <RateReading tally={tallyOf(chances)} measuredCount={measuredCountOf(chances)} />
+          <RateReading
+            tally={tallyOf(chances)}
+            measuredCount={measuredCountOf(chances)}
+            differCount={differCountOf(chances)}
+          />
         </p>
         <p className="q3">wanted {percentSaid(habit.wantedRatio)}</p>
       </div>

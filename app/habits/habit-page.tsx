@@ -18,8 +18,8 @@ import { withLimit } from './changed-standard.ts';
 import { DrillsForIt } from './drills-for-it.tsx';
 import { LimitSection } from './limit-section.tsx';
 import { PointsOnIce } from './points-on-ice.tsx';
-import { StandardSentence } from './standard-sentence.tsx';
-import { MUST_BE_MEANS } from './standard-words.ts';
+import { StandardOfHabit } from './standard-of-habit.tsx';
+import { writtenStandardOf } from './written-standard.ts';
 
 export function HabitPage(props: { readonly team: Team; readonly teamId: string; readonly habitId: string }) {
   const { team, teamId, habitId } = props;
@@ -27,10 +27,9 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
   const season = useSeason(team);
   const habit = team.habits[habitId as keyof typeof team.habits];
   const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
-  const standard = habit?.standard;
   const chances = useMemo(
-    () => (standard === undefined ? [] : chancesOf(habitId, { standard }, season.games, rink)),
-    [habitId, standard, season.games, rink],
+    () => (habit === undefined ? [] : chancesOf(habitId, habit, season.games, rink)),
+    [habitId, habit, season.games, rink],
   );
   const practised = useMemo(() => practisedOf(season.practices, season.drills, today()), [season]);
   if (habit === undefined) return <NoHabit />;
@@ -70,16 +69,10 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
       />
       <main className="place two">
         <div>
-          <StandardSentence
-            standard={habit.standard}
-            lengths={team.lengths}
-            onChange={next => {
-              endStep(teamId);
-              editing.set(at('standard'), next);
-            }}
-          />
-          <p className="q3 means">{MUST_BE_MEANS[habit.standard.kind]}</p>
-          <PointsOnIce rink={rink} standard={habit.standard} chances={chances} lengths={team.lengths} />
+          <StandardOfHabit habit={habit} habitId={habitId} team={team} teamId={teamId} />
+          {writtenStandardOf(habit) && (
+            <PointsOnIce rink={rink} standard={habit.standard} chances={chances} lengths={team.lengths} />
+          )}
         </div>
         <aside className="margin">
           <ChancesSection

@@ -18,7 +18,7 @@ export function atLimits(
 ): readonly AtLimit[] {
   if (standard.kind === 'numbers') return [];
   const scenes = chances.flatMap(({ measured, moment }) =>
-    measured === undefined || moment.verdict === 'cannotSee' ? [] : [measured.scene],
+    measured?.judgement.reading === undefined || moment.verdict === 'cannotSee' ? [] : [measured.scene],
   );
   const count = Math.round(toM / stepM);
   return Array.from({ length: count + 1 }, (_, index) => {

@@ -2,8 +2,16 @@ import { newId, rankAtEnd, type Team } from '@icewright/book';
 import type { Id, Standard } from '@icewright/engine';
 import { edit, endStep } from '../shell/book.ts';
 
-/** A habit begun from its title; its standard is the commonest one until the coach says another. One step of undo. */
-export function makeHabit(team: Team, teamId: string, title: string): Id<'habit'> {
+/**
+ * A habit begun from its title, with the commonest standard to begin writing at. Named anywhere but on its own page, where that sentence is read,
+ * it is judged by eye until somebody writes what it means. One step of undo.
+ */
+export function makeHabit(
+  team: Team,
+  teamId: string,
+  title: string,
+  { byEye = false }: { readonly byEye?: boolean } = {},
+): Id<'habit'> {
   const id = newId<'habit'>();
   const standard: Standard = {
     kind: 'levelWith',
@@ -22,6 +30,7 @@ export function makeHabit(team: Team, teamId: string, title: string): Id<'habit'
     wantedRatio: 0.7,
     costGoals: 0,
     kept: true,
+    ...(byEye ? { byEye } : {}),
   });
   return id;
 }

@@ -6,12 +6,18 @@ import { Reading } from '../parts/reading.tsx';
 export function RateReading({
   tally,
   measuredCount,
+  differCount,
 }: {
   readonly tally: HabitTally;
   readonly measuredCount: number;
+  /** Marked otherwise than measured, and not settled. */
+  readonly differCount: number;
 }) {
   const { rate, doneCount, chanceCount } = tally;
-  if ('kind' in rate) return <span className="q3">no chance judged yet</span>;
+  if ('kind' in rate)
+    return (
+      <span className="q3">no chance judged yet{differCount > 0 && `; ${differSaid(differCount)}`}</span>
+    );
   const [low, high] = [Math.round(rate.lowerRatio * 100), Math.round(rate.upperRatio * 100)];
   return (
     <>
@@ -31,6 +37,13 @@ export function RateReading({
       <span className="q3">
         {doneCount} of {chanceCount}, 95 %: {low} to {high}
       </span>
+      {differCount > 0 && <span className="differ">{`; ${differSaid(differCount)}`}</span>}
     </>
   );
 }
+
+/** 1 was marked otherwise than it is measured. */
+export const differSaid = (differCount: number): string =>
+  differCount === 1
+    ? '1 was marked otherwise than it is measured'
+    : `${differCount} were marked otherwise than they are measured`;

@@ -1,5 +1,5 @@
 import { type HabitTally, habitTally } from '@icewright/engine';
-import { type Chance, hasSay } from './chance.ts';
+import type { Chance } from './chance.ts';
 
 /** How often it was done, of the chances that can be judged. */
 export const tallyOf = (chances: readonly Chance[]): HabitTally =>
@@ -7,7 +7,5 @@ export const tallyOf = (chances: readonly Chance[]): HabitTally =>
 
 /** How many of the judged ones were judged by the standard on a freeze. */
 export const measuredCountOf = (chances: readonly Chance[]): number =>
-  chances.filter(
-    ({ verdict, measured }) =>
-      measured !== undefined && hasSay(measured.judgement) && (verdict === 'done' || verdict === 'missed'),
-  ).length;
+  chances.filter(({ verdict, isByMeasure }) => isByMeasure && (verdict === 'done' || verdict === 'missed'))
+    .length;

@@ -2,6 +2,7 @@ import type { Game } from '@icewright/book';
 import { drawChange, drawLedgerRow, type LedgerPlace, ledgerX, svgParts } from '@icewright/picture';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { differSaid } from '../habits/rate-reading.tsx';
 import { ActLink } from '../parts/act.tsx';
 import { countSaid, dayInMonth, percentSaid, pointsSaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
@@ -124,6 +125,11 @@ function LineRow(props: {
         </button>
         {words.figure !== null && <p className="b figure">{words.figure}</p>}
         <p className="q3">{words.more}</p>
+        {line.differCount > 0 && (
+          <p className="q2">
+            <Link href={addressOfHabit(line.habitId)}>{differSaid(line.differCount)}</Link>
+          </p>
+        )}
       </div>
       {isAsked && (
         <div className="ledger-why">

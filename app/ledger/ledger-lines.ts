@@ -1,6 +1,6 @@
 import { type Drill, type Game, type Habit, inOrder, type Practice, type Team } from '@icewright/book';
 import { type HabitChange, type HabitTally, habitChange, habitTally, type Rink } from '@icewright/engine';
-import { type Chance, chancesOf } from '../habits/chance.ts';
+import { type Chance, chancesOf, differCountOf } from '../habits/chance.ts';
 import { type Practised, practisedOf } from './practised.ts';
 
 /** One habit over the season: what the games showed, what was practised, and whether it moved. */
@@ -9,6 +9,8 @@ export interface LedgerLine {
   readonly habit: Habit;
   readonly games: readonly { readonly gameId: string; readonly day: string; readonly tally: HabitTally }[];
   readonly practised: readonly Practised[];
+  /** How many of its chances were marked otherwise than they are measured, and nobody settled which counts. */
+  readonly differCount: number;
   readonly minutes: number;
   /** Games before the first practice of it, and from that day on. */
   readonly before: HabitTally;
@@ -56,6 +58,7 @@ function lineOf(
     habit,
     games,
     practised,
+    differCount: differCountOf(chances),
     minutes: practised.reduce((sum, { minutes }) => sum + minutes, 0),
     before,
     after,

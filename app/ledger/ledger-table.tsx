@@ -1,5 +1,6 @@
 import type { HabitTally } from '@icewright/engine';
 import { Link } from 'wouter';
+import { differSaid } from '../habits/rate-reading.tsx';
 import { percentSaid } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
@@ -44,6 +45,7 @@ export function LedgerTable({ lines }: { readonly lines: readonly LedgerLine[] }
                 <td>{words.figure ?? '–'}</td>
                 <td>
                   {words.word}; {words.more}
+                  {line.differCount > 0 && `; ${differSaid(line.differCount)}`}
                 </td>
               </tr>
             );

@@ -17,7 +17,7 @@ export interface TeamStart {
 
 export const emptyTeam = ({ name, level, rink, madeAt, season = '', demo = false }: TeamStart): Team => ({
   kind: 'team',
-  schema: 4,
+  schema: 5,
   name,
   season,
   demo,

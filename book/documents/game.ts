@@ -72,6 +72,10 @@ export const moment = z.object({
   unit: z.exactOptional(idOf<'unit'>()),
   /** A line of somebody's table that speaks of the other team: until somebody judges it, nothing that one of ours could have done. */
   ofOthers: z.exactOptional(z.boolean()),
+  /** Its freeze measures otherwise than was said of it: which of the two counts, and who settled that; absent: the measure. */
+  settled: z.exactOptional(
+    z.object({ counts: z.enum(['word', 'measure']), by: shortWords, settledAt: instant }),
+  ),
 });
 
 /** What came of a moment: the puck lost, hunted, won back, taken out, up to a chance or a whistle. */

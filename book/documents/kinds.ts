@@ -16,7 +16,7 @@ export type AnyDocument = DocumentOf<DocumentKind>;
 
 /** The schema version this program writes. A document of a higher one is refused, never half-read. */
 export const currentSchema: Readonly<Record<DocumentKind, number>> = {
-  team: 4,
+  team: 5,
   game: 5,
   drill: 4,
   practice: 1,

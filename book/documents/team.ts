@@ -50,6 +50,8 @@ export const habit = z.object({
   /** The reason, as the coach would give it. */
   reason: words,
   standard,
+  /** Nobody has written its standard yet: that of the document is where writing begins, and judges nothing. */
+  byEye: z.exactOptional(z.boolean()),
   /** Share of chances the coach wants done. */
   wantedRatio: ratio,
   /** Goals a miss is thought to cost; the coach's own estimate. */
@@ -124,7 +126,7 @@ export const entry = z.object({
 
 export const team = z.object({
   kind: z.literal('team'),
-  schema: z.literal(4),
+  schema: z.literal(5),
   name: shortWords,
   season: shortWords,
   /** True for the invented team that shows the workbench round. */

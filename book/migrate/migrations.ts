@@ -13,6 +13,8 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     team => team,
     /** 4: keys of the coach's own may say who, how many are on the ice and which unit, or no habit at all. */
     team => team,
+    /** 5: a habit may have no standard of its own yet: an older program would judge by one that nobody wrote. */
+    team => team,
   ],
   /** 2: the stretch, place, strength, score, period and unit of a moment, what came of it, and second opinions. */
   game: [
@@ -21,7 +23,7 @@ export const migrations: Readonly<Record<DocumentKind, readonly Migration[]>> = 
     game => ({ ...game, tracks: {}, marks: {} }),
     /** 4: a live clock may have been stopped: an older program would mark at another time than all others. */
     game => game,
-    /** 5: a freeze may say that all of us are placed: and a moment that it is of the others: an older program would judge and count otherwise. */
+    /** 5: a freeze may say that all of us are placed, and a moment that it is of the others, or that what was said of it counts though its freeze measures otherwise: an older program would judge and count otherwise. */
     game => game,
   ],
   /** 2: small area games, flow, versions, and the acts and cues beyond skating, passing, shooting, chasing and gaps. */

@@ -4,7 +4,7 @@ import { type Team, team } from '@icewright/book';
 export function demoTeam(made: { readonly at: string; readonly contents: Team['contents'] }): Team {
   return team.parse({
     kind: 'team',
-    schema: 4,
+    schema: 5,
     name: 'Tern Harbour Lanterns',
     season: '2026–27',
     demo: true,

@@ -1,5 +1,6 @@
 import type { Drill, Team } from '@icewright/book';
 import { type Id, type Outcome, type OutcomeWords, outcomeWords, wantKeyOf } from '@icewright/engine';
+import { writtenStandardOf } from '../../habits/written-standard.ts';
 import { named } from '../../parts/named.ts';
 
 /** That a habit is held, by its own standard. */
@@ -15,7 +16,9 @@ export const habitWantsOf = (served: Drill['habits'], habits: Team['habits']): r
   for (const id of served) {
     const habit = habits[id];
     if (habit === undefined || !habit.kept) continue;
-    const outcome: Outcome = { kind: 'standardHeld', standard: habit.standard };
+    const standard = writtenStandardOf(habit);
+    if (standard === undefined) continue;
+    const outcome: Outcome = { kind: 'standardHeld', standard };
     const key = wantKeyOf(outcome);
     if (!wants.has(key)) wants.set(key, { habit: id, title: named(habit.title, 'habit'), outcome });
   }

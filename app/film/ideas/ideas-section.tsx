@@ -1,9 +1,11 @@
 import type { Game, Team } from '@icewright/book';
 import { type FlowSetting, IDEA_SHAPES, type Id, type Idea } from '@icewright/engine';
 import { useLocation } from 'wouter';
-import { Act } from '../../parts/act.tsx';
+import { NOT_WRITTEN_SAID, writtenStandardOf } from '../../habits/written-standard.ts';
+import { Act, ActLink } from '../../parts/act.tsx';
 import { named } from '../../parts/named.ts';
 import { rosterOf } from '../../parts/who-is-here.ts';
+import { addressOfHabit } from '../../shell/addresses.ts';
 import { drillSceneOf } from '../drill-scene.ts';
 import { clockText } from '../film-clock.ts';
 import { sheetOfGame } from '../fit-of-freeze.ts';
@@ -38,14 +40,16 @@ export function IdeasSection(props: {
   const { isComputing, ideas, none, start, stop } = useIdeas();
   const { freeze } = view;
   const habit = freeze.habit && team.habits[freeze.habit];
-  const standard = habit?.standard;
+  const standard = habit && writtenStandardOf(habit);
   const scene = view.ice && drillSceneOf(freeze, view.ice);
   const notNow =
     scene === undefined
       ? 'the pins must hold the picture first'
       : habit === undefined
         ? 'say first which habit this picture is about'
-        : undefined;
+        : standard === undefined
+          ? NOT_WRITTEN_SAID
+          : undefined;
   const rink = sheetOfGame(game, team);
   const ask = () => {
     if (isComputing) return stop();
@@ -66,6 +70,14 @@ export function IdeasSection(props: {
           {isComputing ? `Stop, ${ideas.length} of 3` : ideas.length > 0 ? 'Think again' : 'Three ideas'}
         </Act>
       </h2>
+      {habit && standard === undefined && (
+        <p className="q2">
+          This habit is judged {NOT_WRITTEN_SAID}. A drill is for what a standard says.{' '}
+          <ActLink bare to={addressOfHabit(freeze.habit as string)}>
+            Write it
+          </ActLink>
+        </p>
+      )}
       {none !== null && <p className="q2">{NO_PROBLEM_SAID[none]}</p>}
       <p className="vh" role="status">
         {isComputing ? 'Playing drills' : ideas.length > 0 ? `${ideas.length} ideas, the best first` : ''}

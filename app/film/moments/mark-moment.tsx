@@ -87,7 +87,7 @@ export function MarkMoment({
         {isLive && !draft && <span className="q3">“Mark a moment” keeps the second first</span>}
       </p>
       {habits.length === 0 ? (
-        <FirstHabit onName={title => setHabit(makeHabit(team, teamId, title))} />
+        <FirstHabit onName={title => setHabit(makeHabit(team, teamId, title, { byEye: true }))} />
       ) : (
         // Arrows belong to the choice here, not to the film.
         <fieldset

@@ -1,8 +1,12 @@
 import type { Moment } from '@icewright/book';
 import { memo } from 'react';
+import { answerOf } from '../../habits/chance.ts';
 import { isChance } from '../../habits/is-chance.ts';
+import { TwoAnswersLine } from '../../habits/two-answers-line.tsx';
+import { writtenStandardOf } from '../../habits/written-standard.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { clockText } from '../film-clock.ts';
+import { rinkOfSheet } from '../fit-of-freeze.ts';
 import { skaterWords } from '../people-words.ts';
 import { unitWords } from './filter-sentence.tsx';
 import { MomentEdit, type MomentEditing } from './moment-edit.tsx';
@@ -23,6 +27,7 @@ export const MomentRows = memo(function MomentRows(
   const { id, moment, team, isChosen, onChoose, onFreeze, opensBelow } = props;
   const { freeze } = moment;
   const situation = situationWords(props);
+  const two = twoOf(props);
   return (
     <>
       <tr aria-selected={isChosen} onClick={() => onChoose(id)}>
@@ -71,6 +76,14 @@ export const MomentRows = memo(function MomentRows(
         </td>
         <td className="q3">{moment.by}</td>
       </tr>
+      {two && (
+        <tr className="moment-two">
+          <td aria-hidden="true" />
+          <td colSpan={6}>
+            <TwoAnswersLine gameId={props.gameId} momentId={id} two={two} />
+          </td>
+        </tr>
+      )}
       {isChosen && opensBelow && (
         <tr className="moment-edit">
           <td colSpan={7}>
@@ -87,7 +100,20 @@ type Props = Parameters<typeof situationWords>[0] & { readonly isChosen: boolean
 /** The acts are made anew with every look at the page, and do the same; only a chosen moment needs the newest. */
 function isSame(before: Props, after: Props): boolean {
   if (before.isChosen || after.isChosen) return false;
-  return before.moment === after.moment && before.team === after.team && before.id === after.id;
+  const isSameFreeze = freezeIn(before) === freezeIn(after) && before.game.rink === after.game.rink;
+  return (
+    before.moment === after.moment && before.team === after.team && before.id === after.id && isSameFreeze
+  );
+}
+
+const freezeIn = ({ moment, game }: Pick<Props, 'moment' | 'game'>) =>
+  moment.freeze && game.freezes[moment.freeze];
+
+/** Only where a freeze was made can anything be measured otherwise than it was said. */
+function twoOf({ moment, game, team }: Pick<Props, 'moment' | 'game' | 'team'>) {
+  const habit = team.habits[moment.habit];
+  if (!freezeIn({ moment, game }) || !habit || !isChance(moment)) return undefined;
+  return answerOf(game, moment, writtenStandardOf(habit), rinkOfSheet(team.rink)).two;
 }
 
 const situationWords = ({
