@@ -23,6 +23,7 @@ import { MomentsPanel } from './moments/moments-panel.tsx';
 import { OwnKeys } from './moments/own-keys.tsx';
 import { usePlayMoments } from './moments/play-moments.ts';
 import { SecondLook } from './moments/second-look.tsx';
+import { useChosenMoment } from './moments/use-chosen-moment.ts';
 import { useMarking } from './moments/use-marking.ts';
 import type { Player } from './player.ts';
 import { PulseStrip } from './pulse-strip.tsx';
@@ -62,7 +63,7 @@ export function FilmRoom({
   readonly asked: { readonly freeze: string | undefined; readonly moment: string | undefined };
 }) {
   const [freezeId, setFreezeId] = useState(asked.freeze);
-  const [momentId, setMomentId] = useState(asked.moment);
+  const [momentId, setMomentId] = useChosenMoment(game, freezeId, asked.moment);
   const [filter, setFilter] = useState<MomentFilter>({});
   /** Somebody judges the moments a second time: nothing of what was said of them is shown. */
   const [isBlind, setBlind] = useState(false);

@@ -90,6 +90,11 @@ export const freezeViewOf = (freeze: Freeze, rink: Rink, lengths: Lengths = 'met
   };
 };
 
+/** Pins that disagree, and any one of those counted may be the wrong one: none can be pointed at. */
+export const isAnyPin = (freeze: Freeze, fit: PinFit | undefined): boolean =>
+  fit?.disagreement?.kind === 'oneOf' &&
+  fit.disagreement.pins.length === Object.values(freeze.pins).filter(pin => !pin.leftOut).length;
+
 const pinViews = (
   freeze: Freeze,
   iceOf: ReadonlyMap<string, IcePoint>,
@@ -97,7 +102,11 @@ const pinViews = (
 ): PinView[] => {
   const wrong = fit?.disagreement;
   const wrongIds =
-    wrong === undefined || wrong.kind === 'several' ? [] : wrong.kind === 'onePin' ? [wrong.pin] : wrong.pins;
+    wrong === undefined || wrong.kind === 'several' || isAnyPin(freeze, fit)
+      ? []
+      : wrong.kind === 'onePin'
+        ? [wrong.pin]
+        : wrong.pins;
   return Object.entries(freeze.pins).map(([id, pin], i) => {
     const iceM = iceOf.get(pin.landmark);
     const drawn = pin.leftOut && fit && iceM ? filmFromIce(fit, iceM) : null;

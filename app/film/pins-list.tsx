@@ -1,7 +1,7 @@
 import { Act } from '../parts/act.tsx';
 import { lengthSaid, numberSaid } from '../parts/figures.ts';
 import type { Desk } from './freeze-desk.ts';
-import type { FreezeView } from './freeze-view.ts';
+import { type FreezeView, isAnyPin } from './freeze-view.ts';
 import { HeldWords } from './held-words.tsx';
 import { LandmarkChoice, LandmarkSelect } from './landmark-choice.tsx';
 import { PinsOfferAct, PinsOfferPanel } from './offer/pins-offer-panel.tsx';
@@ -35,7 +35,16 @@ export function PinsList({
             {view.isCarried
               ? `carried from frame ${view.freeze.carried?.from.join(' and ')}, they hold`
               : `${counted} of them hold`}{' '}
-            <HeldWords held={held} lengths={view.lengths} />
+            {view.fit?.disagreement ? (
+              <>
+                <s>
+                  <HeldWords held={held} lengths={view.lengths} />
+                </s>
+                , not while they disagree
+              </>
+            ) : (
+              <HeldWords held={held} lengths={view.lengths} />
+            )}
           </span>
         )}
       </h2>
@@ -97,6 +106,14 @@ function Disagreement({ desk, view }: { readonly desk: Desk; readonly view: Free
       <p className="note" role="status">
         <span className="warm b">The pins do not agree,</span> and no single one explains it: several are
         wrong, the lens bends, or this is another sheet than the game's.
+      </p>
+    );
+  }
+  if (isAnyPin(view.freeze, view.fit)) {
+    return (
+      <p className="note" role="status" data-testid="disagrees">
+        <span className="warm b">These pins do not agree,</span> and so few cannot tell which of them is
+        wrong. Put down one more, away from the others, on a mark that you see well: then it can be told.
       </p>
     );
   }

@@ -177,7 +177,9 @@ function NumbersRow({ view, zone }: { readonly view: FreezeView; readonly zone: 
         <>
           <td>In {ZONE[zone]}, us : them</td>
           <td className="r">{figure}</td>
-          <td className="q3">of the {Object.keys(view.freeze.skaters).length} placed</td>
+          <td className="q3">
+            of the {scene.skaters.filter(one => one.kind === 'skater').length} skaters placed
+          </td>
         </>
       )}
     </WhyRow>

@@ -193,6 +193,18 @@ describe('ideas from a picture and a habit', () => {
     expect(Math.min(...idea.tuned.curve.map(point => point.rate.rateRatio))).toBeLessThan(0.1);
   });
 
+  it('is about whom the freeze names, of several who may be meant', () => {
+    const [, standard] = STANDARDS[0]!;
+    const nearest = problemFor(standard).workers[0]!.id;
+    const other = RUSH.skaters.find(
+      ({ id, side, kind }) => side === 'us' && kind === 'skater' && id !== nearest,
+    )!;
+    const named = problemOf(RUSH, 'plusX', standard, RINK, other.id);
+    expect(isNone(named) ? [] : named.workers.map(({ id }) => id)).toEqual([other.id]);
+    const nobody = problemOf(RUSH, 'plusX', standard, RINK, 'puck');
+    expect(isNone(nobody) ? [] : nobody.workers.map(({ id }) => id)).toEqual([nearest]);
+  });
+
   it('says why there is no problem to be had', () => {
     const standard = STANDARDS[0]![1];
     expect(problemOf({ skaters: RUSH.skaters }, 'plusX', standard, RINK)).toMatchObject({ reason: 'noPuck' });

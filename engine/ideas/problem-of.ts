@@ -1,5 +1,5 @@
 import type { FreezeScene, FreezeSkater } from '../drill/plan-from-freeze.ts';
-import type { Standard } from '../habit/standard.ts';
+import type { Standard, Who } from '../habit/standard.ts';
 import { isDefenderRole, isForwardRole } from '../habit/who.ts';
 import { LINE_IDS, type LineId } from '../rink/lines.ts';
 import type { Rink } from '../rink/rink.ts';
@@ -28,14 +28,15 @@ export interface Problem {
 export type NoProblem = 'nobodyOfTheStandard' | 'nobodyWithThePuck' | 'noPuck';
 
 /**
- * What a picture asks of a standard's people. Metres, turned so that we attack plusX. Of several who may be meant the nearest is taken, as
- * a coach would. None: no puck in the picture, nobody at it, or nobody of those the standard speaks of. Our own reading.
+ * What a picture asks of a standard's people. Metres, turned so that we attack plusX. Of several who may be meant whoever the judgement of
+ * the picture names, `judgedId`, is taken, so that a drill speaks of the same person; where it names nobody, the nearest, as a coach would. None: no puck in the picture, nobody at it, or nobody of those the standard speaks of. Our own reading.
  */
 export const problemOf = (
   scene: FreezeScene,
   attacks: End,
   standard: Standard,
   rink: Rink,
+  judgedId?: string,
 ): Problem | None<NoProblem> => {
   if (!scene.puck) return noneBecause('noPuck');
   const turn = attacks === 'plusX' ? 1 : -1;
@@ -49,7 +50,7 @@ export const problemOf = (
   const people = skaters.filter(skater => skater.kind === 'skater');
   const carrier = people.find(skater => skater.id === scene.puck?.carrier) ?? nearestTo(people, puckM)[0];
   if (!carrier) return noneBecause('nobodyWithThePuck');
-  const workers = workersOf(standard, people, carrier, puckM, rink);
+  const workers = workersOf(standard, people, carrier, puckM, rink, judgedId);
   if (workers.length === 0) return noneBecause('nobodyOfTheStandard');
   const goesTo = wayOf(standard, carrier.side);
   return {
@@ -89,10 +90,13 @@ const workersOf = (
   carrier: FreezeSkater,
   puckM: IcePoint,
   rink: Rink,
+  judgedId: string | undefined,
 ): readonly FreezeSkater[] => {
   const ours = people.filter(skater => skater.side === 'us' && skater.id !== carrier.id);
   if (standard.kind === 'numbers') return nearestTo(ours, puckM).slice(0, standard.atLeastCount);
   const ourNetM = { xM: -rink.layout.goalLineXM, yM: 0 };
+  const judged = ours.filter(skater => skater.id === judgedId);
+  if (judged.length > 0 && IS_OF_ONE[standard.who]) return judged;
   const forwards = ours.filter(skater => isForwardRole(skater.role));
   const defenders = ours.filter(skater => isDefenderRole(skater.role));
   switch (standard.who) {
@@ -111,6 +115,17 @@ const workersOf = (
     case 'anyOfUs':
       return nearestTo(ours, puckM).slice(0, 1);
   }
+};
+
+/** Whether a standard speaks of one person, of several who may be meant. */
+const IS_OF_ONE: Readonly<Record<Who, boolean>> = {
+  firstForwardBack: true,
+  nearestDefender: true,
+  anyOfUs: true,
+  puckCarrier: false,
+  everyForward: false,
+  everyDefender: false,
+  allOfUs: false,
 };
 
 const nearestTo = (people: readonly FreezeSkater[], toM: IcePoint): FreezeSkater[] =>

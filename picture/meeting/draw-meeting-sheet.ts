@@ -24,6 +24,9 @@ const ROW_PAD = mm(2);
 export const drawMeetingSheet = (pen: Pen, sheet: MeetingSheet): void => {
   pen.path('halo', sink => sink.rect(0, 0, PAGE.width, PAGE.height));
   drawSheetHead(pen, sheet);
+  // A place of its own: at the end of a long title it would be cut.
+  if (sheet.page !== undefined)
+    pen.text('cardTeam', sheet.page, PAGE.right - pen.measure('cardTeam', sheet.page), PAGE.top + 2);
   let y = PAGE.top + HEAD_HEIGHT;
   for (const item of sheet.items) {
     drawLineAt(pen, y);

@@ -80,7 +80,17 @@ describe('a meeting on paper', () => {
     const pages = meetingPagesOf(many);
     expect(pages.length).toBeGreaterThan(2);
     expect(pages.flatMap(page => page.items)).toEqual(many.items);
-    expect(pages[1]!.title).toBe(`${many.title}, page 2 of ${pages.length}`);
+    // The number has a place of its own, and is whole however long the title is.
+    expect(pages[1]).toMatchObject({ title: many.title, page: `page 2 of ${pages.length}` });
+    const long = { ...pages[1]!, title: 'Straight after the game, before anybody has gone home. '.repeat(3) };
+    const [number, cut] = ['page 2 of', 'Straight'].map(words =>
+      recordingOf(pen => drawMeetingSheet(pen, long)).find(
+        call => call.call === 'text' && call.words.startsWith(words),
+      ),
+    );
+    expect(number).toMatchObject({ words: `page 2 of ${pages.length}` });
+    expect(cut).toBeDefined();
+    expect(meetingPagesOf({ ...many, items: many.items.slice(0, 5) })).toHaveLength(1);
     for (const page of pages)
       for (const call of recordingOf(pen => drawMeetingSheet(pen, page)))
         if (call.call === 'text' && /of fourteen|Notes/.test(call.words))

@@ -9,6 +9,8 @@ export interface MeetingSheet {
   /** Beside the title: at most three. */
   readonly facts: readonly { readonly small: string; readonly strong: string }[];
   readonly items: readonly MeetingSheetItem[];
+  /** 1 of 2; absent where there is one page only. */
+  readonly page?: string;
 }
 
 export interface MeetingSheetItem {
@@ -27,7 +29,8 @@ export interface MeetingSheetItem {
   readonly notes?: string;
 }
 
-export const DRAWN_ROW = mm(50);
+/** Five to a page: a sixth would leave a drawing too little room. */
+export const DRAWN_ROW = mm(49);
 export const WORDS_ROW = mm(30);
 /** Head and foot of a page. */
 export const HEAD_HEIGHT = mm(19);
@@ -63,7 +66,7 @@ export function meetingPagesOf(sheet: MeetingSheet): readonly MeetingSheet[] {
   }
   return pages.map((items, index) => ({
     ...sheet,
-    title: pages.length > 1 ? `${sheet.title}, page ${index + 1} of ${pages.length}` : sheet.title,
+    ...(pages.length > 1 ? { page: `page ${index + 1} of ${pages.length}` } : {}),
     items,
   }));
 }

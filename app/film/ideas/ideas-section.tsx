@@ -1,5 +1,5 @@
 import type { Game, Team } from '@icewright/book';
-import { type FlowSetting, IDEA_SHAPES, type Id, type Idea } from '@icewright/engine';
+import { type FlowSetting, IDEA_SHAPES, type Id, type Idea, judgeStandard } from '@icewright/engine';
 import { useLocation } from 'wouter';
 import { NOT_WRITTEN_SAID, writtenStandardOf } from '../../habits/written-standard.ts';
 import { Act, ActLink } from '../../parts/act.tsx';
@@ -54,7 +54,16 @@ export function IdeasSection(props: {
   const ask = () => {
     if (isComputing) return stop();
     if (scene === undefined || standard === undefined) return;
-    start({ scene, attacks: freeze.attacks, standard, rink, level: team.level, flow: flowFor(team) });
+    const judgedId = view.ice && judgeStandard(view.ice.scene, standard).who[0];
+    start({
+      scene,
+      attacks: freeze.attacks,
+      standard,
+      rink,
+      level: team.level,
+      flow: flowFor(team),
+      judgedId,
+    });
   };
   const titleOf = ({ shape }: Pick<Idea, 'shape'>) =>
     `${named(habit?.title ?? '', 'habit')}: ${SHAPE_SAID[shape].toLocaleLowerCase()}`;

@@ -23,6 +23,8 @@ export interface IdeasAsk {
   readonly rink: RinkChoice;
   readonly level: LevelId;
   readonly flow: FlowSetting;
+  /** Whom the freeze names as judged. */
+  readonly judgedId: string | undefined;
 }
 
 export type IdeasSaid =
@@ -35,7 +37,7 @@ const SEED = 11;
 /** Plays ideas one after the other; whoever no longer wants them ends the worker. */
 addEventListener('message', ({ data }: MessageEvent<IdeasAsk>) => {
   const rink = rinkOf(data.rink);
-  const problem = problemOf(data.scene, data.attacks, data.standard, rink);
+  const problem = problemOf(data.scene, data.attacks, data.standard, rink, data.judgedId);
   const say = (said: IdeasSaid) => postMessage(said);
   if (isNone(problem)) {
     say({ kind: 'none', reason: problem.reason });

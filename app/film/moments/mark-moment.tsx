@@ -73,8 +73,8 @@ export function MarkMoment({
   useKeys(draft ? keys : []);
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (isLive && draft) panel.current?.scrollIntoView({ block: 'nearest' });
-  }, [isLive, draft]);
+    if (draft) panel.current?.scrollIntoView({ block: 'nearest' });
+  }, [draft]);
   return (
     <section
       ref={panel}
@@ -87,7 +87,10 @@ export function MarkMoment({
         {isLive && !draft && <span className="q3">“Mark a moment” keeps the second first</span>}
       </p>
       {habits.length === 0 ? (
-        <FirstHabit onName={title => setHabit(makeHabit(team, teamId, title, { byEye: true }))} />
+        <FirstHabit
+          isAsked={draft !== undefined}
+          onName={title => setHabit(makeHabit(team, teamId, title, { byEye: true }))}
+        />
       ) : (
         // Arrows belong to the choice here, not to the film.
         <fieldset
@@ -130,8 +133,19 @@ export function MarkMoment({
 }
 
 /** A team that has no habit yet names one where it is first seen; its standard can wait. */
-function FirstHabit({ onName }: { readonly onName: (title: string) => void }) {
+function FirstHabit({
+  isAsked,
+  onName,
+}: {
+  /** A moment waits for it. */
+  readonly isAsked: boolean;
+  readonly onName: (title: string) => void;
+}) {
   const [title, setTitle] = useState('');
+  const entry = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (isAsked) entry.current?.focus({ preventScroll: true });
+  }, [isAsked]);
   return (
     <form
       className="first-habit"
@@ -143,6 +157,7 @@ function FirstHabit({ onName }: { readonly onName: (title: string) => void }) {
       <label>
         <span className="q2">What do you look for? It becomes your first habit.</span>
         <input
+          ref={entry}
           className="entry w"
           value={title}
           maxLength={120}

@@ -9,3 +9,11 @@ it.each(NO_OFFER_REASONS)('says one thing to do when none are offered: %s', reas
       ?.length,
   ).toBe(1);
 });
+
+it('does not ask for what was found', () => {
+  const saidWith = (spots: number, circles: number) =>
+    noOfferWords('tooLoose', { spots, circles, lines: 8 }, { preset: '200x85ft' });
+  expect(saidWith(5, 2)).toContain('half a second earlier or later');
+  expect(saidWith(5, 2)).not.toContain('circle or more spots');
+  expect(saidWith(2, 0)).toContain('circle or more spots');
+});

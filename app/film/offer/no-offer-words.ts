@@ -24,11 +24,14 @@ export const noOfferWords = (
     case 'pinsDisagree':
       return `${found} The marks that were measured do not agree with one another, so none is offered. ${BY_HAND}`;
     case 'tooLoose':
-      return `${found} The marks that were measured lie so that they would not hold the picture well enough. ${OTHER_FRAME}`;
+      return `${found} The marks that were measured lie so that they would not hold the picture well enough. ${circles > 0 || spots >= ENOUGH_SPOTS ? NEAR_FRAME : OTHER_FRAME}`;
   }
 };
 
 const OTHER_FRAME = 'Try a frame with a circle or more spots in view.';
+const NEAR_FRAME = 'Try a frame half a second earlier or later: as the camera turns, others come into view.';
+/** As many as tell a view by themselves. */
+const ENOUGH_SPOTS = 4;
 const BY_PINS = 'Name one or two marks by hand, then look again: they are taken as given.';
 const BY_HAND = 'Name the marks by hand: four hold the picture.';
 

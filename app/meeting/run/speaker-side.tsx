@@ -72,7 +72,11 @@ export function SpeakerSide(props: {
               onClick={() => speaker.goTo(index)}
             >
               <span className="num q2">{meetingClock(times.of.get(one.id)?.startS ?? 0)}</span>{' '}
-              <ItemStill shown={one} films={films} /> <span>{lineOf(one, team)}</span>
+              <ItemStill shown={one} films={films} />{' '}
+              <span>
+                {lineOf(one, team)}
+                <span className="speak-which q3">{whichOf(one, team)}</span>
+              </span>
             </button>
           </li>
         ))}
