@@ -34,8 +34,8 @@ export default defineConfig({
     exclude: ['**/node_modules/**', '**/dist/**'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    // One more than cores: a browser waits for its next frame and for its test about a sixth of the time.
-    maxWorkers: 3,
+    // Two browsers for two cores: one after the other took longer than a check of everything may, and a third makes waits end too early.
+    maxWorkers: 2,
     // Each file has a browser and a server of its own; loading the server's code anew for each is what is left out.
     isolate: false,
     sequence: { sequencer: LongestFirst },

@@ -91,32 +91,40 @@ describe('two windows on one thing see each other', () => {
   /** Her own steps live through a reload, and the other's change in between is left. */
   async function undoneAfterReload(here: Page, there: Page, field: (page: Page) => Locator): Promise<void> {
     const act = (name: string) => here.getByRole('button', { name: new RegExp(`^${name}`) });
+    const press = async (name: string) => {
+      // The steps are read from the store after the document.
+      await expect.poll(() => act(name).getAttribute('aria-disabled')).not.toBe('true');
+      await act(name).click();
+    };
     const before = await field(here).inputValue();
     await here.waitForTimeout(350);
     const { words } = await writeOn(field(here), 'thrice');
     await expect.poll(() => field(there).inputValue()).toBe(words);
     await field(here).blur();
-    await here.waitForTimeout(300);
+    await here.waitForTimeout(WRITTEN_MS);
     await here.reload();
     await expect.poll(() => field(here).inputValue()).toBe(words);
     expect(await act('Redo').getAttribute('aria-disabled')).toBe('true');
-    await act('Undo').click();
+    await press('Undo');
     await expect.poll(() => field(there).inputValue()).toBe(before);
-    await here.waitForTimeout(300);
+    await here.waitForTimeout(WRITTEN_MS);
     await here.reload();
     await field(here).waitFor();
-    await act('Redo').click();
+    await press('Redo');
     await expect.poll(() => field(there).inputValue()).toBe(words);
     // The undo above is hers; what the other writes now is not.
     const { words: theirs } = await writeOn(field(there), 'theirs');
     await expect.poll(() => field(here).inputValue()).toBe(theirs);
     await here.reload();
     await field(here).waitFor();
-    await act('Undo').click();
+    await press('Undo');
     await expect.poll(() => field(there).inputValue()).toContain('theirs');
     expect(await field(here).inputValue()).toContain('theirs');
   }
 });
+
+/** Steps are written down a quarter of a second after the change; a busy machine takes longer over it. */
+const WRITTEN_MS = 1000;
 
 /** The page keeps the app for a day without network; what it may then say in the console, and nothing else. */
 const OFFLINE = {
