@@ -5,12 +5,15 @@ import { Empty, Failure } from '../parts/empty.tsx';
 import { openedId, redo, undo, useTeam } from './book.ts';
 import { FirstStart } from './first-start.tsx';
 import { listenForKeys, useKeys } from './keys.ts';
+import { OfAnotherTeam } from './of-another-team.tsx';
 import { findPlace, PLACES } from './places.ts';
 import { RunningHead } from './running-head.tsx';
 import { Strip } from './strip.tsx';
 import { loadTeams, renameTeam, useTeams } from './teams.ts';
 import { useTopOfPage } from './top-of-page.ts';
 import { TroubleCatcher } from './trouble-catcher.tsx';
+import { useWhosePage } from './use-whose-page.ts';
+import type { Whose } from './whose-page.ts';
 
 const FilmPlace = lazy(async () => ({ default: (await import('../film/film-place.tsx')).FilmPlace }));
 const HabitsPlace = lazy(async () => ({ default: (await import('../habits/habits-place.tsx')).HabitsPlace }));
@@ -46,12 +49,16 @@ export function Frame() {
   return state === 'loading' ? <p className="vh">Opening</p> : <FirstStart />;
 }
 
-/** What is open belongs to the team that was: with another team one stands in the list of the same place. */
+/**
+ * What is open belongs to the team that was: with another team one stands in the list of the same place, but where the
+ * team was changed for the sake of the page.
+ */
 function useBackToPlaceOnChange(teamId: string | null): void {
   const [path, go] = useLocation();
   const before = useRef(teamId);
   useLayoutEffect(() => {
-    if (before.current !== null && before.current !== teamId) go(findPlace(path)?.path ?? path);
+    if (before.current !== null && before.current !== teamId && !useTeams.getState().isForPage)
+      go(findPlace(path)?.path ?? path);
     before.current = teamId;
   }, [teamId, path, go]);
 }
@@ -60,6 +67,9 @@ function Places() {
   const [path, go] = useLocation();
   const { state, value: team, issues } = useTeam();
   const teamId = useTeams(teams => teams.teamId);
+  const whose = useWhosePage(path, team);
+  // What is not ours is not shown, so no key may change it either.
+  const undoable = whose.kind === 'ours' || whose.kind === 'nobodys' ? openedId(path) : null;
   useTopOfPage(path);
   useLayoutEffect(() => {
     document.documentElement.dataset.theme = path.startsWith('/film') ? 'film' : 'ice';
@@ -73,8 +83,8 @@ function Places() {
       says: `go to ${place.name}`,
       act: () => go(place.path),
     })),
-    { keys: 'Mod+z', says: 'undo, here', act: () => undo(openedId(path)) },
-    { keys: 'Shift+Mod+z', says: 'redo', act: () => redo(openedId(path)) },
+    { keys: 'Mod+z', says: 'undo, here', act: () => undo(undoable) },
+    { keys: 'Shift+Mod+z', says: 'redo', act: () => redo(undoable) },
   ]);
   return (
     <>
@@ -86,7 +96,7 @@ function Places() {
         <TroubleCatcher key={path}>
           <Suspense fallback={<p className="vh">Opening</p>}>
             {state === 'ready' && issues.length > 0 && <DoNotFit count={issues.length} />}
-            {state === 'ready' && <Pages />}
+            {state === 'ready' && <WhosePages whose={whose} path={path} ours={team.name} />}
             {state === 'missing' && <TeamIsMissing />}
             {state === 'refused' && (
               <Failure
@@ -100,6 +110,22 @@ function Places() {
       </div>
     </>
   );
+}
+
+function WhosePages({
+  whose,
+  path,
+  ours,
+}: {
+  readonly whose: Whose;
+  readonly path: string;
+  readonly ours: string;
+}) {
+  if (whose.kind === 'looking') return <p className="vh">Opening</p>;
+  if (whose.kind === 'theirs' || whose.kind === 'untold') {
+    return <OfAnotherTeam whose={whose} path={path} ours={ours} />;
+  }
+  return <Pages />;
 }
 
 function Pages() {

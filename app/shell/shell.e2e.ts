@@ -191,6 +191,20 @@ describe('the frame', () => {
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('button', { name: 'Go to Tern Harbour Lanterns' }).click();
     await page.getByRole('link', { name: 'Practice 31' }).waitFor();
+    // A page of the other team says whose it is, and shows nothing of it under this one.
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('button', { name: 'Go to Lower Inlet Herons' }).click();
+    await page.getByRole('link', { name: 'Practice 31' }).waitFor({ state: 'detached' });
+    await page.goto(`${app.url}/practices/practice-3`);
+    await page
+      .getByText('This practice belongs to Tern Harbour Lanterns; you are with Lower Inlet Herons.')
+      .waitFor();
+    expect(await page.locator('main, .plan').count()).toBe(0);
+    expect(await seriousViolations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Go to Tern Harbour Lanterns' }).click();
+    await page.locator('.plan .block').first().waitFor();
+    expect(new URL(page.url()).pathname).toBe('/practices/practice-3');
+    await page.getByRole('link', { name: 'Team: Tern Harbour Lanterns' }).waitFor();
     await context.close();
   });
 });

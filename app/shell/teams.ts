@@ -13,9 +13,16 @@ interface Teams {
   readonly teamId: string | null;
   /** A sentence to show when the last step failed. */
   readonly failed: string | null;
+  /** The last change of team was made for the page that is open: it belongs to the team that is now. */
+  readonly isForPage: boolean;
 }
 
-export const useTeams = create<Teams>(() => ({ state: 'loading', failed: null, ...remembered() }));
+export const useTeams = create<Teams>(() => ({
+  state: 'loading',
+  failed: null,
+  isForPage: false,
+  ...remembered(),
+}));
 
 export async function loadTeams(): Promise<void> {
   const answer = await findTeams();
@@ -48,6 +55,11 @@ export function changeTeam(teamId: string): void {
   keep({ teams: useTeams.getState().teams, teamId });
 }
 
+/** To the team whose page is open, and the page stays open. */
+export function goToTeamOfPage(teamId: string): void {
+  keep({ teams: useTeams.getState().teams, teamId }, true);
+}
+
 /** The list speaks of a team by the name it was made with; the document may know a newer one. */
 export function renameTeam(teamId: string, name: string): void {
   const { teams } = useTeams.getState();
@@ -68,8 +80,8 @@ async function open(asked: Promise<Answer<{ id: string }>>, named: Omit<TeamLine
   return true;
 }
 
-function keep(kept: KeptTeams): void {
-  useTeams.setState({ ...kept, state: 'ready', failed: null });
+function keep(kept: KeptTeams, isForPage = false): void {
+  useTeams.setState({ ...kept, state: 'ready', failed: null, isForPage });
   localStorage.setItem(KEPT_AS, JSON.stringify(kept));
   void keepTeams(kept);
 }
