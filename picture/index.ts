@@ -1,4 +1,5 @@
 // The face of the pictures for the other rooms. Nothing inside the room imports it.
+export * from './card/card-pages.ts';
 export * from './card/draw-ice-card.ts';
 export * from './card/ice-card.ts';
 export { PAPERS, type Paper } from './card/page-measures.ts';

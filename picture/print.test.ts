@@ -7,8 +7,9 @@ import PDFKit from 'pdfkit';
 import { describe, expect, it } from 'vitest';
 import { pdfWords } from '../test/pdf-words.ts';
 import { printedPages } from '../test/printed-pages.ts';
+import { cardPagesOf } from './card/card-pages.ts';
 import { drawIceCard } from './card/draw-ice-card.ts';
-import { cardPagesOf, type IceCard, STANDING_CAUTIONS } from './card/ice-card.ts';
+import { type IceCard, STANDING_CAUTIONS } from './card/ice-card.ts';
 import { PAPERS } from './card/page-measures.ts';
 import { KEY_WORDS } from './drill/key.ts';
 import { drawnMarks, KEY_ENTRIES } from './drill/used-marks.ts';
@@ -130,13 +131,44 @@ describe('the ice card on paper', () => {
   });
 
   it('parts no number from its name at the end of a line', async () => {
-    const people = Array.from({ length: 9 }, (_, index) => `${index + 10}\u00a0Lindqvaer`).join(', ');
+    const people = Array.from({ length: 19 }, (_, index) => `${index + 10}\u00a0Lindqvaer`).join(', ');
     const pdf = await printed({ ...ICE_CARD, groups: [{ name: 'White', people }] });
     const lines = pdfWords(pdf)
       .split('\n')
       .filter(line => line.includes('Lindqvaer'));
     expect(lines.length).toBeGreaterThan(1);
     for (const line of lines) expect(line).toMatch(/^\d+.Lindqvaer/);
+  });
+
+  it('leaves nobody out, in whatever groups, on A4 and on letter, and nobody runs into the cautions', async () => {
+    const everybody = Array.from({ length: 60 }, (_, index) => `${index + 1}\u00a0Lindqvaer-Okpara`);
+    const inGroups = (each: number, named: boolean) =>
+      Array.from({ length: Math.ceil(60 / each) }, (_, index) => ({
+        name: named ? `G ${index + 1}` : '',
+        people: everybody.slice(index * each, (index + 1) * each).join(', '),
+      }));
+    const eight = Array.from({ length: 8 }, (_, index) => ICE_CARD.blocks[index % 6]!);
+    for (const blocks of [[], ICE_CARD.blocks, eight]) {
+      for (const groups of [inGroups(60, false), inGroups(60, true), inGroups(13, true), inGroups(1, true)]) {
+        for (const paper of ['a4', 'letter'] as const) {
+          const pages = cardPagesOf({ ...ICE_CARD, blocks, groups }, paper).map(page =>
+            recordingOf(pen => drawIceCard(pen, page, paper)).flatMap(call =>
+              call.call === 'text' ? [call] : [],
+            ),
+          );
+          const called = pages.flat().flatMap(({ words }) => words.match(/\d+ Lindqvaer-Okpara/g) ?? []);
+          expect(called.sort()).toEqual(everybody.map(one => one.replace('\u00a0', ' ')).sort());
+          for (const words of pages) {
+            const cautions = words.find(({ words: said }) => said === 'Before the first')?.y ?? 0;
+            for (const one of words.filter(({ words: said }) => said.includes('Lindqvaer'))) {
+              expect(one.y).toBeLessThan(cautions - 9);
+            }
+            const rows = words.filter(({ lettering }) => lettering === 'cardClock').map(({ y }) => y);
+            for (const [index, y] of rows.slice(1).entries()) expect(y - rows[index]!).toBeGreaterThan(40);
+          }
+        }
+      }
+    }
   });
 
   it('says a long title whole where nothing stands beside it, or its row has a second line', async () => {

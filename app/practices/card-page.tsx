@@ -25,7 +25,7 @@ export function CardPage(props: {
   const [paper, setPaper] = useState<Paper>('a4');
   const pages = useMemo(
     () =>
-      cardPagesOf(card).map(page => ({
+      cardPagesOf(card, paper).map(page => ({
         title: page.title,
         draw: (pen: Pen) => drawIceCard(pen, page, paper),
       })),

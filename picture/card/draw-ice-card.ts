@@ -3,15 +3,12 @@ import { drawnMarks, type KeyEntry } from '../drill/used-marks.ts';
 import { measuringPen } from '../pen/measuring-pen.ts';
 import type { Pen } from '../pen/pen.ts';
 import { drawBlockRow, wordsRowHeight } from './block-row.ts';
+import { drawPeople, peopleHeight } from './card-people.ts';
 import { type IceCard, STANDING_CAUTIONS } from './ice-card.ts';
 import { mm, PAPERS, type Page, type Paper, TALLEST_ROW } from './page-measures.ts';
 import { drawPaperHead } from './paper-head.ts';
 import { type CautionBox, cautionBox, drawCautionBox, KEY_SCALE, keyOnPaper } from './paper-parts.ts';
 import { wrapWords } from './wrap-words.ts';
-
-const GROUP_LINE = 10.6;
-/** More people a group than this many lines are cut: the card must stay one page. */
-const GROUP_LINES = 2;
 
 /**
  * One page in points, A4 unless another is asked for, black only: head, what today is about, the blocks, the people, the cautions in their box, the
@@ -34,7 +31,7 @@ export const drawIceCard = (pen: Pen, card: IceCard, paper: Paper = 'a4'): void 
     drawBlockRow(pen, block, page, y, height);
     y += height;
   });
-  drawRuleAt(pen, page, y);
+  if (card.blocks.length > 0) drawRuleAt(pen, page, y);
   drawPeople(pen, card, page, y + mm(1.6));
   drawFoot(pen, foot, page);
 };
@@ -86,43 +83,3 @@ const keyAt = (pen: Pen, used: Foot['used'], page: Page, y: number): number =>
 
 /** Height of the key without drawing it. */
 const keyRows = (pen: Pen, used: Foot['used'], page: Page): number => keyAt(measuringPen(pen), used, page, 0);
-
-const peopleColumns = (pen: Pen, card: IceCard, page: Page) => {
-  const width = (page.right - page.left - mm(6)) / 2;
-  const nameWidth = mm(15);
-  const groups = card.groups.map(group => ({
-    name: wrapWords(pen, 'cardGroup', group.name, nameWidth - mm(1), 1)[0] ?? '',
-    lines: wrapWords(pen, 'cardPoint', group.people, width - nameWidth, GROUP_LINES),
-  }));
-  const half = Math.ceil(groups.length / 2);
-  return { columns: [groups.slice(0, half), groups.slice(half)], width, nameWidth };
-};
-
-const linesIn = (groups: readonly { readonly lines: readonly string[] }[]): number =>
-  groups.reduce((sum, group) => sum + Math.max(1, group.lines.length), 0);
-
-const peopleHeight = (pen: Pen, card: IceCard, page: Page): number => {
-  const most = Math.max(...peopleColumns(pen, card, page).columns.map(linesIn));
-  const noteLines =
-    card.note === '' ? 0 : wrapWords(pen, 'cardPoint', card.note, page.right - page.left, 2).length;
-  return most + noteLines > 0 ? mm(1.6) + (most + noteLines) * GROUP_LINE + mm(0.8) : 0;
-};
-
-const drawPeople = (pen: Pen, card: IceCard, page: Page, top: number): void => {
-  const { columns, width, nameWidth } = peopleColumns(pen, card, page);
-  columns.forEach((groups, column) => {
-    const x = page.left + column * (width + mm(6));
-    let y = top + 8.4;
-    for (const group of groups) {
-      pen.text('cardGroup', group.name, x, y);
-      group.lines.forEach((line, index) => {
-        pen.text('cardPoint', line, x + nameWidth, y + index * GROUP_LINE);
-      });
-      y += Math.max(1, group.lines.length) * GROUP_LINE;
-    }
-  });
-  const noteTop = top + 8.4 + Math.max(...columns.map(linesIn)) * GROUP_LINE + mm(0.5);
-  wrapWords(pen, 'cardPoint', card.note, page.right - page.left, 2).forEach((line, index) => {
-    pen.text('cardPoint', line, page.left, noteTop + index * GROUP_LINE);
-  });
-};

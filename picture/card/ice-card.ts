@@ -35,8 +35,6 @@ export interface IceCardBlock {
   readonly facts: readonly { readonly name: string; readonly words: string }[];
 }
 
-export const CARD_BLOCKS_A_PAGE = 8;
-
 /** Short and plain, where they matter; the rink's and the federation's rules come first. Common practice, no source. */
 export const STANDING_CAUTIONS: readonly string[] = [
   'Ice and gates checked, nets pegged, everyone in full gear.',
@@ -45,16 +43,3 @@ export const STANDING_CAUTIONS: readonly string[] = [
   'After a head knock: off, and back only as the medical staff say.',
   'Figures are estimates; the rink’s and the federation’s rules come first.',
 ];
-
-/** One card a page: eight blocks fit, more go on. Groups stand on the first page, cautions and key on each. */
-export const cardPagesOf = (card: IceCard): readonly IceCard[] => {
-  const pageCount = Math.max(1, Math.ceil(card.blocks.length / CARD_BLOCKS_A_PAGE));
-  const each = Math.ceil(card.blocks.length / pageCount);
-  return Array.from({ length: pageCount }, (_, page) => ({
-    ...card,
-    title: pageCount > 1 ? `${card.title}, page ${page + 1} of ${pageCount}` : card.title,
-    blocks: card.blocks.slice(page * each, (page + 1) * each),
-    groups: page === 0 ? card.groups : [],
-    note: page === 0 ? card.note : '',
-  }));
-};

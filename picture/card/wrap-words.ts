@@ -1,9 +1,9 @@
 import type { LetteringName } from '../lettering.ts';
-import type { Pen } from '../pen/pen.ts';
+import type { Measure } from '../pen/paper-measure.ts';
 
 /** The words in lines no wider than this, broken at plain spaces, never at one that holds two words together (U+00A0); with `mostLines`, what does not fit ends in an ellipsis. */
 export const wrapWords = (
-  pen: Pen,
+  pen: Measure,
   lettering: LetteringName,
   words: string,
   width: number,
@@ -26,7 +26,13 @@ export const wrapWords = (
   );
 };
 
-const fitted = (pen: Pen, lettering: LetteringName, line: string, width: number, isCut: boolean): string => {
+const fitted = (
+  pen: Measure,
+  lettering: LetteringName,
+  line: string,
+  width: number,
+  isCut: boolean,
+): string => {
   if (!isCut && pen.measure(lettering, line) <= width) return line;
   let kept = line;
   while (kept.length > 1 && pen.measure(lettering, `${kept}…`) > width) kept = kept.slice(0, -1);
