@@ -4,8 +4,9 @@ import { Act } from '../parts/act.tsx';
 import { ChoiceField, ValueField, WordsField } from '../parts/field.tsx';
 import { named } from '../parts/named.ts';
 import { addressOfDrill, addressOfFreeze, addressOfMoment } from '../shell/addresses.ts';
-import type { Editing } from '../shell/book.ts';
+import { type Editing, endStep } from '../shell/book.ts';
 import { entriesOf, type Season } from '../shell/season.ts';
+import { wordsThatFollow } from './block-words.ts';
 import type { Schedule } from './schedule.ts';
 
 const WORDS = [
@@ -21,6 +22,7 @@ export function BlockFields(props: {
   readonly team: Team;
   readonly season: Season;
   readonly schedule: Schedule;
+  readonly practiceId: string;
   readonly blockId: string;
   readonly editing: Editing;
   readonly onRemove: () => void;
@@ -76,7 +78,20 @@ export function BlockFields(props: {
             ? [{ value: block.drill, said: `${taken.title}, taken out of the library` }]
             : []),
         ]}
-        onChange={value => (value === '' ? editing.remove(at('drill')) : editing.set(at('drill'), value))}
+        onChange={value => {
+          endStep(props.practiceId);
+          editing.transact(() => {
+            if (value === '') editing.remove(at('drill'));
+            else editing.set(at('drill'), value);
+            const drillOf = (id: string | undefined) =>
+              id === undefined ? undefined : season.drills.get(id);
+            const to = drillOf(value);
+            // One that could not be opened has no words to give.
+            if (value !== '' && to === undefined) return;
+            const words = wordsThatFollow(block, drillOf(block.drill), to);
+            for (const [key, said] of Object.entries(words)) editing.text(at(key), said);
+          });
+        }}
       />
       {WORDS.map(([key, label]) => (
         <WordsField

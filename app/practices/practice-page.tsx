@@ -13,6 +13,7 @@ import { useKeys } from '../shell/keys.ts';
 import { useSeason } from '../shell/season.ts';
 import { AddBlock } from './add-block.tsx';
 import { BlockFields } from './block-fields.tsx';
+import { wordsOfDrill } from './block-words.ts';
 import { CardPage } from './card-page.tsx';
 import { HabitsServed } from './habits-served.tsx';
 import { PlanOverTime } from './plan-over-time.tsx';
@@ -62,11 +63,9 @@ export function PracticePage(props: {
     editing.set(['blocks', id], {
       rank: rankAtEnd(practice.blocks),
       ...(drillId === null ? {} : { drill: drillId as Id<'document'> }),
-      title: drill?.title ?? 'Talk',
+      ...wordsOfDrill(drill),
       minutes: drill?.minutes ?? 3,
       changeoverMinutes: 1,
-      says: drill?.says ?? '',
-      keyPoints: drill?.keyPoints ?? '',
       leads: '',
       pucks: '',
       ice: '',
@@ -139,6 +138,7 @@ export function PracticePage(props: {
               team={team}
               season={season}
               schedule={schedule}
+              practiceId={practiceId}
               blockId={chosen}
               editing={editing}
               onRemove={() => {

@@ -48,6 +48,15 @@ describe('a practice', () => {
     );
     await page.getByText(/^Put in: Off the boards, \d+ min from [\d:]+, before Talk\.$/).waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    // With another drill it has that one's name; a name of the coach's own stays.
+    const drill = page.getByLabel('Drill', { exact: true });
+    await drill.selectOption({ label: 'Gap ladder' });
+    await head(page, 'Gap ladder').last().waitFor();
+    expect(await head(page, 'Off the boards').count()).toBe(0);
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Our own');
+    await drill.selectOption({ label: 'Second puck' });
+    await page.locator('.way-back').getByRole('link', { name: 'Second puck' }).waitFor();
+    await head(page, 'Our own').waitFor();
     await context.close();
   });
 
@@ -140,6 +149,22 @@ describe('a practice', () => {
     const printed = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(printed.match(/\/Type \/Page\b/g)).toHaveLength(1);
     expect(printed).toMatch(/\/MediaBox \[0 0 612 792\]/);
+    await context.close();
+  });
+
+  it.each([1440, 1024])('draws a habit’s minutes under their block, %i wide', async width => {
+    const { page, context } = await app.newPage({ width, height: 900 });
+    await page.goto(`${app.url}/practices/practice-3`);
+    await page.locator('.served-line i').first().waitFor();
+    const spansOf = (selector: string) =>
+      page.locator(selector).evaluateAll(all =>
+        all.map(one => {
+          const { left, right } = one.getBoundingClientRect();
+          return [Math.round(left), Math.round(right)].join();
+        }),
+      );
+    const blocks = await spansOf('.plan .block');
+    for (const bar of await spansOf('.served-line i')) expect(blocks).toContain(bar);
     await context.close();
   });
 
