@@ -130,8 +130,8 @@ function HabitRow(props: {
         <p>{countSaid(drillCount, 'drill')} for it</p>
         <p className="q3">
           {last === undefined
-            ? 'not practised yet'
-            : `last practised ${dayInMonth(last.day)}, ${last.minutes} min`}
+            ? 'in no practice yet'
+            : `last planned for ${dayInMonth(last.day)}, ${last.minutes} min`}
         </p>
       </div>
     </li>

@@ -126,7 +126,7 @@ export function HabitPage(props: { readonly team: Team; readonly teamId: string;
             />
             <DrillsForIt habitId={habitId} team={team} season={season} />
             <p className="line-of-margin">
-              <span className="q3">last practised</span>
+              <span className="q3">last planned for</span>
               <span>{last === undefined ? 'not yet' : `${dayInMonth(last.day)}, ${last.minutes} min`}</span>
             </p>
           </section>

@@ -11,7 +11,7 @@ import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { useWidth } from '../parts/use-width.ts';
 import { addressOfHabit } from '../shell/addresses.ts';
 import { changeOf, rowOf } from './drawn-row.ts';
-import type { LedgerLine } from './ledger-lines.ts';
+import { judgedGamesOf, type LedgerLine } from './ledger-lines.ts';
 import { wordsOf } from './line-words.ts';
 import { GamesAbove, WeeksBelow } from './season-axis.tsx';
 import { dayNumber, weeksOf } from './season-scale.ts';
@@ -95,8 +95,8 @@ function LineRow(props: {
         </Link>
         <p className="q3">
           {minutes === 0
-            ? 'not practised yet'
-            : `${minutes} min in ${countSaid(practised.length, 'practice')}`}
+            ? 'in no practice yet'
+            : `${minutes} min planned in ${countSaid(practised.length, 'practice')}`}
         </p>
         <p className="q3">
           {first !== undefined && `from ${dayInMonth(first.day)}, `}wanted {percentSaid(habit.wantedRatio)}
@@ -201,12 +201,12 @@ function ChangeAxis() {
 const countsSaid = ({ doneCount, chanceCount }: LedgerLine['before']) => `${doneCount} of ${chanceCount}`;
 
 const rowSaid = (line: LedgerLine): string =>
-  `${named(line.habit.title, 'habit')}: ${countsSaid(line.before)} done before its first practice, ${countsSaid(line.after)} from then on, in ${countSaid(line.games.length, 'game')}; ${line.minutes} minutes practised.`;
+  `${named(line.habit.title, 'habit')}: ${countsSaid(line.before)} done before its first practice, ${countsSaid(line.after)} from then on, in ${countSaid(judgedGamesOf(line).length, 'game')}; ${line.minutes} minutes planned.`;
 
 function whySaid(line: LedgerLine): string {
   const { change } = line;
   if (change === null)
-    return `It was not practised yet, so there is no before and after: ${countsSaid(line.before)} done so far.`;
+    return `It was in no practice yet, so there is no before and after: ${countsSaid(line.before)} done so far.`;
   const seen = `Before its first practice ${countsSaid(line.before)} done, from that day on ${countsSaid(line.after)}. `;
   if ('kind' in change.change) return `${seen}A change needs chances on both sides.`;
   const { lowerRatio, upperRatio } = change.change;

@@ -1,7 +1,7 @@
 import { emptyDrill, emptyGame, emptyPractice, emptyTeam, type Game } from '@icewright/book';
 import { rinkOf } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
-import { ledgerLinesOf, type SeasonSeen } from './ledger-lines.ts';
+import { judgedGameCount, ledgerLinesOf, type SeasonSeen } from './ledger-lines.ts';
 
 const choice = { preset: '60x30m' } as const;
 const rink = rinkOf(choice);
@@ -104,5 +104,21 @@ describe('lines of the ledger', () => {
     const [never] = ledgerLinesOf(team, { games, practices: [], drills }, rink, '2026-11-01');
     expect(never?.change).toBeNull();
     expect(never?.before.chanceCount).toBe(2);
+  });
+
+  it('counts a game as in only when a chance in it was judged', () => {
+    const unseen = gameOn('2026-09-12', 1, 0);
+    const moments = Object.fromEntries(
+      Object.entries(unseen[1].moments).map(([id, moment]) => [id, { ...moment, verdict: 'cannotSee' }]),
+    ) as unknown as Game['moments'];
+    const games: SeasonSeen['games'] = [
+      gameOn('2026-09-05', 1, 1),
+      [unseen[0], { ...unseen[1], moments }],
+      gameOn('2026-10-10', 0, 0),
+    ];
+    const of = (some: SeasonSeen['games']) =>
+      judgedGameCount(ledgerLinesOf(team, { games: some, practices: [], drills }, rink, '2026-11-01'));
+    expect(of(games)).toBe(1);
+    expect(of([...games, gameOn('2026-10-17', 0, 2)])).toBe(2);
   });
 });

@@ -67,5 +67,13 @@ function lineOf(
   };
 }
 
+/** A game counts as judged with one chance of a kept habit that was seen done or missed. */
+export const judgedGameCount = (lines: readonly LedgerLine[]): number =>
+  new Set(lines.flatMap(judgedGamesOf)).size;
+
+/** Games in which a chance of the habit was seen done or missed. */
+export const judgedGamesOf = ({ games }: Pick<LedgerLine, 'games'>): readonly string[] =>
+  games.filter(({ tally }) => tally.chanceCount > 0).map(({ gameId }) => gameId);
+
 const tallied = (chances: readonly Chance[]): HabitTally =>
   habitTally(chances.flatMap(({ verdict }) => (verdict === 'cannotTell' ? [] : [{ verdict }])));

@@ -9,7 +9,7 @@ import { useKeys } from '../shell/keys.ts';
 import { RunningHead } from '../shell/running-head.tsx';
 import { useSeason } from '../shell/season.ts';
 import { LedgerChart } from './ledger-chart.tsx';
-import { ledgerLinesOf } from './ledger-lines.ts';
+import { judgedGameCount, ledgerLinesOf } from './ledger-lines.ts';
 import { LedgerTable } from './ledger-table.tsx';
 import './ledger.css';
 
@@ -28,7 +28,7 @@ function Ledger({ team }: { readonly team: Team }) {
   const now = today();
   const rink = useMemo(() => rinkOf(team.rink), [team.rink]);
   const lines = useMemo(() => ledgerLinesOf(team, season, rink, now), [team, season, rink, now]);
-  const gameCount = season.games.filter(([, game]) => game.day <= now).length;
+  const gameCount = judgedGameCount(lines);
   const practiceCount = season.practices.filter(([, practice]) => practice.day < now).length;
   useKeys([{ keys: 't', says: 'as a table, or drawn', act: () => setTable(!isTable) }]);
   const confidences = lines.flatMap(({ change }) => (change === null ? [] : [change.confidence]));
@@ -56,8 +56,9 @@ function Ledger({ team }: { readonly team: Team }) {
         titleWords="Ledger"
         meta={
           <>
-            Did what we practised show in the games? <b>{gameCount}</b> {gameCount === 1 ? 'game' : 'games'},{' '}
-            <b>{practiceCount}</b> {practiceCount === 1 ? 'practice' : 'practices'}
+            Did what we planned to practise show in the games? <b>{gameCount}</b>{' '}
+            {gameCount === 1 ? 'game' : 'games'} judged, <b>{practiceCount}</b>{' '}
+            {practiceCount === 1 ? 'practice' : 'practices'} planned before today
             {season.isOpening && ', still opening'}
           </>
         }
@@ -71,11 +72,11 @@ function Ledger({ team }: { readonly team: Team }) {
         {gameCount < ENOUGH_GAMES && (
           <p className="w too-early">
             {gameCount === 0
-              ? 'No game is'
+              ? 'No game is judged yet'
               : gameCount === 1
-                ? 'One game is'
-                : `${countSaid(gameCount, 'game')} are`}{' '}
-            in. After about four the ledger can start to tell a change from luck.
+                ? 'One game is judged'
+                : `${countSaid(gameCount, 'game')} are judged`}
+            . After about four the ledger can start to tell a change from luck.
           </p>
         )}
         {season.unreadCount > 0 && (
@@ -91,8 +92,9 @@ function Ledger({ team }: { readonly team: Team }) {
         )}
         <p className="cap ledger-key">
           A segment is a week. A dot is one game with its 95 % interval; a band is all games before, or from,
-          the first practice of it. Bars hang where it was practised, longer is more minutes.{' '}
-          <b className="b q2">Moved</b>: the change, with its interval
+          the first practice of it. Bars hang where it was in the plan of a practice, longer is more minutes;
+          whether it was skated as planned is not known here. <b className="b q2">Moved</b>: the change, with
+          its interval
           {confidences.length > 0 && ` at ${confidencesSaid(confidences)}`}, leaves zero out; it is wider the
           oftener it is looked at, once a game. <b className="b q2">No sign yet</b>: it does not, though there
           were chances enough. <b className="b q2">Cannot tell</b>: too few chances. It shows that a rate

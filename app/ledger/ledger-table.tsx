@@ -17,7 +17,7 @@ export function LedgerTable({ lines }: { readonly lines: readonly LedgerLine[] }
           <tr>
             <th scope="col">Habit</th>
             <th scope="col" className="r">
-              Minutes
+              Minutes planned
             </th>
             <th scope="col" className="r">
               Practices

@@ -9,7 +9,7 @@ describe('the ledger', () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/ledger`);
     const line = page.locator('.ledger-line', { hasText: 'Five in the picture' });
-    await line.getByText('36 min in 2 practices').waitFor();
+    await line.getByText('36 min planned in 2 practices').waitFor();
     expect(await page.locator('.ledger-line').count()).toBe(6);
     expect(await line.getByRole('img').getAttribute('aria-label')).toContain(
       '1 of 1 done before its first practice',

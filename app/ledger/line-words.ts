@@ -4,14 +4,14 @@ import type { LedgerLine } from './ledger-lines.ts';
 
 /** What is said of a change, in three lines: the word, the figure with its interval, and what it would take to know more. */
 export interface LineWords {
-  readonly word: HabitChange['word'] | 'not practised yet';
+  readonly word: HabitChange['word'] | 'in no practice yet';
   readonly figure: string | null;
   readonly more: string;
 }
 
 export function wordsOf({ change, before, after }: LedgerLine): LineWords {
   if (change === null)
-    return { word: 'not practised yet', figure: null, more: 'there is no before and after' };
+    return { word: 'in no practice yet', figure: null, more: 'there is no before and after' };
   if ('kind' in change.change) {
     const isAfterMissing = after.chanceCount === 0;
     return {
