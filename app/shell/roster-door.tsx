@@ -1,10 +1,11 @@
-import { newId, rankAtEnd, rosterFromCsv, type Skater, type Team } from '@icewright/book';
+import { rosterFromCsv, type TakenRoster, type Team } from '@icewright/book';
 import { useState } from 'react';
 import { Act } from '../parts/act.tsx';
 import { countSaid } from '../parts/figures.ts';
 import { FileAct } from '../parts/file-act.tsx';
 import { Slip } from '../parts/slip.tsx';
 import { edit, endStep } from './book.ts';
+import { skatersToPut } from './put-roster.ts';
 
 /** The door a roster file comes in by. What does not fit is refused in one sentence, and nothing is changed. */
 export function RosterDoor(props: {
@@ -14,16 +15,30 @@ export function RosterDoor(props: {
 }) {
   const { team, teamId } = props;
   const [said, setSaid] = useState<{ readonly ok: boolean; readonly words: string } | null>(null);
-  const take = async (file: File) => {
+  /** Of a file with columns that would be left out: that is said first. */
+  const [waiting, setWaiting] = useState<{ readonly name: string; readonly roster: TakenRoster } | null>(
+    null,
+  );
+  const look = async (file: File) => {
     const roster = rosterFromCsv(await file.text());
+    setWaiting(null);
     if (roster.kind === 'refused') {
       setSaid({ ok: false, words: `${file.name}: ${roster.sentence} Nothing was changed.` });
-      return;
-    }
-    const { added, changed } = put(roster.skaters, team, teamId);
+    } else if (roster.leftOut.length > 0) {
+      setSaid(null);
+      setWaiting({ name: file.name, roster });
+    } else take(roster);
+  };
+  const take = (roster: TakenRoster) => {
+    const { puts, added } = skatersToPut(roster, team);
+    endStep(teamId);
+    edit(teamId).transact(() => {
+      for (const [id, skater] of puts) edit(teamId).set(['skaters', id], skater);
+    });
+    setWaiting(null);
     setSaid({
       ok: true,
-      words: `${countSaid(added, 'skater')} added, ${changed} brought up to date. Undo takes it back.`,
+      words: `${countSaid(added, 'skater')} added, ${puts.length - added} brought up to date. Undo takes it back.`,
     });
   };
   return (
@@ -40,12 +55,22 @@ export function RosterDoor(props: {
           says="Choose the file"
           label="A roster file"
           accept=".csv,text/csv"
-          onFile={file => void take(file)}
+          onFile={file => void look(file)}
         />
         <Act bare onPress={props.onClose}>
           Close
         </Act>
       </span>
+      {waiting !== null && (
+        <span className="door-said" role="status">
+          {waiting.name}: {countSaid(waiting.roster.skaters.length, 'skater')}.{' '}
+          {waiting.roster.leftOut.map(head => `“${head}”`).join(', ')}{' '}
+          {waiting.roster.leftOut.length === 1 ? 'is' : 'are'} left out: a skater has no place for it here.{' '}
+          {!waiting.roster.saysNoContact &&
+            'It does not speak of contact, so nobody’s “no contact” changes. '}
+          <Act onPress={() => take(waiting.roster)}>Take the rest in</Act>
+        </span>
+      )}
       {said !== null && (
         <span className={said.ok ? 'door-said' : 'door-said warm'} role={said.ok ? 'status' : 'alert'}>
           {said.words}
@@ -53,23 +78,4 @@ export function RosterDoor(props: {
       )}
     </Slip>
   );
-}
-
-function put(skaters: readonly Skater[], team: Team, teamId: string): { added: number; changed: number } {
-  const byNumber = new Map(Object.entries(team.skaters).map(([id, skater]) => [skater.number, id]));
-  let rank = rankAtEnd(team.skaters);
-  let added = 0;
-  endStep(teamId);
-  edit(teamId).transact(() => {
-    for (const skater of skaters) {
-      const known = byNumber.get(skater.number);
-      const kept = known === undefined ? undefined : team.skaters[known as keyof typeof team.skaters];
-      edit(teamId).set(['skaters', known ?? newId<'skater'>()], { ...skater, rank: kept?.rank ?? rank });
-      if (kept === undefined) {
-        added += 1;
-        rank += 1;
-      }
-    }
-  });
-  return { added, changed: skaters.length - added };
 }

@@ -116,6 +116,14 @@ describe('the frame', () => {
       .getByText(/^roster\.csv: The column "number" is missing.*Nothing was changed\.$/)
       .waitFor();
     expect(await rows.count()).toBe(countBefore);
+    // A column there is no place for is named before anything is taken.
+    await door.setInputFiles(csv('number,name,position,Birth date\n78,Somebody,F,2010-01-01'));
+    await page.getByText('roster.csv: 1 skater. “Birth date” is left out', { exact: false }).waitFor();
+    expect(await rows.count()).toBe(countBefore);
+    await page.getByRole('button', { name: 'Take the rest in' }).click();
+    await page.getByText('1 skater added, 0 brought up to date', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => rows.count()).toBe(countBefore);
     await door.setInputFiles(csv('number,name,position\n77,Žižková,D\n14,Nakatani,F'));
     await page.getByText('1 skater added, 1 brought up to date', { exact: false }).waitFor();
     expect(await rows.count()).toBe(countBefore + 1);

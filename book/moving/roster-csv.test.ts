@@ -17,16 +17,27 @@ describe('a roster from CSV', () => {
         { rank: 1, number: 7, name: 'Ilse "Tern" Vaaro; C', position: 'F', noContact: true, group: 'white' },
         { rank: 2, number: 31, name: 'Mirembe Okal', position: 'G', noContact: false, group: '' },
       ],
+      leftOut: [],
+      saysGroup: true,
+      saysNoContact: true,
+    });
+  });
+
+  it('takes the columns it knows, and says which it leaves out as the file writes them', () => {
+    expect(
+      rosterFromCsv('Number,Birth date,Name,Position,E-mail,,E-mail\n1,2009-04-01,A,F,a@example.org,,'),
+    ).toEqual({
+      kind: 'ok',
+      skaters: [{ rank: 1, number: 1, name: 'A', position: 'F', noContact: false, group: '' }],
+      leftOut: ['Birth date', 'E-mail', 'E-mail'],
+      saysGroup: false,
+      saysNoContact: false,
     });
   });
 
   it.each([
     ['', 'The file is empty; its first line must name the columns number, name, position.'],
     ['name,position\nA,F', 'The column "number" is missing; found "name", "position".'],
-    [
-      'number,name,position,height\n1,A,F,180',
-      'The column "height" is not known; known are "number", "name", "position", "group", "no contact".',
-    ],
     ['number,name,position,name\n1,A,F,B', 'The column "name" is there twice.'],
     ['number,name,position\n', 'The file names its columns but holds no skater.'],
     ['number,name,position\n100,A,F', 'Line 2, column "number": a number from 0 to 99 is wanted, not "100".'],

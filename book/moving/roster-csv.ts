@@ -2,10 +2,20 @@ import type { Skater } from '../documents/team.ts';
 import { csvRowsOf } from './csv-rows.ts';
 
 export type Roster =
-  /** In the order of the file, ranks 1, 2, 3 …; each needs an id when it goes into a team. */
-  | { readonly kind: 'ok'; readonly skaters: readonly Skater[] }
+  | TakenRoster
   /** One sentence that names the column and the line. */
   | { readonly kind: 'refused'; readonly sentence: string };
+
+export interface TakenRoster {
+  readonly kind: 'ok';
+  /** In the order of the file, ranks 1, 2, 3 …; each needs an id when it goes into a team. */
+  readonly skaters: readonly Skater[];
+  /** Heads of columns that no skater has room for, as the file writes them: to be said before the roster is taken. */
+  readonly leftOut: readonly string[];
+  /** What the file does not speak of is not changed in those who are there already. */
+  readonly saysGroup: boolean;
+  readonly saysNoContact: boolean;
+}
 
 const needed = ['number', 'name', 'position'] as const;
 const possible = [...needed, 'group', 'no contact'] as const;
@@ -45,8 +55,8 @@ const skaterLimit = 200;
 
 /**
  * A roster from CSV. First line: column names, in any order and case, also by their other common heads: number, name,
- * position (F, D or G, or in words), and if wanted group and "no contact" (yes or no). Any other column is refused, so
- * that nothing a coach typed is dropped silently.
+ * position (F, D or G, or in words), and if wanted group and "no contact" (yes or no). Any other column is left out
+ * and named, so that nothing a coach typed is dropped silently.
  */
 export function rosterFromCsv(text: string): Roster {
   if (isBinary(text)) return refused('This is not a CSV file.');
@@ -61,27 +71,30 @@ export function rosterFromCsv(text: string): Roster {
       return refused(`The column "${column}" is missing; found ${names.map(quoted).join(', ')}.`);
   }
   for (const [index, name] of names.entries()) {
-    if (!possible.includes(name as Column)) {
-      return refused(
-        `The column ${quoted(name)} is not known; known are ${possible.map(quoted).join(', ')}.`,
-      );
-    }
-    if (names.indexOf(name) !== index) return refused(`The column ${quoted(name)} is there twice.`);
+    if (possible.includes(name as Column) && names.indexOf(name) !== index)
+      return refused(`The column ${quoted(name)} is there twice.`);
   }
   if (lines.length === 0) return refused('The file names its columns but holds no skater.');
   if (lines.length > skaterLimit)
     return refused(`A roster holds up to ${skaterLimit} skaters; this file has ${lines.length}.`);
   const skaters: Skater[] = [];
   for (const [index, line] of lines.entries()) {
-    const made = skaterFrom(names as Column[], line, index + 1);
+    const made = skaterFrom(names, line, index + 1);
     if (typeof made === 'string') return refused(`Line ${index + 2}, ${made}`);
     skaters.push(made);
   }
-  return { kind: 'ok', skaters };
+  const leftOut = head.filter((_, index) => !possible.includes(names[index] as Column));
+  return {
+    kind: 'ok',
+    skaters,
+    leftOut: leftOut.map(said).filter(one => one !== ''),
+    saysGroup: names.includes('group'),
+    saysNoContact: names.includes('no contact'),
+  };
 }
 
 /** A skater, or the rest of a sentence that begins with the line. */
-function skaterFrom(columns: readonly Column[], line: readonly string[], rank: number): Skater | string {
+function skaterFrom(columns: readonly string[], line: readonly string[], rank: number): Skater | string {
   if (line.length > columns.length) return `${line.length} cells: there are only ${columns.length} columns.`;
   const cellOf = (column: Column): string => (line[columns.indexOf(column)] ?? '').trim();
   const number = cellOf('number').replace(/^#/, '');
@@ -131,4 +144,5 @@ function isBinary(text: string): boolean {
 }
 
 const quoted = (text: string): string => `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`;
+const said = (cell: string): string => cell.trim().slice(0, 40);
 const refused = (sentence: string): Roster => ({ kind: 'refused', sentence });
