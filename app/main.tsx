@@ -9,6 +9,7 @@ import './parts/ice.css';
 import './parts/parts.css';
 import './parts/choices.css';
 import './parts/sloping-words.css';
+import './parts/forced-colors.css';
 import './shell/first-start.css';
 import './shell/shell.css';
 import './shell/team-page.css';

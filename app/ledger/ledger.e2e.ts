@@ -30,6 +30,23 @@ describe('the ledger', () => {
     const row = page.getByRole('row', { name: /Gap at our blue line/ });
     await row.getByText(/1 of 1: 100.*\(21 to 100\)/).waitFor();
     expect(await seriousViolations(page)).toEqual([]);
+    // With the system's own few colours the pressed act and the place one is in are told from the others all the same.
+    await page.emulateMedia({ forcedColors: 'active' });
+    const grounds = await page.evaluate(() => {
+      const groundOf = (selector: string, part?: string) => {
+        const one = document.querySelector(selector);
+        return one === null ? 'none' : getComputedStyle(one, part).backgroundColor;
+      };
+      return {
+        pressed: groundOf('.act[aria-pressed="true"]'),
+        here: groundOf('.strip a[aria-current]', '::after'),
+        elsewhere: groundOf('.strip a:not([aria-current])', '::after'),
+        page: groundOf('body'),
+      };
+    });
+    expect(grounds.pressed).not.toBe(grounds.page);
+    expect(grounds.here).toBe(grounds.pressed);
+    expect(grounds.elsewhere).toBe(grounds.page);
     await context.close();
   });
 

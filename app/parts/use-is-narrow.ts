@@ -1,14 +1,19 @@
 import { useCallback, useMemo, useSyncExternalStore } from 'react';
 
-/** True while the window is narrower than this, px: for layouts that differ in more than their style. */
+/**
+ * True while the window is narrower than this, px at letters of 16 px: for layouts that differ in more than their style.
+ * As in the style sheets it is asked in letters, so that a reader with larger ones has the layout they have room in.
+ */
 export function useIsNarrow(widthPx: number): boolean {
-  return useMatches(`(max-width: ${widthPx - 1}px)`);
+  return useMatches(`(max-width: ${(widthPx - 1) / LETTER_PX}em)`);
 }
 
 /** True while the window is lower than this, px, as an enlarged page is: what stands above the work must be short. */
 export function useIsShort(heightPx: number): boolean {
-  return useMatches(`(max-height: ${heightPx - 1}px)`);
+  return useMatches(`(max-height: ${(heightPx - 1) / LETTER_PX}em)`);
 }
+
+const LETTER_PX = 16;
 
 /** True where a finger is what points: things to press are drawn as large as one. */
 export function useIsCoarse(): boolean {

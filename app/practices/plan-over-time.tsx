@@ -5,6 +5,8 @@ import { Empty } from '../parts/empty.tsx';
 import { clockAfter, clockSaid, type Lengths } from '../parts/figures.ts';
 import { named } from '../parts/named.ts';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
+import { useWidth } from '../parts/use-width.ts';
+import { clockLabelsOf } from './clock-labels.ts';
 import { endsSaid } from './ends-said.ts';
 import type { Schedule, TimedBlock } from './schedule.ts';
 import { handClasses, useReorder } from './use-reorder.ts';
@@ -150,19 +152,26 @@ function BlockPicture(props: {
   );
 }
 
+/** A figure of a clock time on the rule, and the gap after it, in letters of the page. */
+const FIGURE_LETTERS = 0.36;
+const GAP_LETTERS = 0.5;
+
 function Axis(props: {
   readonly span: number;
   readonly iceMinutes: number;
   readonly clockOf: (minute: number) => string;
 }) {
   const { span, iceMinutes } = props;
-  const step = span > 100 ? 10 : 5;
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const longest = Math.max(props.clockOf(0).length, props.clockOf(iceMinutes).length);
+  const labelLetters = longest * FIGURE_LETTERS + GAP_LETTERS;
+  const letterPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+  const roomMinutes = width === 0 ? 0 : (span * labelLetters * letterPx) / width;
+  const { minutes, step } = clockLabelsOf(span, iceMinutes, roomMinutes);
   const marks = Array.from({ length: Math.floor(span / step) + 1 }, (_, index) => index * step);
-  const isCrowded = (minute: number) => minute !== 0 && iceMinutes - minute < step && minute !== iceMinutes;
-  const shown = [...new Set([...marks, iceMinutes])].filter(minute => !isCrowded(minute));
   return (
-    <div className="axis" aria-hidden="true">
-      {shown.map(minute => (
+    <div className="axis" aria-hidden="true" ref={ref}>
+      {minutes.map(minute => (
         <span
           key={minute}
           className={

@@ -168,6 +168,27 @@ describe('a practice', () => {
     await context.close();
   });
 
+  it('has larger words everywhere when the browser’s letters are twice as large', async () => {
+    const { page, context } = await app.newPage();
+    await page.goto(`${app.url}/practices/practice-3`);
+    const sizes = async () => {
+      await page.locator('.block-title').first().waitFor();
+      return page.evaluate(() =>
+        ['.strip .name', '.strip li a', '.block-title', '.served-name'].map(selector =>
+          Number.parseFloat(getComputedStyle(document.querySelector(selector)!).fontSize),
+        ),
+      );
+    };
+    const usual = await sizes();
+    const browser = await context.newCDPSession(page);
+    await browser.send('Page.setFontSizes', { fontSizes: { standard: 32 } });
+    await expect.poll(sizes).toEqual(usual.map(size => 2 * size));
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await context.close();
+  });
+
   it('leads back from a block to its drill', async () => {
     const { page, context } = await app.newPage();
     await page.goto(`${app.url}/practices/practice-3`);
