@@ -86,6 +86,7 @@ export * from './many/tune.ts';
 export * from './many/tune-steps.ts';
 export * from './many/where-when.ts';
 export * from './mends/mend.ts';
+export * from './mends/mend-effect.ts';
 export * from './mends/mend-rows.ts';
 export * from './mends/mend-sentence.ts';
 export * from './mends/mends-of.ts';

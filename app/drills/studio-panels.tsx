@@ -6,6 +6,7 @@ import { ActsPanel } from './acts-panel.tsx';
 import type { Chosen } from './chosen.ts';
 import { FindingsPanel } from './findings/findings-panel.tsx';
 import { flowFindings } from './findings/flow-findings.ts';
+import type { Wanted } from './findings/use-mend-effects.ts';
 import type { Follow } from './follow.ts';
 import type { People } from './people/people-of.ts';
 import { useFollowed } from './use-follow.ts';
@@ -21,6 +22,7 @@ export const StudioPanels = memo(function StudioPanels(props: {
   readonly chosen: Chosen;
   readonly flag: number | null;
   readonly lengths: Lengths;
+  readonly wanted: Wanted | null;
   readonly onLook: (finding: Finding, number: number) => void;
   readonly onChoose: (chosen: Chosen) => void;
   readonly onGone: () => void;
@@ -45,6 +47,7 @@ export const StudioPanels = memo(function StudioPanels(props: {
         isGameAlone={isGameAlone}
         lengths={lengths}
         chosen={props.flag}
+        wanted={props.wanted}
         more={flowFindings(props.here)}
         onLook={props.onLook}
       />

@@ -1,5 +1,5 @@
 import type { Drill, Team } from '@icewright/book';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useIsNarrow } from '../parts/use-is-narrow.ts';
 import { OutPanel } from './out/out-panel.tsx';
 import { StudioPaper } from './out/studio-paper.tsx';
@@ -30,6 +30,11 @@ export function Studio({
   const isBelow = useIsNarrow(1100);
   const { lengths } = team;
   const onGone = useSteady(() => studio.select([]));
+  const { wanted: outcome, habitWants, tally, isKnown, onNeeded } = studio.many;
+  const wanted = useMemo(
+    () => outcome && { outcome, habitWants, tally: isKnown ? tally : null, onNeeded },
+    [outcome, habitWants, tally, isKnown, onNeeded],
+  );
   const panels = (
     <StudioPanels
       atRest={studio.atRest}
@@ -40,6 +45,7 @@ export function Studio({
       chosen={chosen}
       flag={flag.number}
       lengths={lengths}
+      wanted={wanted}
       onLook={studio.onLook}
       onChoose={choose}
       onGone={onGone}

@@ -78,3 +78,11 @@ export const SOFTEST_PASS = estimateRow(
   [3, 6],
   'our choice: softer dies on its way',
 );
+
+export const MEND_CHANGES_DRILL = estimateRow(
+  'a mend is said to change the drill when the share of reps that come out as wanted moves by more than',
+  0.15,
+  '',
+  [0.1, 0.25],
+  'our choice: between six and nine in ten lies whether a drill teaches what it is for',
+);

@@ -1,10 +1,18 @@
 import type { Drill } from '@icewright/book';
-import { type Finding, type Mend, mendSentence, type NoMend } from '@icewright/engine';
+import {
+  type Finding,
+  MEND_CHANGES_DRILL,
+  type Mend,
+  type MendEffect,
+  mendSentence,
+  type NoMend,
+} from '@icewright/engine';
 import { useId } from 'react';
 import { Act } from '../../parts/act.tsx';
-import { type Lengths, numberSaid } from '../../parts/figures.ts';
+import { type Lengths, numberSaid, percentSaid } from '../../parts/figures.ts';
 import { Reading } from '../../parts/reading.tsx';
 import { againstSaid, findingWords, placeSaid } from './finding-words.ts';
+import { effectSaid, effectWords, intervalSaid } from './mend-effect-words.ts';
 
 /** One finding: its flag, what and why, and what would mend it. */
 export function FindingRow(props: {
@@ -14,6 +22,9 @@ export function FindingRow(props: {
   readonly number: number;
   readonly isChosen: boolean;
   readonly mend: Mend | NoMend | undefined;
+  /** What it does to what is wanted of the drill; undefined or null when that is not known. */
+  readonly effect: MendEffect | null | undefined;
+  readonly want: string | null;
   readonly lengths: Lengths;
   readonly onLook: () => void;
   readonly onMend: (mend: Mend) => void;
@@ -59,7 +70,8 @@ export function FindingRow(props: {
   );
 }
 
-function MendLine({ drill, mend, lengths, onMend, number }: Parameters<typeof FindingRow>[0]) {
+function MendLine(props: Parameters<typeof FindingRow>[0]) {
+  const { drill, mend, lengths, onMend, number, effect, want } = props;
   if (mend === undefined) return <p className="mend q3 is-looking">Trying what would mend it</p>;
   if (mend.kind === 'noMend') {
     return (
@@ -70,15 +82,45 @@ function MendLine({ drill, mend, lengths, onMend, number }: Parameters<typeof Fi
       </p>
     );
   }
+  const does = effect && want !== null ? effectSaid(effect, want, false) : '';
   return (
-    <p className="mend">
-      <span>{mendSentence(mend, drill, lengths)}</span>
-      <Act
-        label={`Do it: ${mendSentence(mend, drill, lengths)} It mends finding ${number}.`}
-        onPress={() => onMend(mend)}
-      >
-        Do it
-      </Act>
+    <>
+      <p className="mend">
+        <span>{mendSentence(mend, drill, lengths)}</span>
+        <Act
+          label={`Do it: ${mendSentence(mend, drill, lengths)} It mends finding ${number}. ${does}`.trim()}
+          onPress={() => onMend(mend)}
+        >
+          Do it
+        </Act>
+      </p>
+      {effect && want !== null && <EffectLine effect={effect} want={want} />}
+    </>
+  );
+}
+
+/** What it does to the drill besides. */
+function EffectLine({ effect, want }: { readonly effect: MendEffect; readonly want: string }) {
+  const words = effectWords(effect, want, false);
+  return (
+    <p className="mend-effect q2">
+      {words.warning !== '' && <b className="b warm">{words.warning}</b>}
+      {words.before}
+      {words.figure !== '' && effect.after && (
+        <Reading
+          value={words.figure}
+          estimate
+          why={
+            <>
+              <b>{intervalSaid(effect.after)}</b> after it
+              {effect.before && <>, {intervalSaid(effect.before)} before</>}: of reps with the same people and
+              luck. More than {percentSaid(MEND_CHANGES_DRILL.value)} apart it is another drill:{' '}
+              {MEND_CHANGES_DRILL.source}.
+            </>
+          }
+        />
+      )}
+      {words.after}
     </p>
   );
 }

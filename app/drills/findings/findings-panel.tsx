@@ -1,13 +1,26 @@
 import type { Drill } from '@icewright/book';
-import { type Finding, type Mend, mendSentence, type Rink } from '@icewright/engine';
+import {
+  type Finding,
+  isSameWant,
+  type Mend,
+  type MendEffect,
+  mendSentence,
+  type NoMend,
+  type Outcome,
+  type RateInterval,
+  type Rink,
+} from '@icewright/engine';
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Lengths } from '../../parts/figures.ts';
 import { useChildrenInView } from '../../parts/use-in-view.ts';
+import { wantClause } from '../many/habit-wants.ts';
 import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { afterWrites } from '../write.ts';
 import { FindingRow } from './finding-row.tsx';
 import { isSameDrill } from './is-same-drill.ts';
+import { effectSaid } from './mend-effect-words.ts';
+import { rateIn, useMendEffects, type Wanted } from './use-mend-effects.ts';
 import { type MoreFindings, useMends } from './use-mends.ts';
 import './findings.css';
 
@@ -33,12 +46,15 @@ export function FindingsPanel(props: {
   /** Number of the chosen flag, from 1; null when none is. */
   readonly chosen: number | null;
   readonly onLook: (finding: Finding, number: number) => void;
+  /** What is wanted of the drill; null when nothing can be yet. */
+  readonly wanted: Wanted | null;
   readonly more?: MoreFindings;
 }) {
   const { findings, issues, isStill, hand, lengths } = props;
   const { drill } = hand;
+  const { wanted } = props;
   const list = useRef<HTMLOListElement>(null);
-  const [done, setDone] = useState<{ readonly said: string; readonly after: Drill } | null>(null);
+  const [done, setDone] = useState<Done | null>(null);
   const inView = useChildrenInView(list, findings.length);
   const mends = useMends({
     drill,
@@ -49,9 +65,14 @@ export function FindingsPanel(props: {
     inView,
     more: props.more,
   });
+  const effectOf = useMendEffects({ drill, mends, inView, wanted, bySpot: props.people.bySpot });
+  const want = wanted && wantClause(wanted.outcome, drill, wanted.habitWants);
   const toLookAt = findings.filter(finding => finding.weight === 'look').length;
   const mended = (mend: Mend) => {
-    setDone({ said: mendSentence(mend, drill, lengths), after: afterWrites(drill, mend.writes) });
+    const effect = effectOf(mend) ?? null;
+    const before = wanted?.tally ? rateIn(wanted.tally) : undefined;
+    const said = mendSentence(mend, drill, lengths);
+    setDone({ said, after: afterWrites(drill, mend.writes), outcome: wanted?.outcome, before, effect });
     hand.keep(mend.writes);
     // The act pressed goes away with its finding: the hand stays in the list.
     list.current?.closest<HTMLElement>('section')?.focus();
@@ -73,7 +94,11 @@ export function FindingsPanel(props: {
         <p className="q2">Nothing moves yet: choose somebody on the ice and say what comes first.</p>
       )}
       <p role="status" className="mend-done">
-        {done !== null && isSameDrill(drill, done.after) && <>Done: {done.said} Undo puts it back.</>}
+        {done !== null && isSameDrill(drill, done.after) && (
+          <>
+            Done: {done.said} {doneSaid(done, wanted, want)} Undo puts it back.
+          </>
+        )}
       </p>
       {!isStill && issues.length === 0 && findings.length === 0 && (
         <p className="q2">
@@ -92,6 +117,8 @@ export function FindingsPanel(props: {
             number={index + 1}
             isChosen={props.chosen === index + 1}
             mend={mends[index]}
+            effect={effectIn(mends[index], effectOf)}
+            want={want}
             lengths={lengths}
             onLook={() => props.onLook(finding, index + 1)}
             onMend={mended}
@@ -101,6 +128,29 @@ export function FindingsPanel(props: {
     </section>
   );
 }
+
+/** A mend that was done, and what was known of what is wanted then. */
+interface Done {
+  readonly said: string;
+  readonly after: Drill;
+  readonly outcome: Outcome | undefined;
+  readonly before: RateInterval | null | undefined;
+  readonly effect: MendEffect | null;
+}
+
+/** What it did to what is wanted: as the page counts it now, until that is known as it was foretold. */
+function doneSaid({ outcome, before, effect }: Done, wanted: Wanted | null, want: string | null): string {
+  if (wanted === null || want === null || outcome === undefined) return '';
+  if (!isSameWant(outcome, wanted.outcome)) return '';
+  const { tally } = wanted;
+  const known = before !== undefined && tally !== null ? { before, after: rateIn(tally) } : effect;
+  return known === null ? '' : effectSaid(known, want, true);
+}
+
+const effectIn = (
+  mend: Mend | NoMend | undefined,
+  effectOf: ReturnType<typeof useMendEffects>,
+): MendEffect | null | undefined => (mend?.kind === 'mend' ? effectOf(mend) : undefined);
 
 /** Up and down lead from flag to flag; Enter presses the one that has the focus. */
 function goAlong(event: KeyboardEvent, list: HTMLOListElement | null): void {

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { appOfFile } from '../../../test/app-of-file.ts';
 import { LOOKS, readableAt } from '../../../test/axe.ts';
+import { shot } from '../../../test/with-page.ts';
 
 const app = appOfFile();
 
@@ -23,11 +24,19 @@ describe('the findings of a drill', () => {
   it('are mended by one press, and undone by one', async () => {
     const { page, context } = await openDrill({ width: 1440, height: 900 });
     await doIt(page).first().waitFor();
+    // It says what it does to what is wanted of the drill, and so does what is said when it is done.
+    await list(page)
+      .locator('.mend-effect')
+      .filter({ hasText: /in \d+\s%, why\? of reps that come to it, now in \d+\s%\.$/ })
+      .first()
+      .waitFor();
+    await shot(page, 'mend-effect');
     await doIt(page).first().click();
     await crossing(page).waitFor({ state: 'detached' });
     await list(page)
-      .getByText(/^Done: .*Undo puts it back\.$/)
+      .getByText(/^Done: .* in \d+\s% .* was in \d+\s%\. Undo puts it back\.$/)
       .waitFor();
+    await shot(page, 'mend-done');
     // After another change one undo takes back that, and no longer the mend: the promise is gone, and comes back with it.
     await page.getByLabel('Title of the drill').fill('Five that crossed');
     await list(page)

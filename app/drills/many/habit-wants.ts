@@ -1,5 +1,13 @@
 import type { Drill, Team } from '@icewright/book';
-import { type Id, type Outcome, type OutcomeWords, outcomeWords, wantKeyOf } from '@icewright/engine';
+import {
+  findLineOf,
+  type Id,
+  lineWords,
+  type Outcome,
+  type OutcomeWords,
+  outcomeWords,
+  wantKeyOf,
+} from '@icewright/engine';
 import { writtenStandardOf } from '../../habits/written-standard.ts';
 import { named } from '../../parts/named.ts';
 
@@ -32,4 +40,11 @@ export const wantWords = (outcome: Outcome, drill: Drill, wants: readonly HabitW
   const habit = wants.find(want => wantKeyOf(want.outcome) === key);
   if (habit === undefined) return words;
   return { ...words, want: `${habit.title} is held`, where: `Where who decides “${habit.title}” was` };
+};
+
+/** What is wanted as one clause, with the line before which it is. */
+export const wantClause = (outcome: Outcome, drill: Drill, wants: readonly HabitWant[]): string => {
+  const { want, beforeLine } = wantWords(outcome, drill, wants);
+  const line = findLineOf(outcome);
+  return line === undefined ? want : `${want} ${beforeLine} ${lineWords(line, drill)}`;
 };

@@ -22,14 +22,15 @@ export interface Playing<Answer> {
   readonly cancel: () => void;
 }
 
-/** All reps of a drill in the workers. `onDone` is told the share that is done, 0 to 1. */
+/** All reps of a drill in the workers, or its first ones. `onDone` is told the share that is done, 0 to 1. */
 export function playMany(
   pool: ManyPool,
   drill: ManyDrill,
   outcomes: readonly Outcome[],
   onDone: (ratio: number) => void,
+  repCount = MANY_REPS,
 ): Playing<ManyTally> {
-  const chunks = chunksOf(MANY_REPS).map((reps): ManyChunk => ({ kind: 'tally', outcomes, ...reps }));
+  const chunks = chunksOf(repCount).map((reps): ManyChunk => ({ kind: 'tally', outcomes, ...reps }));
   // Merged one by one as they come, in whatever order: all at the end would hold the page up.
   let merged: ManyTally | undefined;
   const work = pool.play(drill, chunks, (part, doneCount) => {

@@ -5,6 +5,7 @@ import { useIsPageShown } from '../../parts/use-in-view.ts';
 import type { People } from '../people/people-of.ts';
 import type { Hand } from '../use-hand.ts';
 import { usePlayedSpots } from '../use-played-spots.ts';
+import { useSteady } from '../use-steady.ts';
 import { type HabitWant, habitWantsOf } from './habit-wants.ts';
 import { keptOutcome, wantToKeep } from './kept-want.ts';
 import { Cancelled } from './many-pool.ts';
@@ -27,6 +28,8 @@ export interface Many {
   readonly tally: ManyTally | null;
   /** True when `tally` is of an earlier drill or of another want, and has been for a while. */
   readonly isStale: boolean;
+  /** `tally` is of this drill and want. */
+  readonly isKnown: boolean;
   /** Share of the reps that are played, 0 to 1; null when nothing is under way. */
   readonly doneRatio: number | null;
   /** True when the coach has stopped it. */
@@ -36,6 +39,8 @@ export interface Many {
   readonly onStart: () => void;
   /** Whether somebody can see the figures: reps are played for eyes, not because a drill is open. */
   readonly onInView: (isInView: boolean) => void;
+  /** Something else rests on the figures: the reps are played though nobody sees them here. */
+  readonly onNeeded: () => void;
 }
 
 /** `isBehind`: a hand is moving something, and the drill is as it was before. */
@@ -75,6 +80,7 @@ export function useMany(
   const [isInView, setInView] = useState(false);
   const [seenKey, setSeenKey] = useState<string | null>(null);
   const isPageShown = useIsPageShown();
+  const onNeeded = useSteady(() => setSeenKey(key));
   const isRested = useRested(key);
   const isLongBehind = useRested(`${isBehind}`) && isBehind;
   const isKnown = found?.key === key;
@@ -138,13 +144,29 @@ export function useMany(
       people,
       tally,
       isStale,
+      isKnown,
       doneRatio,
       isStopped,
       failure,
       onStop: () => setStoppedKey(key),
       onStart: () => setStoppedKey(null),
       onInView: setInView,
+      onNeeded,
     }),
-    [outcomes, habitWants, wanted, people, tally, isStale, doneRatio, isStopped, failure, key, keep],
+    [
+      outcomes,
+      habitWants,
+      wanted,
+      people,
+      tally,
+      isStale,
+      isKnown,
+      doneRatio,
+      isStopped,
+      failure,
+      key,
+      keep,
+      onNeeded,
+    ],
   );
 }
