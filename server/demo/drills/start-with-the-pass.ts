@@ -19,23 +19,23 @@ export const startWithThePass: DemoDrill = {
   spots: {
     D1: {
       side: 'us',
-      at: [-23.2, -6.2],
+      at: [-23.5, -3],
       facingRad: 0,
       waiting: 3,
       acts: [pass('F1', 14, { cue: whistle })],
     },
     D2: {
       side: 'us',
-      at: [-22.6, 2.4],
+      at: [-22.6, 7],
       facingRad: 0,
       waiting: 3,
       acts: [
         along(
           'skate',
           [
-            [-12, 2],
-            [0, 1.6],
-            [12, 1.8],
+            [-12, 6.4],
+            [0, 3.6],
+            [12, 2.6],
             [21, 1.6],
           ],
           { cue: whistle, stops: true },
@@ -44,7 +44,7 @@ export const startWithThePass: DemoDrill = {
     },
     F1: {
       side: 'us',
-      at: [-16.8, -10.2],
+      at: [-14, -11.2],
       facingRad: 0,
       waiting: 3,
       acts: [
@@ -52,8 +52,8 @@ export const startWithThePass: DemoDrill = {
         along(
           'skate',
           [
-            [-8, -10],
-            [4, -9.4],
+            [-4, -11],
+            [6, -9.8],
             [14, -7.5],
           ],
           { effortRatio: 0.85, stops: true },
@@ -62,15 +62,15 @@ export const startWithThePass: DemoDrill = {
     },
     F2: {
       side: 'us',
-      at: [-15.5, -3.4],
+      at: [-11.5, -1.5],
       facingRad: 0,
       waiting: 3,
       acts: [
         along(
           'carry',
           [
-            [-6, -4.8],
-            [4, -5.4],
+            [-4, -3.4],
+            [5, -4.6],
             [15, -4.6],
           ],
           { cue: received('F2'), effortRatio: 0.9 },
@@ -80,5 +80,5 @@ export const startWithThePass: DemoDrill = {
     },
     G: { side: 'them', kind: 'goalie', at: [26.2, 0], facingRad: Math.PI },
   },
-  pucks: [{ at: [-23.8, -6.8], owner: 'D1', count: 8 }],
+  pucks: [{ at: [-24.1, -3.6], owner: 'D1', count: 8 }],
 };
