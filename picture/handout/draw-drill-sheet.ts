@@ -49,11 +49,21 @@ export const drillPages = (
 
 type DrawPage = (pen: Pen, which: string) => void;
 
+/** A little smaller the drawing may stand where all then fits one page: two are not turned over on a bench. */
+const SMALLER_SHARES = [0.93, 0.86, 0.8] as const;
+
 const pagesOf = (pen: Pen, sheet: DrillSheet, page: Page): readonly DrawPage[] => {
+  const full = laidOut(pen, sheet, page, 1);
+  if (full.length === 1) return full;
+  const smaller = SMALLER_SHARES.map(share => laidOut(pen, sheet, page, share));
+  return smaller.find(pages => pages.length === 1) ?? full;
+};
+
+const laidOut = (pen: Pen, sheet: DrillSheet, page: Page, share: number): readonly DrawPage[] => {
   const nothing = measuringPen(pen);
   const cautions = cautionBox(pen, page, [...sheet.cautions, ...STANDING_CAUTIONS], page.bottom);
   const flow = sheetFlow({
-    first: drawDrawing(nothing, page, sheet, drawHead(nothing, page, sheet, '', true)),
+    first: drawDrawing(nothing, page, sheet, drawHead(nothing, page, sheet, '', true), share),
     next: drawHead(nothing, page, sheet, '', false),
     bottom: cautions.top - mm(3),
   });
@@ -74,7 +84,7 @@ const pagesOf = (pen: Pen, sheet: DrillSheet, page: Page): readonly DrawPage[] =
   return flow.pages.map((draw, index) => (to, which) => {
     to.path('halo', sink => sink.rect(0, 0, page.width, page.height));
     const top = drawHead(to, page, sheet, which, index === 0);
-    if (index === 0) drawDrawing(to, page, sheet, top);
+    if (index === 0) drawDrawing(to, page, sheet, top, share);
     draw(to);
     drawCautionBox(to, page, cautions);
   });
@@ -103,10 +113,10 @@ const drawHead = (pen: Pen, page: Page, sheet: DrillSheet, which: string, isFirs
 };
 
 /** The drawing in the middle of its line, the key below it. Returns where the words begin. */
-const drawDrawing = (pen: Pen, page: Page, sheet: DrillSheet, top: number): number => {
+const drawDrawing = (pen: Pen, page: Page, sheet: DrillSheet, top: number, share: number): number => {
   const [, , width, length] = rinkViewBox(sheet.rink);
   const room = page.right - page.left;
-  const scale = Math.min(room / width, TALLEST_DRAWING / length);
+  const scale = Math.min(room / width, TALLEST_DRAWING / length) * share;
   const left = page.left + (room - width * scale) / 2;
   drawDrillAt(
     pen,

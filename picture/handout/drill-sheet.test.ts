@@ -131,8 +131,11 @@ describe('a drill on paper', () => {
     const plan = { ...MIDDLE_FIRST_SHEET.plan, spots: Object.fromEntries([...spots, ...more]) } as DrillPlan;
     const playable = playableOf(plan, MIDDLE_FIRST_SHEET.rink, levelOf('collegeWomen'));
     if (playable.kind !== 'playable') throw new Error('cannot be played');
-    const pages = drawnPages({ ...MIDDLE_FIRST_SHEET, plan, run: runDrill(playable) }, 'a4');
+    const sheet = { ...MIDDLE_FIRST_SHEET, plan, run: runDrill(playable) };
+    const pages = drawnPages(sheet, 'a4');
     expect(pages).toHaveLength(1);
+    // The lower letter page holds it too: there the ice is drawn a little smaller before a second page is begun.
+    expect(drawnPages(sheet, 'letter')).toHaveLength(1);
     expect(pages[0]!.some(call => call.call === 'text' && call.words === 'The rep over time')).toBe(true);
   });
 });
