@@ -1,7 +1,7 @@
 import type { Game, Moment, Team } from '@icewright/book';
 import { inOrder } from '@icewright/book';
 import { judgeStandard } from '@icewright/engine';
-import { twoAnswersOf } from '../habits/two-answers.ts';
+import { hasSay, twoAnswersOf } from '../habits/two-answers.ts';
 import { TwoAnswersLine } from '../habits/two-answers-line.tsx';
 import { NOT_WRITTEN_SAID, writtenStandardOf } from '../habits/written-standard.ts';
 import { ActLink } from '../parts/act.tsx';
@@ -64,7 +64,8 @@ function Heard({
   const [momentId, tagged] = taggedBy(game, desk.freezeId, freeze.habit) ?? [];
   const standard = habit ? writtenStandardOf(habit) : undefined;
   const judged = standard && view.ice ? judgeStandard(view.ice.scene, standard) : undefined;
-  const two = tagged && tagged.habit === freeze.habit ? twoAnswersOf(tagged, judged) : undefined;
+  const isOfHabit = tagged?.habit === freeze.habit;
+  const two = tagged && isOfHabit ? twoAnswersOf(tagged, judged) : undefined;
   return (
     <section className="verdict">
       <label className="freeze-habit">
@@ -94,6 +95,7 @@ function Heard({
       />
       {tagged && (
         <p className="v">
+          {!isOfHabit && `Marked for “${named(team.habits[tagged.habit]?.title ?? '', 'habit')}”: `}
           <span className={tagged.verdict === 'missed' ? 'warm b' : 'b'}>{SAID[tagged.verdict]}</span>
           {tagged.skater ? ` by ${skaterWords(tagged.skater, team)}` : ''}
           {tagged.by === '' ? '' : `, said ${tagged.by}`}.
@@ -103,6 +105,11 @@ function Heard({
         <p className="v" data-testid="verdict" data-answer={judged.answer}>
           <span className={judged.answer === 'no' ? 'warm b' : 'b'}>{ANSWER[judged.answer]}</span>, by the
           standard. {judgedWords(standard, judged, view)}
+          {tagged &&
+            isOfHabit &&
+            tagged.verdict !== 'cannotSee' &&
+            !hasSay(judged) &&
+            ' What was said counts.'}
         </p>
       )}
       {momentId && two && <TwoAnswersLine gameId={gameId} momentId={momentId} two={two} />}
