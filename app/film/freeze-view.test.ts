@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Freeze } from '@icewright/book';
 import { ellipseOf, keptFitOf, rinkOf } from '@icewright/engine';
 import { describe, expect, it } from 'vitest';
-import { freezeViewOf, landmarksInPicture, nearestUnpinned } from './freeze-view.ts';
+import { freezeViewOf, isAnyPin, landmarksInPicture, nearestUnpinned } from './freeze-view.ts';
 import { refusedPinsWords } from './refused-pins.ts';
 
 // Positions known exactly: fixtures/film-truth/README.md.
@@ -120,4 +120,19 @@ describe('a freeze with everything that hangs on it', () => {
     );
     expect(words(['endSpot-x+y', 'endSpot-x-y', 'endSpot+x+y', 'endSpot+x-y'])).toBe('held');
   });
+});
+
+it('points at none of five pins that disagree, for any may be the wrong one', () => {
+  const frame = framesOf('A.json')[0]!;
+  const all = Object.keys(frame.landmarks);
+  const five = [0, 0.25, 0.5, 0.75, 1].map(share => all[Math.round(share * (all.length - 1))]!);
+  const right = freezeOf(frame, five);
+  const [id, pin] = Object.entries(right.pins)[2]!;
+  const off = { ...pin, at: { xPx: pin.at.xPx + 40, yPx: pin.at.yPx - 25 } };
+  const wrong = { ...right, pins: { ...right.pins, [id]: off } } as Freeze;
+  const view = freezeViewOf(wrong, rink);
+  expect(view.fit?.disagreement?.kind).toBe('oneOf');
+  expect(isAnyPin(wrong, view.fit)).toBe(true);
+  expect(view.pins.filter(({ disagrees }) => disagrees)).toEqual([]);
+  expect(isAnyPin(right, freezeViewOf(right, rink).fit)).toBe(false);
 });

@@ -177,6 +177,9 @@ it('lists every moment for the speaker with its picture, made when it is looked 
         rows.evaluateAll(all => all.map(one => one.getBoundingClientRect().top + window.scrollY));
       // They lie far below a low window: nothing is read for them yet.
       expect(await rows.count()).toBe(4);
+      // Several may have the same words: each says which moment it is.
+      for (const said of await rows.locator('.speak-which').allTextContents())
+        expect(said).toMatch(/^(done|missed|cannot see|freeze), .*\d:\d\d\.\d/);
       const before = await tops();
       expect(before[0]).toBeGreaterThan(500 + 200);
       expect(await filled.count()).toBe(0);
