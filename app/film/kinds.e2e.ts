@@ -80,8 +80,9 @@ it.each(['A.mp4', 'h264_aac.ts'])(
       await page.keyboard.press('o');
       await jumpTo(page, '28');
       await shownFrame(page, 28);
-      await page.keyboard.press('Shift+l');
+      // The loop first: a film that moves is past its end before a busy machine takes the next press.
       await page.keyboard.press('o');
+      await page.keyboard.press('Shift+l');
       await page.getByText('half speed, loop 20 to 28').waitFor();
       // 8 frames at half of 30 a second take 0.53 s: in 2 s they come round at least twice.
       const seen: number[] = [];
