@@ -65,7 +65,8 @@ export function RosterDoor(props: {
         <span className="door-said" role="status">
           {waiting.name}: {countSaid(waiting.roster.skaters.length, 'skater')}.{' '}
           {waiting.roster.leftOut.map(head => `“${head}”`).join(', ')}{' '}
-          {waiting.roster.leftOut.length === 1 ? 'is' : 'are'} left out: a skater has no place for it here.{' '}
+          {waiting.roster.leftOut.length === 1 ? 'is' : 'are'} left out: a skater’s line has no such place
+          here.{' '}
           {!waiting.roster.saysNoContact &&
             'It does not speak of contact, so nobody’s “no contact” changes. '}
           <Act onPress={() => take(waiting.roster)}>Take the rest in</Act>

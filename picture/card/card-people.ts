@@ -12,6 +12,8 @@ export const GROUP_LINE = 10.6;
 const COLUMN_APART = mm(6);
 const NAME_WIDTH = mm(15);
 const NOTE_LINES = 2;
+/** The table of letter widths may be this much short of the font (`print.test.ts`), which a line across the page shows. */
+const WIDTHS_SHORT = 1.03;
 
 /** Height of the people and the note below them; 0 without any. */
 export const peopleHeight = (measure: Measure, people: People, page: Page): number => {
@@ -50,7 +52,7 @@ const peopleColumns = (measure: Measure, { groups }: People, page: Page) => {
   const nameWidth = groups.every(({ name }) => name === '') ? 0 : NAME_WIDTH;
   const set = groups.map(group => ({
     name: wrapWords(measure, 'cardGroup', group.name, NAME_WIDTH - mm(1), 1)[0] ?? '',
-    lines: wrapWords(measure, 'cardPoint', group.people, width - nameWidth),
+    lines: wrapWords(measure, 'cardPoint', group.people, (width - nameWidth) / WIDTHS_SHORT),
   }));
   const half = Math.ceil(set.length / 2);
   return { columns: [set.slice(0, half), set.slice(half)], width, nameWidth };
