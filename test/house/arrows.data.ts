@@ -22,7 +22,7 @@ export const ENGINE_ARROWS: Readonly<Record<string, readonly string[]>> = {
   drill: ['skater', 'rink', 'units'],
   motion: ['drill', 'puck', 'skater', 'rink', 'units'],
   run: ['motion', 'drill', 'control', 'pass', 'puck', 'skater', 'rink', 'random', 'statistics', 'units'],
-  mends: ['run', 'drill', 'skater', 'rink', 'units'],
+  mends: ['run', 'drill', 'statistics', 'skater', 'rink', 'units'],
   many: [
     'mends',
     'run',
