@@ -134,7 +134,13 @@ export function useUndo(id: string | null): { readonly canUndo: boolean; readonl
     listener => {
       if (id === null) return () => {};
       const { undoManager } = documentOf(id);
-      const events = ['stack-item-added', 'stack-item-popped', 'stack-cleared'] as const;
+      // Steps of before a reload are laid on later than the page is drawn, and told of as an update.
+      const events = [
+        'stack-item-added',
+        'stack-item-updated',
+        'stack-item-popped',
+        'stack-cleared',
+      ] as const;
       for (const event of events) undoManager.on(event, listener);
       return () => {
         for (const event of events) undoManager.off(event, listener);

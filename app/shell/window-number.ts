@@ -26,13 +26,26 @@ async function findNumber(): Promise<number> {
   return number;
 }
 
-/** Takes the number for as long as the page lives. */
+/** Takes the number until the page goes: by itself a page that is loaded again lets go of it only some time after the new one has begun. */
 const isHeld = (number: number, how: LockOptions): Promise<boolean> =>
   new Promise(resolve => {
     navigator.locks
       .request(`icewright.window.${number}`, how, lock => {
         resolve(lock !== null);
-        return lock === null ? undefined : new Promise<never>(() => {});
+        if (lock === null) return;
+        takeBackWhenShownAgain(number);
+        return untilPageGoes();
       })
       .catch(() => resolve(false));
   });
+
+const untilPageGoes = (): Promise<void> =>
+  new Promise(resolve => addEventListener('pagehide', () => resolve(), { once: true }));
+
+/** A browser may keep a page that was left, and show it again as it was. */
+const takeBackWhenShownAgain = (number: number): void => {
+  const shown = ({ persisted }: PageTransitionEvent) => {
+    if (persisted) void isHeld(number, { ifAvailable: true });
+  };
+  addEventListener('pageshow', shown, { once: true });
+};
