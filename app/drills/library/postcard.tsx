@@ -72,8 +72,8 @@ export function usesSaid({ practised, planned, minutes }: DrillUses): string {
   const last = practised.at(-1);
   const done =
     last === undefined
-      ? 'Not practised yet.'
-      : `Practised ${practised.length === 1 ? 'once' : `${practised.length} times`}, ${minutes} min, last ${daySaid(last.day)}.`;
+      ? 'In no practice yet.'
+      : `In ${countSaid(practised.length, 'practice')} so far, ${minutes} min, last ${daySaid(last.day)}.`;
   const next = planned[0];
   return next === undefined ? done : `${done} Planned ${daySaid(next.day)}.`;
 }
