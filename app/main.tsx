@@ -7,6 +7,7 @@ import './parts/acts.css';
 import './parts/reading.css';
 import './parts/ice.css';
 import './parts/parts.css';
+import './parts/fields.css';
 import './parts/choices.css';
 import './parts/sloping-words.css';
 import './parts/forced-colors.css';

@@ -7,6 +7,7 @@ import '../parts/acts.css';
 import '../parts/reading.css';
 import '../parts/ice.css';
 import '../parts/parts.css';
+import '../parts/fields.css';
 import './handout.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -1,6 +1,7 @@
 import { BODIES_TOUCH_M, BODIES_TOUCH_S } from '../drill/drill-rows.ts';
 import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Actor } from './actor.ts';
+import { ROUNDING_M } from './recorded.ts';
 import type { Finding, Track } from './run-result.ts';
 
 /**
@@ -24,9 +25,6 @@ export const findBodiesTouch = (
   }
   return findings;
 };
-
-/** More than rounding; for two who stand still, so much that what is left out is no number too large to count samples by. */
-const ROUNDING_M = 1e-4;
 
 /** `closesM`: so much nearer they come to each other in one sample, at most. */
 const findOfPair = (a: Track, b: Track, closesM: number, findings: Finding[]): void => {

@@ -2,6 +2,7 @@ import { PATHS_NEAR_M, PATHS_NEAR_S } from '../drill/drill-rows.ts';
 import { STEP_HZ } from '../drill/step-hz.ts';
 import type { Level } from '../skater/level.ts';
 import type { Actor } from './actor.ts';
+import { ROUNDING_M } from './recorded.ts';
 import type { Finding, Track } from './run-result.ts';
 import {
   leastApart2,
@@ -75,9 +76,6 @@ interface Meeting {
   atM: { xM: number; yM: number };
   closingMps: number;
 }
-
-/** As in `find-bodies-touch.ts`. */
-const ROUNDING_M = 1e-4;
 
 /** The looks at which the two can be near each other and too quick: samples, ascending. Looks before they could be near are left out. */
 const looksOf = (

@@ -39,3 +39,6 @@ interface PuckColumns {
   yM: Float64Array;
   owner: Int16Array;
 }
+
+/** Laid on `mostStepsM`: more than rounding; for two who stand still, so much that what is left out is no number too large to count samples by. Metres. */
+export const ROUNDING_M = 1e-4;

@@ -43,6 +43,8 @@ it('keeps a whole film ready where that was asked, still after it was closed, un
   await withFreshPage(app, async page => {
     // 120 pictures, of which only the first stands by itself; the first carries the number 480: see the README beside it.
     const longGop = new URL('../../../fixtures/film-kinds/h264_long_gop.mkv', import.meta.url).pathname;
+    await page.goto(app.url);
+    await keepOlderCopies(page);
     await openFilmFile(page, app.url, longGop);
     await page.getByText('Only one picture in 120 of this film stands by itself', { exact: false }).waitFor();
     await page.getByRole('button', { name: 'Keep the whole film ready' }).click();
@@ -73,6 +75,23 @@ it('keeps a whole film ready where that was asked, still after it was closed, un
     expect(left).toBe(0);
   });
 });
+
+/** The store of a browser that kept copies before whole films could be asked for. */
+const keepOlderCopies = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('icewright-film-copies', 1);
+        opening.onupgradeneeded = () => {
+          for (const name of ['windows', 'bytes']) opening.result.createObjectStore(name).put(1, 'old');
+        };
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          opening.result.close();
+          resolve();
+        };
+      }),
+  );
 
 interface SeenPicture {
   readonly frame: string;

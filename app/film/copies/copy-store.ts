@@ -95,7 +95,7 @@ const inStore = (mode: IDBTransactionMode, work: (stores: Stores) => IDBRequest)
     opening.onupgradeneeded = () => {
       const { result } = opening;
       // Copies of another form are made again.
-      for (const name of result.objectStoreNames) result.deleteObjectStore(name);
+      for (const name of [...result.objectStoreNames]) result.deleteObjectStore(name);
       for (const name of STORES) result.createObjectStore(name);
     };
     opening.onerror = () => reject(opening.error);
