@@ -70,10 +70,13 @@ export function needsSaid(drill: Drill): string {
 
 export function usesSaid({ practised, planned, minutes }: DrillUses): string {
   const last = practised.at(-1);
-  const done =
-    last === undefined
-      ? 'In no practice yet.'
-      : `In ${countSaid(practised.length, 'practice')} so far, ${minutes} min, last ${daySaid(last.day)}.`;
   const next = planned[0];
-  return next === undefined ? done : `${done} Planned ${daySaid(next.day)}.`;
+  if (last === undefined && next === undefined) return 'In no practice yet.';
+  return [
+    last &&
+      `In ${countSaid(practised.length, 'practice')} so far, ${minutes} min, last ${daySaid(last.day)}.`,
+    next && `Planned ${daySaid(next.day)}.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
